@@ -1,0 +1,2 @@
+/** A setup advisor for racing drivers and the people who coach them. */
+package camberwell;
