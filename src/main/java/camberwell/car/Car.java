@@ -1,0 +1,66 @@
+package camberwell.car;
+
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Drive;
+import camberwell.vocabulary.Wheel;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A car as it stands for one run.
+ *
+ * @param name what people call it
+ * @param drive the driven wheels
+ * @param adjusters what can be changed on it, and nothing else
+ * @param tyres what the maker says of the tyres, per axle
+ * @param dimensions as far as they are given; empty when the file gives none
+ * @param generic whether this is a class of car rather than one car: advice then has directions and common steps only
+ */
+public record Car(String name, Drive drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
+        Map<Dimension, Quantity> dimensions, boolean generic) {
+
+    /** Copies the maps in the order of the vocabulary. */
+    public Car {
+        adjusters = ordered(Adjuster.class, adjusters);
+        tyres = ordered(Axle.class, tyres);
+        dimensions = ordered(Dimension.class, dimensions);
+    }
+
+    private static <K extends Enum<K>, V> Map<K, V> ordered(Class<K> type, Map<K, V> map) {
+        EnumMap<K, V> copy = new EnumMap<>(type);
+        copy.putAll(map);
+        return Collections.unmodifiableMap(copy);
+    }
+
+    /** Where that adjuster stands, if the car has it. */
+    public Optional<Setting> setting(Adjuster adjuster) {
+        return Optional.ofNullable(adjusters.get(adjuster));
+    }
+
+    /** The setting that sets a wheel's cold pressure: the wheel's own, or else its axle's. */
+    public Optional<Setting> pressureSetting(Wheel wheel) {
+        return setting(Adjuster.pressureOf(wheel)).or(() -> setting(Adjuster.pressureOf(wheel.axle())));
+    }
+
+    /** The tyres of an axle; unknown when the file says nothing of them. */
+    public TyreSpec tyres(Axle axle) {
+        return tyres.getOrDefault(axle, TyreSpec.UNKNOWN);
+    }
+
+    /** A dimension, if it is given. */
+    public Optional<Quantity> dimension(Dimension dimension) {
+        return Optional.ofNullable(dimensions.get(dimension));
+    }
+
+    /** The same car with some adjusters set otherwise; adjusters that it lacks are left out. */
+    public Car with(Map<Adjuster, Quantity> setup) {
+        Map<Adjuster, Setting> changed = new EnumMap<>(Adjuster.class);
+        adjusters.forEach((adjuster, setting) -> changed.put(adjuster,
+                setup.containsKey(adjuster) ? setting.withNow(setup.get(adjuster)) : setting));
+        return new Car(name, drive, changed, tyres, dimensions, generic);
+    }
+}

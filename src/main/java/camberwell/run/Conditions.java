@@ -1,0 +1,24 @@
+package camberwell.run;
+
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Turn;
+import java.util.Optional;
+
+/**
+ * The day and the place.
+ *
+ * @param surface dry unless it is said otherwise
+ * @param air air temperature
+ * @param track temperature of the track surface
+ * @param coldTyres temperature of the tyres when the cold pressure was set; the air's where it is not given
+ * @param altitude height of the track above the sea, for the ambient pressure
+ * @param turns the way that most turns go; both unless it is said otherwise
+ */
+public record Conditions(Surface surface, Optional<Quantity> air, Optional<Quantity> track,
+        Optional<Quantity> coldTyres, Optional<Quantity> altitude, Turn turns) {
+
+    /** A dry day of which nothing else is known. */
+    public static final Conditions UNKNOWN = new Conditions(Surface.DRY, Optional.empty(), Optional.empty(),
+            Optional.empty(), Optional.empty(), Turn.BOTH);
+}
