@@ -5,7 +5,7 @@
 # knowledge notes. Every condition is one pattern on one fact, so that each can be explained by itself.
 
 # What the driver or the coach reports
-[when]the driver reports {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=Report(is("{symptom}"))
+[when]the driver reports {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=Reported(is("{symptom}"))
 [when]- at {phase:braking|entry|mid-corner|exit|straight|kerbs} or {other:braking|entry|mid-corner|exit|straight|kerbs}=during("{phase}", "{other}")
 [when]- at {phase:braking|entry|mid-corner|exit|straight|kerbs}=during("{phase}")
 [when]- not at {phase:braking|entry|mid-corner|exit|straight|kerbs}=notDuring("{phase}")
@@ -22,9 +22,9 @@
 [when]- late in the run=since("late-run")
 [when]- not late in the run=notSince("late-run")
 [when]- in turns of one direction only=inOneDirectionOnly()
-[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} at {phase:braking|entry|mid-corner|exit|straight|kerbs}=not Report(is("{symptom}"), during("{phase}"))
-[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} in {speed:slow|medium|fast} corners=not Report(is("{symptom}"), inCorners("{speed}"))
-[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=not Report(is("{symptom}"))
+[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} at {phase:braking|entry|mid-corner|exit|straight|kerbs}=not Reported(is("{symptom}"), during("{phase}"))
+[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} in {speed:slow|medium|fast} corners=not Reported(is("{symptom}"), inCorners("{speed}"))
+[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=not Reported(is("{symptom}"))
 
 # What the pyrometer and the gauge show; each is as certain as the reading is clear
 [when]the {axle:front|rear} tyres are below their window=Reading(of("{axle}"), shows("below-window"))
@@ -54,14 +54,14 @@
 [when]the car has no adjustable {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast}=Setup(lacks("{adjuster}"))
 [when]the {axle:front|rear} wheels are toed in=Setup(toedIn("{axle}"))
 [when]the {axle:front|rear} wheels are toed out=Setup(toedOut("{axle}"))
-[when]the {axle:front|rear} camber is more negative than {number:[0-9]+(?:\.[0-9]+)?} degrees=Setup(camberBeyond("{axle}", {number}))
-[when]the {axle:front|rear} camber is less negative than {number:[0-9]+(?:\.[0-9]+)?} degrees=Setup(camberShortOf("{axle}", {number}))
-[when]the caster is more than {number:[0-9]+(?:\.[0-9]+)?} degrees=Setup(casterAbove({number}))
-[when]the caster is less than {number:[0-9]+(?:\.[0-9]+)?} degrees=Setup(casterBelow({number}))
-[when]the surface is {surface:dry|damp|wet}=Conditions(surfaceIs("{surface}"))
-[when]the surface is not {surface:dry|damp|wet}=Conditions(surfaceIsNot("{surface}"))
-[when]the track is cold=Conditions(coldTrack())
-[when]the track is hot=Conditions(hotTrack())
+[when]the {axle:front|rear} camber is more negative than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(camberBeyond("{axle}", {number}))
+[when]the {axle:front|rear} camber is less negative than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(camberShortOf("{axle}", {number}))
+[when]the caster is more than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(casterAbove({number}))
+[when]the caster is less than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(casterBelow({number}))
+[when]the surface is {surface:dry|damp|wet}=Day(surfaceIs("{surface}"))
+[when]the surface is not {surface:dry|damp|wet}=Day(surfaceIsNot("{surface}"))
+[when]the track is cold=Day(coldTrack())
+[when]the track is hot=Day(hotTrack())
 
 # What other rules have found: likely from a certainty of 0.2, nearly certain from 0.6
 [when]{finding:[a-z][a-z0-9-]*} is likely=Finding(is("{finding}"), certainty >= 0.2)
@@ -69,11 +69,11 @@
 [when]{finding:[a-z][a-z0-9-]*} is not likely=not Finding(is("{finding}"), certainty >= 0.2)
 
 # What follows
-[then]find {finding:[a-z][a-z0-9-]*}, certainty {certainty:0\.[0-9]{1,2}|1\.0}=Conclude.find(drools, "{finding}", {certainty});
-[then]speak against {finding:[a-z][a-z0-9-]*}, certainty {certainty:0\.[0-9]{1,2}|1\.0}=Conclude.speakAgainst(drools, "{finding}", {certainty});
-[then]propose {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast} {direction:toe-out|toe-in|more-negative|less-negative|more|less|higher|lower|softer|stiffer|forward|rearward}, certainty {certainty:0\.[0-9]{1,2}|1\.0}=Conclude.propose(drools, "{adjuster}", "{direction}", {certainty});
-[then]oppose {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast} {direction:toe-out|toe-in|more-negative|less-negative|more|less|higher|lower|softer|stiffer|forward|rearward}, certainty {certainty:0\.[0-9]{1,2}|1\.0}=Conclude.oppose(drools, "{adjuster}", "{direction}", {certainty});
+[then]find {finding:[a-z][a-z0-9-]*}, certainty {certainty:0\.[0-9][0-9]?|1\.0}=Conclude.find(drools, "{finding}", {certainty});
+[then]speak against {finding:[a-z][a-z0-9-]*}, certainty {certainty:0\.[0-9][0-9]?|1\.0}=Conclude.speakAgainst(drools, "{finding}", {certainty});
+[then]propose {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast} {direction:toe-out|toe-in|more-negative|less-negative|more|less|higher|lower|softer|stiffer|forward|rearward}, certainty {certainty:0\.[0-9][0-9]?|1\.0}=Conclude.propose(drools, "{adjuster}", "{direction}", {certainty});
+[then]oppose {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast} {direction:toe-out|toe-in|more-negative|less-negative|more|less|higher|lower|softer|stiffer|forward|rearward}, certainty {certainty:0\.[0-9][0-9]?|1\.0}=Conclude.oppose(drools, "{adjuster}", "{direction}", {certainty});
 [then]withhold {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast} {direction:toe-out|toe-in|more-negative|less-negative|more|less|higher|lower|softer|stiffer|forward|rearward}=Conclude.withhold(drools, "{adjuster}", "{direction}");
 [then]withhold every balance change=Conclude.withholdBalance(drools);
-[then]advise the driver {driving:[a-z][a-z0-9-]*}, certainty {certainty:0\.[0-9]{1,2}|1\.0}=Conclude.advise(drools, "{driving}", {certainty});
+[then]advise the driver {driving:[a-z][a-z0-9-]*}, certainty {certainty:0\.[0-9][0-9]?|1\.0}=Conclude.advise(drools, "{driving}", {certainty});
 [then]caution {caution:[a-z][a-z0-9-]*}=Conclude.caution(drools, "{caution}");

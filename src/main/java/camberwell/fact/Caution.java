@@ -1,0 +1,11 @@
+package camberwell.fact;
+
+import java.util.List;
+
+/**
+ * One rule's caution.
+ *
+ * @param note the name of the caution's note
+ */
+public record Caution(String note, double certainty, String rule, List<Premise> premises) implements Conclusion {
+}

@@ -1,0 +1,19 @@
+package camberwell.fact;
+
+import java.util.List;
+
+/**
+ * What one match of one rule concludes. Equal conclusions of two rules stay two facts, since each names its rule: their
+ * certainties are combined, not lost.
+ */
+public sealed interface Conclusion permits Evidence, Proposal, Withholding, Driving, Caution {
+
+    /** The name of the rule that drew it. */
+    String rule();
+
+    /** What the rule matched, in the order of its sentences. */
+    List<Premise> premises();
+
+    /** The rule's strength times the smallest certainty of its premises; negative where it speaks against. */
+    double certainty();
+}

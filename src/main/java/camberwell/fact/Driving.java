@@ -1,0 +1,11 @@
+package camberwell.fact;
+
+import java.util.List;
+
+/**
+ * One rule's advice to the driver rather than to the car.
+ *
+ * @param note the name of the driving note
+ */
+public record Driving(String note, double certainty, String rule, List<Premise> premises) implements Conclusion {
+}

@@ -1,0 +1,36 @@
+package camberwell.fact;
+
+import java.util.List;
+
+/**
+ * What the rules find to be the case, with all that speaks for and against it.
+ *
+ * @param id the name of its knowledge note
+ * @param certainty the combined certainty of {@code evidence}, in [-1, 1]
+ * @param evidence what it rests on, sorted by rule
+ */
+public record Finding(String id, double certainty, List<Evidence> evidence) implements Premise {
+
+    /** Above this a premise counts as true (EMYCIN: B. G. Buchanan, E. H. Shortliffe, 1984). */
+    public static final double LIKELY = 0.2;
+
+    /** The finding that follows from all evidence about it. */
+    public static Finding from(String id, List<Evidence> evidence) {
+        List<Evidence> sorted = evidence.stream().sorted(Evidence.ORDER).toList();
+        return new Finding(id, Certainty.ofRules(sorted), sorted);
+    }
+
+    public boolean is(String id) {
+        return this.id.equals(id);
+    }
+
+    /** Whether it is more than a suspicion. */
+    public boolean likely() {
+        return certainty >= LIKELY;
+    }
+
+    @Override
+    public String statement() {
+        return id;
+    }
+}

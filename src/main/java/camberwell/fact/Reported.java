@@ -1,0 +1,79 @@
+package camberwell.fact;
+
+import camberwell.run.Report;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+
+/**
+ * A complaint, as the rules ask about it. A question about something that nobody said is answered no.
+ *
+ * @param report what was said
+ * @param certainty how far one may build on it: less when it did not come on every lap
+ */
+public record Reported(Report report, double certainty) implements Premise {
+
+    public boolean is(String symptom) {
+        return report.symptom().is(symptom);
+    }
+
+    public boolean during(String phase) {
+        return report.phase().filter(said -> said.is(phase)).isPresent();
+    }
+
+    public boolean during(String phase, String other) {
+        return during(phase) || during(other);
+    }
+
+    public boolean notDuring(String phase) {
+        return report.phase().filter(said -> !said.is(phase)).isPresent();
+    }
+
+    public boolean inCorners(String speed) {
+        return report.speed().filter(said -> said.is(speed)).isPresent();
+    }
+
+    public boolean inCorners(String speed, String other) {
+        return inCorners(speed) || inCorners(other);
+    }
+
+    /** Whether it is bound to that axle or to a wheel of it, or to that wheel. */
+    public boolean on(String place) {
+        return report.where().filter(said -> said.is(place) || said.axle().is(place)).isPresent();
+    }
+
+    public boolean atLeast(String severity) {
+        return report.severity().compareTo(Word.of(Severity.class, severity)) >= 0;
+    }
+
+    public boolean onEveryLap() {
+        return report.occurrence() == Occurrence.EVERY_LAP;
+    }
+
+    public boolean notOnEveryLap() {
+        return report.occurrence() != Occurrence.EVERY_LAP;
+    }
+
+    public boolean onlyOnce() {
+        return report.occurrence() == Occurrence.ONCE;
+    }
+
+    public boolean since(String part) {
+        return report.since().filter(said -> said.is(part)).isPresent();
+    }
+
+    public boolean notSince(String part) {
+        return report.since().filter(said -> !said.is(part)).isPresent();
+    }
+
+    public boolean inOneDirectionOnly() {
+        return report.turn().filter(Turn::oneSided).isPresent();
+    }
+
+
+    @Override
+    public String statement() {
+        return report.text();
+    }
+}

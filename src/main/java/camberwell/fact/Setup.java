@@ -1,0 +1,85 @@
+package camberwell.fact;
+
+import camberwell.car.Car;
+import camberwell.car.Setting;
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Word;
+import java.util.Optional;
+
+/** The car as it ran, as the rules ask about it. A question about a setting that is not known is answered no. */
+public record Setup(Car car) implements Premise {
+
+    public boolean drives(String drive) {
+        return car.drive().is(drive);
+    }
+
+    public boolean drivesOtherThan(String drive) {
+        return !car.drive().is(drive);
+    }
+
+    public boolean driven(String axle) {
+        return car.drive().drives(Word.of(Axle.class, axle));
+    }
+
+    public boolean undriven(String axle) {
+        return !driven(axle);
+    }
+
+    public boolean adjusts(String adjuster) {
+        return car.setting(Word.of(Adjuster.class, adjuster)).isPresent();
+    }
+
+    public boolean lacks(String adjuster) {
+        return !adjusts(adjuster);
+    }
+
+    public boolean toedIn(String axle) {
+        return toe(axle).filter(toe -> toe.value() > 0).isPresent();
+    }
+
+    public boolean toedOut(String axle) {
+        return toe(axle).filter(toe -> toe.value() < 0).isPresent();
+    }
+
+    /** Whether the static camber is known and more negative than {@code degrees} (given as a positive number). */
+    public boolean camberBeyond(String axle, double degrees) {
+        return camber(axle).filter(camber -> -camber.value() > degrees).isPresent();
+    }
+
+    /** Whether the static camber is known and less negative than {@code degrees} (given as a positive number). */
+    public boolean camberShortOf(String axle, double degrees) {
+        return camber(axle).filter(camber -> -camber.value() < degrees).isPresent();
+    }
+
+    public boolean casterAbove(double degrees) {
+        return now(Adjuster.CASTER).filter(caster -> caster.value() > degrees).isPresent();
+    }
+
+    public boolean casterBelow(double degrees) {
+        return now(Adjuster.CASTER).filter(caster -> caster.value() < degrees).isPresent();
+    }
+
+    private Optional<Quantity> toe(String axle) {
+        return now(Adjuster.toeOf(Word.of(Axle.class, axle)));
+    }
+
+    private Optional<Quantity> camber(String axle) {
+        return now(Adjuster.camberOf(Word.of(Axle.class, axle)));
+    }
+
+    private Optional<Quantity> now(Adjuster adjuster) {
+        return car.generic() ? Optional.empty() : car.setting(adjuster).map(Setting::now);
+    }
+
+    @Override
+    public double certainty() {
+        return 1;
+    }
+
+    @Override
+    public String statement() {
+        return car.name() + ", " + car.drive().id() + "-wheel drive";
+    }
+}

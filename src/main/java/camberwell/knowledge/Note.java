@@ -1,0 +1,74 @@
+package camberwell.knowledge;
+
+import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Word;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A knowledge note.
+ *
+ * @param name the file's name without its ending
+ * @param title for people
+ * @param statement one sentence: what a finding says, what a caution warns of, what to do; an adjuster's summary
+ * @param plain the same for a newcomer; for an adjuster, per direction in {@code ways}
+ * @param ways an adjuster's two directions; empty for other kinds
+ * @param effort 1 from the cockpit or with a gauge … 5 a garage job
+ * @param risk 0 none … 3 can bite
+ * @param model why a steady-state model cannot show its effects, if it cannot
+ * @param contested the schools that differ, and the reading that settles it
+ * @param practice a driving note's advice for the next lap
+ * @param sources at least one; {@code common practice, no source} where there is none to name
+ * @param prose the rest of the page
+ */
+public record Note(String name, Kind kind, String title, String statement, String plain, Map<Direction, Way> ways,
+        int effort, int risk, Optional<String> model, Optional<String> contested, Optional<Practice> practice,
+        List<String> sources, String prose) {
+
+    /** What a note is about; each kind has its folder. */
+    public enum Kind implements Word {
+        ADJUSTMENT("adjustment", "adjustments"), READING("reading", "readings"), CAUSE("cause", "causes"),
+        DRIVING("driving", "driving"), CAUTION("caution", "cautions");
+
+        private final String id;
+        private final String folder;
+
+        Kind(String id, String folder) {
+            this.id = id;
+            this.folder = folder;
+        }
+
+        @Override
+        public String id() {
+            return id;
+        }
+
+        /** The folder below the notes. */
+        public String folder() {
+            return folder;
+        }
+    }
+
+    /**
+     * One direction of an adjuster.
+     *
+     * @param effects of one step
+     * @param rationale why it works, in two or three sentences
+     * @param plain the same for a newcomer
+     * @param watch what to look for in the next run
+     * @param putBack the sign that says: put it back
+     */
+    public record Way(List<Effect> effects, String rationale, String plain, String watch, String putBack) {
+    }
+
+    /**
+     * How a driver goes about it.
+     *
+     * @param tryNext what to do on the very next lap
+     * @param feel what it feels like when it works
+     * @param carOrDriver how to tell the driver from the car
+     */
+    public record Practice(String tryNext, String feel, String carOrDriver) {
+    }
+}

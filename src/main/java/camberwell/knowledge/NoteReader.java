@@ -1,0 +1,232 @@
+package camberwell.knowledge;
+
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Drive;
+import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Quality;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Reads one note: YAML front matter between two lines of three dashes, then prose. Tells every problem of the file. */
+final class NoteReader {
+
+    private static final ObjectMapper YAML = new ObjectMapper(
+            YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build());
+    private static final List<String> EFFECT_KEYS =
+            List.of("on", "effect", "phase", "speed", "drive", "surface", "where");
+    private static final List<String> WAY_KEYS = List.of("effects", "rationale", "plain", "watch", "put-back");
+
+    private final String file;
+    private final String name;
+    private final Note.Kind kind;
+    private final List<String> lines;
+    private final List<Problem> problems = new ArrayList<>();
+
+    /**
+     * @param file for messages
+     * @param name the name of the note
+     * @param kind the kind of the folder that it lies in
+     */
+    NoteReader(String file, String name, Note.Kind kind, String text) {
+        this.file = file;
+        this.name = name;
+        this.kind = kind;
+        this.lines = text.lines().toList();
+    }
+
+    /** @throws ProblemsException with everything that is wrong with the file */
+    Note read() {
+        int end = lines.isEmpty() || !lines.get(0).equals("---") ? -1 : lines.subList(1, lines.size()).indexOf("---");
+        if (end < 0) {
+            throw new ProblemsException(List.of(Problem.error(file, 1, 1,
+                    "a note starts with front matter between two lines of ---")));
+        }
+        JsonNode head = parse(String.join("\n", lines.subList(1, end + 1)));
+        Note note = note(head, String.join("\n", lines.subList(end + 2, lines.size())).strip());
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems);
+        }
+        return note;
+    }
+
+    private JsonNode parse(String yaml) {
+        try {
+            JsonNode head = YAML.readTree(yaml);
+            if (!head.isObject()) {
+                throw new ProblemsException(List.of(Problem.error(file, 2, 1, "the front matter has no keys")));
+            }
+            return head;
+        } catch (JsonProcessingException e) {
+            int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
+            throw new ProblemsException(List.of(Problem.error(file, line + 1, 1,
+                    "the front matter does not parse: " + e.getOriginalMessage().lines().findFirst().orElse(""))));
+        }
+    }
+
+    private Note note(JsonNode head, String prose) {
+        List<String> allowed = new ArrayList<>(List.of("title", "kind", "sources"));
+        switch (kind) {
+            case ADJUSTMENT -> allowed.addAll(List.of("summary", "effects", "rationale", "plain", "watch", "put-back",
+                    "effort", "risk", "model", "contested"));
+            case READING, CAUSE -> allowed.addAll(List.of("statement", "plain", "contested"));
+            case DRIVING -> allowed.addAll(List.of("statement", "plain", "try", "feel", "car-or-driver"));
+            case CAUTION -> allowed.add("statement");
+        }
+        head.fieldNames().forEachRemaining(key -> {
+            if (!allowed.contains(key)) {
+                problem(key, "unknown key \"" + key + "\"", Nearest.to(key, allowed));
+            }
+        });
+        String said = text(head, "kind");
+        if (!said.isEmpty() && !kind.is(said)) {
+            problem("kind", "this note lies among the " + kind.folder() + ", so its kind is " + kind.id(),
+                    Optional.of(kind.id()));
+        }
+        boolean adjustment = kind == Note.Kind.ADJUSTMENT;
+        return new Note(name, kind, text(head, "title"), text(head, adjustment ? "summary" : "statement"),
+                adjustment || kind == Note.Kind.CAUTION ? "" : text(head, "plain"),
+                adjustment ? ways(head) : Map.of(), adjustment ? number(head, "effort", 1, 5) : 1,
+                adjustment ? number(head, "risk", 0, 3) : 0,
+                adjustment ? Optional.of(text(head, "model")).filter(model -> !model.equals("represented"))
+                        : Optional.empty(),
+                head.has("contested") ? Optional.of(text(head, "contested")) : Optional.empty(),
+                kind == Note.Kind.DRIVING ? Optional.of(new Note.Practice(text(head, "try"), text(head, "feel"),
+                        text(head, "car-or-driver"))) : Optional.empty(),
+                sources(head), prose);
+    }
+
+    private Map<Direction, Note.Way> ways(JsonNode head) {
+        Map<Direction, Note.Way> ways = new EnumMap<>(Direction.class);
+        Optional<Adjuster> adjuster = Word.find(Adjuster.class, name);
+        if (adjuster.isEmpty()) {
+            problem("title", "a note on an adjustment is named after its adjuster, and there is no adjuster \"" + name
+                    + "\"", Nearest.to(name, Word.ids(Adjuster.class)));
+            return ways;
+        }
+        List<String> directions = adjuster.get().directions().stream().map(Word::id).toList();
+        for (String key : WAY_KEYS) {
+            head.path(key).fieldNames().forEachRemaining(word -> {
+                if (!directions.contains(word)) {
+                    problem(word, name + " moves " + String.join(" or ", directions) + ", not " + word,
+                            Nearest.to(word, directions));
+                }
+            });
+        }
+        for (Direction direction : adjuster.get().directions()) {
+            List<Effect> effects = new ArrayList<>();
+            JsonNode list = head.path("effects").path(direction.id());
+            if (!list.isArray() || list.isEmpty()) {
+                problem("effects", "no effects are given for " + direction.id(), Optional.empty());
+            }
+            list.forEach(entry -> effect(entry).ifPresent(effects::add));
+            ways.put(direction, new Note.Way(List.copyOf(effects), text(head, "rationale", direction),
+                    text(head, "plain", direction), text(head, "watch", direction),
+                    text(head, "put-back", direction)));
+        }
+        return ways;
+    }
+
+    private Optional<Effect> effect(JsonNode entry) {
+        int before = problems.size();
+        entry.fieldNames().forEachRemaining(key -> {
+            if (!EFFECT_KEYS.contains(key)) {
+                problem(key, "unknown key \"" + key + "\" in an effect", Nearest.to(key, EFFECT_KEYS));
+            }
+        });
+        String on = entry.path("on").asText();
+        Optional<Word> topic = Word.find(Symptom.class, on).map(Word.class::cast)
+                .or(() -> Word.find(Quality.class, on).map(Word.class::cast));
+        if (topic.isEmpty()) {
+            Collection<String> known = new TreeSet<>(Word.ids(Symptom.class));
+            known.addAll(Word.ids(Quality.class));
+            problem(on, "an effect is on a symptom or a quality, and \"" + on + "\" is neither",
+                    Nearest.to(on, known));
+        }
+        JsonNode effect = entry.path("effect");
+        if (!effect.isInt() || effect.asInt() < -3 || effect.asInt() > 3 || effect.asInt() == 0) {
+            problem(on, "an effect is a whole number from -3 to +3 and not 0, not " + effect, Optional.empty());
+        }
+        Effect read = new Effect(topic.orElse(Symptom.UNDERSTEER), word(entry, "phase", Phase.class),
+                word(entry, "speed", CornerSpeed.class), word(entry, "drive", Drive.class),
+                word(entry, "surface", Surface.class), word(entry, "where", Axle.class), effect.asInt());
+        return problems.size() == before ? Optional.of(read) : Optional.empty();
+    }
+
+    private <W extends Enum<W> & Word> Optional<W> word(JsonNode entry, String key, Class<W> type) {
+        if (!entry.has(key)) {
+            return Optional.empty();
+        }
+        String said = entry.get(key).asText();
+        Optional<W> word = Word.find(type, said);
+        if (word.isEmpty()) {
+            problem(said, "\"" + said + "\" is no " + key, Nearest.to(said, Word.ids(type)));
+        }
+        return word;
+    }
+
+    private List<String> sources(JsonNode head) {
+        List<String> sources = new ArrayList<>();
+        head.path("sources").forEach(source -> sources.add(source.asText().strip()));
+        if (sources.isEmpty() || sources.stream().anyMatch(String::isEmpty)) {
+            problem("sources", "a note names a source, or says \"common practice, no source\"", Optional.empty());
+        }
+        return List.copyOf(sources);
+    }
+
+    private int number(JsonNode head, String key, int least, int most) {
+        JsonNode node = head.path(key);
+        if (!node.isInt() || node.asInt() < least || node.asInt() > most) {
+            problem(key, key + " is a whole number from " + least + " to " + most, Optional.empty());
+        }
+        return node.asInt();
+    }
+
+    private String text(JsonNode head, String key, Direction direction) {
+        return text(head.path(key), direction.id(), key + " for " + direction.id());
+    }
+
+    private String text(JsonNode head, String key) {
+        return text(head, key, key);
+    }
+
+    private String text(JsonNode head, String key, String what) {
+        JsonNode node = head.isObject() ? head.path(key) : MissingNode.getInstance();
+        if (!node.isTextual() || node.asText().isBlank()) {
+            problem(key, "the note has no " + what, Optional.empty());
+            return "";
+        }
+        return node.asText().strip();
+    }
+
+    /** At the first line that has {@code word}, or at the top. */
+    private void problem(String word, String message, Optional<String> suggestion) {
+        for (int i = 0; i < lines.size(); i++) {
+            int column = lines.get(i).indexOf(word);
+            if (!word.isEmpty() && column >= 0) {
+                problems.add(Problem.error(file, i + 1, column + 1, message, suggestion));
+                return;
+            }
+        }
+        problems.add(Problem.error(file, 1, 1, message, suggestion));
+    }
+}

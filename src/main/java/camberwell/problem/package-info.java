@@ -1,0 +1,2 @@
+/** What is wrong in a file that a person wrote, and where. */
+package camberwell.problem;

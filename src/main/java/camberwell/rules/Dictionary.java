@@ -1,0 +1,90 @@
+package camberwell.rules;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The sentences that rules are written in. The file is an ordinary Drools DSL mapping, which Drools itself uses to turn
+ * a rule into DRL; it is read here too, so that problems can be told in the rule's own words.
+ */
+public final class Dictionary {
+
+    private static final Pattern LINE = Pattern.compile("\\[(when|then)]((?:[^={]|\\{[^}]*})+)=(.*)");
+
+    private final String text;
+    private final List<Sentence> sentences;
+
+    private Dictionary(String text, List<Sentence> sentences) {
+        this.text = text;
+        this.sentences = sentences;
+    }
+
+    /**
+     * Reads a dictionary file.
+     *
+     * @throws IllegalArgumentException if a line is neither a comment nor a mapping
+     */
+    public static Dictionary read(Path file) throws IOException {
+        return parse(Files.readString(file));
+    }
+
+    static Dictionary parse(String text) {
+        List<Sentence> sentences = new ArrayList<>();
+        String topic = "";
+        int number = 0;
+        for (String line : text.lines().toList()) {
+            number++;
+            if (line.isBlank()) {
+                continue;
+            }
+            if (line.startsWith("#")) {
+                topic = line.substring(1).trim();
+                continue;
+            }
+            Matcher matcher = LINE.matcher(line);
+            if (!matcher.matches()) {
+                throw new IllegalArgumentException("dictionary line " + number + " is no sentence: " + line);
+            }
+            sentences.add(Sentence.parse(matcher.group(1).equals("when"), matcher.group(2), matcher.group(3), topic));
+        }
+        return new Dictionary(text, List.copyOf(sentences));
+    }
+
+    /** The file as it stands. */
+    String text() {
+        return text;
+    }
+
+    /** Every sentence, in the file's order. */
+    public List<Sentence> sentences() {
+        return sentences;
+    }
+
+    /** The sentence that {@code line} is, with its words, if it is one. */
+    Optional<Map.Entry<Sentence, Map<String, String>>> match(boolean condition, String line) {
+        for (Sentence sentence : sentences) {
+            if (sentence.condition() == condition) {
+                Optional<Map<String, String>> words = sentence.match(line);
+                if (words.isPresent()) {
+                    return Optional.of(Map.entry(sentence, words.get()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The closed list behind every gap name. */
+    public Map<String, List<String>> lists() {
+        Map<String, List<String>> lists = new LinkedHashMap<>();
+        sentences.forEach(sentence -> sentence.gaps().forEach(gap -> lists.putIfAbsent(gap.name(), gap.words())));
+        return lists;
+    }
+}

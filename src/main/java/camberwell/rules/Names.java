@@ -1,0 +1,30 @@
+package camberwell.rules;
+
+import java.util.Set;
+
+/**
+ * The names of the knowledge notes, which close the lists that the dictionary leaves open.
+ *
+ * @param adjustments names of notes on adjusters
+ * @param findings names of notes on readings and causes
+ * @param driving names of driving notes
+ * @param cautions names of notes on cautions
+ */
+public record Names(Set<String> adjustments, Set<String> findings, Set<String> driving, Set<String> cautions) {
+
+    /** The names that may fill a gap of that name; empty when it is not a name of a note. */
+    Set<String> forGap(String gap) {
+        return switch (gap) {
+            case "finding" -> findings;
+            case "driving" -> driving;
+            case "caution" -> cautions;
+            default -> Set.of();
+        };
+    }
+
+    /** Whether there is a note of that name, of any kind. */
+    boolean hasNote(String name) {
+        return adjustments.contains(name) || findings.contains(name) || driving.contains(name)
+                || cautions.contains(name);
+    }
+}

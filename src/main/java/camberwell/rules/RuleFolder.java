@@ -1,0 +1,67 @@
+package camberwell.rules;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A folder of rule files as it lies on the disk: a subfolder a stage, a file a topic. The built-in one has the
+ * dictionary and may hold DRL; any other holds sentences only.
+ */
+final class RuleFolder {
+
+    private final Dictionary dictionary;
+    private final List<Found> files;
+
+    /** A rule file that was found, and its stage; no stage for DRL. */
+    record Found(String name, Optional<Stage> stage, String text) {
+    }
+
+    private RuleFolder(Dictionary dictionary, List<Found> files) {
+        this.dictionary = dictionary;
+        this.files = files;
+    }
+
+    /** The rules below camberwell's own home. */
+    static RuleFolder builtIn(Path home) throws IOException {
+        Path folder = home.resolve("rules");
+        Dictionary dictionary = Dictionary.read(folder.resolve("dictionary.dsl"));
+        List<Found> files = new ArrayList<>();
+        files.add(new Found("rules/combine.drl", Optional.empty(),
+                Files.readString(folder.resolve("combine.drl"))));
+        for (Stage stage : Stage.values()) {
+            for (Path file : list(folder.resolve(stage.folder()))) {
+                files.add(new Found("rules/" + stage.folder() + "/" + file.getFileName(), Optional.of(stage),
+                        Files.readString(file)));
+            }
+        }
+        return new RuleFolder(dictionary, files);
+    }
+
+    private static List<Path> list(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> listed = Files.list(folder)) {
+            return listed.filter(file -> file.toString().endsWith(".dslr")).sorted().toList();
+        }
+    }
+
+    Dictionary dictionary() {
+        return dictionary;
+    }
+
+    List<Found> files() {
+        return files;
+    }
+
+    /** What there is to compile. */
+    List<RuleCompiler.Source> sources() {
+        return files.stream().map(file ->
+                new RuleCompiler.Source(file.name(), file.text(), file.stage().isPresent())).toList();
+    }
+}

@@ -1,0 +1,30 @@
+package camberwell.rules;
+
+import camberwell.vocabulary.Word;
+
+/**
+ * The stages of heuristic classification (W. J. Clancey, "Heuristic classification", Artificial Intelligence 27, 1985):
+ * data are abstracted, matched to causes, and causes refined into actions. Each has its folder of rule files.
+ */
+public enum Stage implements Word {
+    READINGS("readings", "1-readings"), CAUSES("causes", "2-causes"), CHANGES("changes", "3-changes"),
+    CAUTIONS("cautions", "4-cautions"), DRIVING("driving", "5-driving");
+
+    private final String id;
+    private final String folder;
+
+    Stage(String id, String folder) {
+        this.id = id;
+        this.folder = folder;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    /** The folder of its rule files. */
+    public String folder() {
+        return folder;
+    }
+}
