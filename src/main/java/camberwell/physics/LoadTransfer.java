@@ -1,0 +1,112 @@
+package camberwell.physics;
+
+/**
+ * Load that moves between the wheels when the car corners, brakes or pulls.
+ *
+ * <p>Lateral transfer is that of one sprung mass on a roll axis (W. F. and D. L. Milliken, Race Car Vehicle Dynamics,
+ * SAE, 1995, ch. 16 and 18): a geometric part through the roll centre, an elastic part through springs and bars, and
+ * the unsprung mass's own. The split of roll stiffness moves the elastic part between the axles, and the tyres' load
+ * sensitivity makes balance of it. The small further moment of the leaning mass is left out, as in the source.
+ */
+public final class LoadTransfer {
+
+    private LoadTransfer() {
+    }
+
+    /**
+     * One axle's share in the roll.
+     *
+     * @param sprungMass sprung mass that the axle carries, kg
+     * @param track track width, m
+     * @param rollCentreHeight roll-centre height, m
+     * @param rollStiffness roll stiffness, springs and bar together, N m/rad
+     * @param unsprungMass unsprung mass of the axle, kg
+     * @param unsprungHeight height of the unsprung mass, m
+     */
+    public record Axle(double sprungMass, double track, double rollCentreHeight, double rollStiffness,
+            double unsprungMass, double unsprungHeight) {
+    }
+
+    /**
+     * Load that leaves one wheel of an axle and arrives on the other, N, by path; positive onto the right wheel.
+     *
+     * @param geometric through the roll centre
+     * @param elastic through springs and bar
+     * @param unsprung from the unsprung mass
+     */
+    public record Part(double geometric, double elastic, double unsprung) {
+
+        /** All paths together, N. */
+        public double total() {
+            return geometric + elastic + unsprung;
+        }
+    }
+
+    /**
+     * Lateral transfer of the whole car.
+     *
+     * @param front front axle
+     * @param rear rear axle
+     * @param roll roll angle of the body, rad, positive to the right (in a left turn)
+     */
+    public record Lateral(Part front, Part rear, double roll) {
+
+        /** Front part of the whole transfer, 0 to 1; one half where nothing is transferred. */
+        public double frontShare() {
+            double sum = front.total() + rear.total();
+            return sum == 0.0 ? 0.5 : front.total() / sum;
+        }
+    }
+
+    /**
+     * Lateral load transfer.
+     *
+     * @param front front axle
+     * @param rear rear axle
+     * @param sprungHeight height of the sprung mass's centre of gravity, m
+     * @param lateral lateral acceleration, m/s², positive in a left turn
+     * @return transfer and roll
+     * @throws IllegalArgumentException where the car has no roll stiffness
+     */
+    public static Lateral lateral(Axle front, Axle rear, double sprungHeight, double lateral) {
+        double stiffness = front.rollStiffness() + rear.rollStiffness();
+        if (!(stiffness > 0.0)) {
+            throw new IllegalArgumentException("roll stiffness must be positive, is " + stiffness + " N m/rad");
+        }
+        double mass = front.sprungMass() + rear.sprungMass();
+        double momentOfAxis = front.sprungMass() * front.rollCentreHeight()
+                + rear.sprungMass() * rear.rollCentreHeight();
+        double roll = lateral * (mass * sprungHeight - momentOfAxis) / stiffness;
+        return new Lateral(part(front, roll, lateral), part(rear, roll, lateral), roll);
+    }
+
+    /**
+     * Load that leaves the front axle for the rear one.
+     *
+     * @param mass mass, kg
+     * @param cgHeight height of the centre of gravity, m
+     * @param wheelbase wheelbase, m
+     * @param longitudinal longitudinal acceleration, m/s², negative under braking
+     * @return load moved rearward, N; negative under braking
+     */
+    public static double longitudinal(double mass, double cgHeight, double wheelbase, double longitudinal) {
+        return mass * longitudinal * cgHeight / wheelbase;
+    }
+
+    /**
+     * Roll stiffness of an axle's springs: {@code k t² / 2}.
+     *
+     * @param wheelRate spring rate at the wheel, N/m
+     * @param track track width, m
+     * @return N m/rad
+     */
+    public static double springRollStiffness(double wheelRate, double track) {
+        return wheelRate * track * track / 2.0;
+    }
+
+    private static Part part(Axle axle, double roll, double lateral) {
+        return new Part(axle.sprungMass() * lateral * axle.rollCentreHeight() / axle.track(),
+                axle.rollStiffness() * roll / axle.track(),
+                axle.unsprungMass() * lateral * axle.unsprungHeight() / axle.track());
+    }
+}
