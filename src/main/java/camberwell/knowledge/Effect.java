@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * What one step of a change does to one thing. What is left open holds for all.
  *
  * @param on a {@link camberwell.vocabulary.Symptom} or a {@link camberwell.vocabulary.Quality}
- * @param effect -3 … +3; positive is better for the driver
+ * @param effect -3 … +3; positive is better for the driver, 0 takes back what a more general entry says
  */
 public record Effect(Word on, Optional<Phase> phase, Optional<CornerSpeed> speed, Optional<Drive> drive,
         Optional<Surface> surface, Optional<Axle> where, int effect) {

@@ -163,8 +163,8 @@ final class NoteReader {
                     Nearest.to(on, known));
         }
         JsonNode effect = entry.path("effect");
-        if (!effect.isInt() || effect.asInt() < -3 || effect.asInt() > 3 || effect.asInt() == 0) {
-            problem(on, "an effect is a whole number from -3 to +3 and not 0, not " + effect, Optional.empty());
+        if (!effect.isInt() || effect.asInt() < -3 || effect.asInt() > 3) {
+            problem(on, "an effect is a whole number from -3 to +3, not " + effect, Optional.empty());
         }
         Effect read = new Effect(topic.orElse(Symptom.UNDERSTEER), word(entry, "phase", Phase.class),
                 word(entry, "speed", CornerSpeed.class), word(entry, "drive", Drive.class),

@@ -1,0 +1,225 @@
+package camberwell.advice;
+
+import camberwell.fact.Caution;
+import camberwell.fact.Certainty;
+import camberwell.fact.Driving;
+import camberwell.fact.Finding;
+import camberwell.fact.Proposal;
+import camberwell.fact.Withholding;
+import camberwell.knowledge.Note;
+import camberwell.knowledge.Notes;
+import camberwell.reading.TyreReader;
+import camberwell.reading.TyreReadings;
+import camberwell.rules.Conclusions;
+import camberwell.rules.Consultation;
+import camberwell.rules.RuleBase;
+import camberwell.run.Case;
+import camberwell.vocabulary.Change;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Advises on a case: fires the rules, then ranks, sizes and weighs what they propose. Safe for several threads. */
+public final class Advisor {
+
+    /** Shown once with every advice that changes the car. */
+    private static final List<String> GENERAL_CAUTIONS = List.of("series-rules-first", "tyre-makers-limits",
+            "wheel-nut-torque", "support-the-car", "licensed-workshop");
+    /** A change on an adjuster that the car lacks is worth a word only when it would have stood this high. */
+    private static final int WORTH_A_WORD = 3;
+
+    private final RuleBase rules;
+    private final Notes notes;
+    private final Weights weights;
+
+    /** @param weights of the ranking */
+    public Advisor(RuleBase rules, Notes notes, Weights weights) {
+        this.rules = rules;
+        this.notes = notes;
+        this.weights = weights;
+    }
+
+    /** The weights that it ranks by. */
+    public Weights weights() {
+        return weights;
+    }
+
+    /** The advice on {@code run}. */
+    public Advice advise(Case run) {
+        TyreReadings tyres = TyreReader.read(run);
+        try (Consultation consultation = rules.consult()) {
+            Facts.of(run, tyres, weights).forEach(consultation::insert);
+            return weigh(run, tyres, consultation.conclude());
+        }
+    }
+
+    /** The advice that follows from what the rules concluded on {@code run}. */
+    public Advice weigh(Case run, TyreReadings tyres, Conclusions conclusions) {
+        List<Complaint> complaints = Complaint.of(run, tyres, weights);
+        Weighing weighing = new Weighing(run, tyres, complaints, conclusions);
+        weighing.rank();
+        List<Finding> findings = conclusions.findings().stream().filter(Finding::likely).toList();
+        List<DrivingAdvice> driving = driving(conclusions.driving());
+        boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
+        return new Advice(run, tyres, complaints, findings, weighing.changes, weighing.withheld(),
+                weighing.conflicts, driving, drivingFirst, cautions(conclusions.cautions(), !weighing.changes.isEmpty()));
+    }
+
+    private List<DrivingAdvice> driving(List<Driving> concluded) {
+        Map<String, List<Driving>> byNote = new TreeMap<>();
+        concluded.forEach(advice -> byNote.computeIfAbsent(advice.note(), key -> new ArrayList<>()).add(advice));
+        List<DrivingAdvice> driving = new ArrayList<>();
+        byNote.forEach((note, reasons) -> {
+            double certainty = Certainty.ofRules(reasons);
+            if (certainty >= weights.leastCertainty()) {
+                driving.add(new DrivingAdvice(notes.get(note), certainty, List.copyOf(reasons)));
+            }
+        });
+        driving.sort(Comparator.comparingDouble(DrivingAdvice::certainty).reversed()
+                .thenComparing(advice -> advice.note().name()));
+        return List.copyOf(driving);
+    }
+
+    private List<Note> cautions(List<Caution> concluded, boolean changing) {
+        Set<String> names = new LinkedHashSet<>(changing ? GENERAL_CAUTIONS : List.of());
+        concluded.stream().filter(caution -> caution.certainty() >= weights.leastCertainty()).map(Caution::note)
+                .sorted().forEach(names::add);
+        return names.stream().map(notes::get).toList();
+    }
+
+    /** One case's ranking in the making. */
+    private final class Weighing {
+        private final Case run;
+        private final List<Complaint> complaints;
+        private final Conclusions conclusions;
+        private final Sizer sizer;
+        private final Map<Change, List<Proposal>> proposals = new TreeMap<>();
+        private final Map<Change, Withheld> withheld = new LinkedHashMap<>();
+        private final List<Conflict> conflicts = new ArrayList<>();
+        private List<RankedChange> changes = List.of();
+
+        Weighing(Case run, TyreReadings tyres, List<Complaint> complaints, Conclusions conclusions) {
+            this.run = run;
+            this.complaints = complaints;
+            this.conclusions = conclusions;
+            this.sizer = new Sizer(run, tyres, complaints);
+            conclusions.proposals().forEach(proposal ->
+                    proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
+        }
+
+        void rank() {
+            List<RankedChange> candidates = new ArrayList<>();
+            for (Change change : proposals.keySet()) {
+                double certainty = certainty(change);
+                if (certainty < weights.leastCertainty() || losesToOpposite(change, certainty)) {
+                    continue;
+                }
+                candidates.add(candidate(change, certainty));
+            }
+            candidates.sort(Comparator.comparingDouble((RankedChange ranked) -> -ranked.score().total())
+                    .thenComparing(RankedChange::change));
+            List<RankedChange> ranked = new ArrayList<>();
+            int position = 0;
+            for (RankedChange candidate : candidates) {
+                position++;
+                place(candidate, position, ranked);
+            }
+            changes = List.copyOf(ranked);
+            addConflicts(candidates);
+        }
+
+        private double certainty(Change change) {
+            return Certainty.ofRules(proposals.getOrDefault(change, List.of()));
+        }
+
+        /** Of two directions of one adjuster at most one is advised. */
+        private boolean losesToOpposite(Change change, double certainty) {
+            double opposite = certainty(change.opposite());
+            if (opposite < weights.leastCertainty() || certainty - opposite >= weights.clearMajority()) {
+                return false;
+            }
+            boolean clear = opposite - certainty >= weights.clearMajority();
+            withheld.put(change, new Withheld(change, clear
+                    ? "more speaks for the other way, " + change.opposite().direction().id()
+                    : "as much speaks for " + change.opposite().direction().id() + ": leave it, and look for a lever "
+                            + "that serves one complaint alone", List.of()));
+            if (conflicts.stream().noneMatch(conflict -> conflict.changes().contains(change))) {
+                conflicts.add(new Conflict("what is complained of pulls the " + change.adjuster().spoken()
+                        + " both ways", List.of(change, change.opposite())));
+            }
+            return true;
+        }
+
+        private RankedChange candidate(Change change, double certainty) {
+            Note note = notes.get(change.adjuster().note());
+            Note.Way way = note.ways().get(change.direction());
+            Score score = Score.of(note, way, certainty, complaints, run, weights);
+            Size none = new Size(Optional.empty(), Optional.empty(), 0, List.of(), List.of());
+            return new RankedChange(0, change, none, score, List.copyOf(proposals.get(change)), note, way);
+        }
+
+        private void place(RankedChange candidate, int position, List<RankedChange> ranked) {
+            Change change = candidate.change();
+            List<String> holding = conclusions.withholdings().stream()
+                    .filter(withholding -> withholding.certainty() >= weights.leastCertainty())
+                    .filter(withholding -> withholding.holds(change)).map(Withholding::rule).distinct().toList();
+            Optional<Sized> sized = sizer.size(change);
+            if (sized.isEmpty()) {
+                if (position <= WORTH_A_WORD) {
+                    withhold(change, "the car has no adjustable " + change.adjuster().spoken(), List.of());
+                }
+            } else if (!holding.isEmpty()) {
+                withhold(change, rules.rules().get(holding.get(0)).because(), holding);
+            } else if (sized.get() instanceof Sized.Impossible impossible) {
+                withhold(change, impossible.reason(), List.of());
+            } else if (candidate.score().total() <= 0) {
+                withhold(change, "it would cost more than it brings in this case", List.of());
+            } else if (sized.get() instanceof Sized.Possible possible) {
+                ranked.add(new RankedChange(ranked.size() + 1, change, possible.size(), candidate.score(),
+                        candidate.proposals(), candidate.note(), candidate.way()));
+            }
+        }
+
+        private void withhold(Change change, String reason, List<String> by) {
+            withheld.putIfAbsent(change, new Withheld(change, reason, by));
+        }
+
+        private List<Withheld> withheld() {
+            return withheld.values().stream().sorted(Comparator.comparing(Withheld::change)).toList();
+        }
+
+        /** Two complaints of which at least one change helps one and harms the other ask for opposite things. */
+        private void addConflicts(List<RankedChange> candidates) {
+            for (int i = 0; i < complaints.size(); i++) {
+                for (int j = i + 1; j < complaints.size(); j++) {
+                    Complaint one = complaints.get(i);
+                    Complaint other = complaints.get(j);
+                    List<Change> trading = candidates.stream().filter(candidate -> trades(candidate, one, other))
+                            .map(RankedChange::change).toList();
+                    if (!trading.isEmpty()) {
+                        conflicts.add(new Conflict(one.text() + " and " + other.text() + " ask for opposite changes; "
+                                + "what acts on one of them alone comes first", trading));
+                    }
+                }
+            }
+        }
+
+        private static boolean trades(RankedChange candidate, Complaint one, Complaint other) {
+            return helps(candidate, one) && costs(candidate, other) || helps(candidate, other) && costs(candidate, one);
+        }
+
+        private static boolean helps(RankedChange candidate, Complaint complaint) {
+            return candidate.score().helps().stream().anyMatch(help -> help.complaint().equals(complaint));
+        }
+
+        private static boolean costs(RankedChange candidate, Complaint complaint) {
+            return candidate.score().costs().stream().anyMatch(cost -> cost.on().equals(complaint.text()));
+        }
+    }
+}

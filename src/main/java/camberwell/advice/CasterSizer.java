@@ -1,0 +1,48 @@
+package camberwell.advice;
+
+import camberwell.car.Dimension;
+import camberwell.car.Setting;
+import camberwell.physics.SteeringAxis;
+import camberwell.run.Case;
+import camberwell.units.Quantity;
+import camberwell.units.Unit;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Sizes a change of caster: about half a degree (common practice, no source), with the camber that it gives in steer. */
+final class CasterSizer {
+
+    private static final double AIM_DEGREES = 0.5;
+    private static final double STEER_DEGREES = 10;
+    /** Where the car's file gives none: common practice, no source. */
+    private static final double DEFAULT_KINGPIN_DEGREES = 10;
+
+    private final Case run;
+
+    CasterSizer(Case run) {
+        this.run = run;
+    }
+
+    Size size(Change change, Setting setting) {
+        int steps = (int) Math.max(1, Math.round(AIM_DEGREES / setting.step().in(Unit.DEGREE)));
+        steps = Math.min(steps, setting.stepsLeft(change.direction()));
+        Quantity to = setting.moved(change.direction(), steps);
+        Optional<Quantity> kingpin = run.car().dimension(Dimension.KINGPIN_INCLINATION);
+        double inclination = kingpin.map(Quantity::si).orElse(Math.toRadians(DEFAULT_KINGPIN_DEGREES));
+        double camber = run.car().setting(Adjuster.FRONT_CAMBER).map(front -> front.now().si()).orElse(0.0);
+        double before = outer(setting.now(), inclination, camber);
+        double after = outer(to, inclination, camber);
+        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.of(
+                String.format(Locale.ROOT, "outer front wheel at %.0f° of steer: camber %.2f° before, %.2f° after "
+                        + "(kingpin inclination %.1f°%s)", STEER_DEGREES, Math.toDegrees(before),
+                        Math.toDegrees(after), Math.toDegrees(inclination),
+                        kingpin.isPresent() ? "" : ", assumed, the car's file gives none")));
+    }
+
+    private static double outer(Quantity caster, double inclination, double camber) {
+        return new SteeringAxis(caster.si(), inclination).camber(camber, Math.toRadians(-STEER_DEGREES));
+    }
+}

@@ -1,0 +1,81 @@
+package camberwell.advice;
+
+import camberwell.fact.Reading;
+import camberwell.knowledge.Effect;
+import camberwell.reading.TyreReadings;
+import camberwell.run.Case;
+import camberwell.run.Report;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Symptom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something to be relieved: what a person reported, or what the tyres show by themselves.
+ *
+ * @param weight what it is worth to relieve it
+ * @param text in words
+ * @param reported whether a person said so
+ */
+public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
+        double weight, String text, boolean reported) {
+
+    /** All complaints of a case: the reports, and the readings that nobody reported in words. */
+    static List<Complaint> of(Case run, TyreReadings tyres, Weights weights) {
+        List<Complaint> complaints = new ArrayList<>();
+        for (Report report : run.reports()) {
+            complaints.add(new Complaint(report.symptom(), report.where().map(Place::axle), report.phase(),
+                    report.speed(), weights.severity().get(report.severity())
+                            * weights.occurrence().get(report.occurrence()), report.text(), true));
+        }
+        for (Reading reading : tyres.readings()) {
+            symptom(reading.state()).ifPresent(symptom -> {
+                Axle axle = reading.place().axle();
+                boolean said = complaints.stream().anyMatch(complaint -> complaint.symptom == symptom
+                        && complaint.where.filter(where -> where != axle).isEmpty());
+                if (!said) {
+                    complaints.add(new Complaint(symptom, Optional.of(axle), Optional.empty(), Optional.empty(),
+                            weights.severity().get(Severity.CLEAR) * reading.certainty(), reading.statement(), false));
+                }
+            });
+        }
+        return List.copyOf(complaints);
+    }
+
+    private static Optional<Symptom> symptom(Reading.State state) {
+        return Optional.ofNullable(switch (state) {
+            case BELOW_WINDOW -> Symptom.SLOW_WARM_UP;
+            case ABOVE_WINDOW -> Symptom.OVERHEATING;
+            case INNER_EDGE_HOT -> Symptom.HOT_INNER_EDGE;
+            case OUTER_EDGE_HOT -> Symptom.HOT_OUTER_EDGE;
+            case MIDDLE_HOT, ABOVE_TARGET, ABOVE_TARGET_ALONE -> Symptom.HOT_MIDDLE;
+            case MIDDLE_COLD, BELOW_TARGET, BELOW_TARGET_ALONE -> Symptom.COLD_MIDDLE;
+            case INSIDE_WINDOW, HOTTER_AXLE, EVEN_TREAD, SIDES_DIFFER, AT_TARGET -> null;
+        });
+    }
+
+    /**
+     * How well an effect fits this complaint on this car and day, in [0, 1]: 1 when every circumstance that the effect
+     * names is the complaint's own, less for one that the complaint leaves open, 0 for another one.
+     */
+    double fit(Effect effect, Case run, Weights weights) {
+        if (effect.on() != symptom || effect.drive().filter(drive -> drive != run.car().drive()).isPresent()
+                || effect.surface().filter(surface -> surface != run.conditions().surface()).isPresent()) {
+            return 0;
+        }
+        return fit(effect.where(), where, weights) * fit(effect.phase(), phase, weights)
+                * fit(effect.speed(), speed, weights);
+    }
+
+    private static <T> double fit(Optional<T> named, Optional<T> said, Weights weights) {
+        if (named.isEmpty()) {
+            return 1;
+        }
+        return said.map(word -> word == named.get() ? 1.0 : 0.0).orElse(weights.openCircumstance());
+    }
+}

@@ -1,0 +1,27 @@
+package camberwell.advice;
+
+import camberwell.fact.Proposal;
+import camberwell.knowledge.Note;
+import camberwell.vocabulary.Change;
+import java.util.List;
+
+/**
+ * A change to make.
+ *
+ * @param rank from 1
+ * @param size how far
+ * @param score what it is worth, term by term
+ * @param proposals what the rules said for and against it
+ * @param note the adjuster's knowledge note
+ * @param way the note on this direction: rationale, what to watch, when to put it back
+ */
+public record RankedChange(int rank, Change change, Size size, Score score, List<Proposal> proposals, Note note,
+        Note.Way way) {
+
+    /** The names of the rules that speak for it, strongest first. */
+    public List<String> rules() {
+        return proposals.stream().filter(proposal -> proposal.certainty() > 0)
+                .sorted((one, other) -> Double.compare(other.certainty(), one.certainty()))
+                .map(Proposal::rule).distinct().toList();
+    }
+}

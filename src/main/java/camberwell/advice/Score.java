@@ -1,0 +1,97 @@
+package camberwell.advice;
+
+import camberwell.knowledge.Effect;
+import camberwell.knowledge.Note;
+import camberwell.run.Case;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a change is worth in this case: {@code certainty x relief - harm - effort - risk}. Every term can be shown.
+ *
+ * @param certainty of the rules that speak for and against it
+ * @param relief of the complaints, weighted by severity and occurrence
+ * @param harmToComplaints what it makes worse that is complained of
+ * @param harmToFine what it spoils that nobody complains of
+ * @param effort what it takes to make the change
+ * @param risk what may go wrong
+ * @param helps the complaints that it relieves
+ * @param costs what it costs, the complaints first
+ */
+public record Score(double certainty, double relief, double harmToComplaints, double harmToFine, double effort,
+        double risk, List<Help> helps, List<Cost> costs) {
+
+    /** A complaint that the change relieves, by {@code effect} of the note, in [0, 3]. */
+    public record Help(Complaint complaint, double effect) {
+    }
+
+    /**
+     * Something that the change makes worse.
+     *
+     * @param on what
+     * @param effect negative, down to -3
+     * @param why whether it is complained of already or is fine now
+     */
+    public record Cost(String on, double effect, String why) {
+    }
+
+    /** The sum of the terms, by which changes are ranked. */
+    public double total() {
+        return certainty * relief - harmToComplaints - harmToFine - effort - risk;
+    }
+
+    static Score of(Note note, Note.Way way, double certainty, List<Complaint> complaints, Case run,
+            Weights weights) {
+        List<Help> helps = new ArrayList<>();
+        Map<String, Cost> costs = new LinkedHashMap<>();
+        double relief = 0;
+        double harm = 0;
+        for (Complaint complaint : complaints) {
+            double effect = effectOn(complaint, way.effects(), run, weights);
+            if (effect > 0) {
+                helps.add(new Help(complaint, effect));
+                relief += complaint.weight() * effect / 3;
+            } else if (effect < 0) {
+                costs.putIfAbsent(complaint.text(), new Cost(complaint.text(), effect, "complained of already"));
+                harm += weights.harmToComplaint() * complaint.weight() * -effect / 3;
+            }
+        }
+        Map<Word, Effect> fine = new LinkedHashMap<>();
+        for (Effect effect : way.effects()) {
+            if (effect.effect() < 0 && holds(effect, run)
+                    && complaints.stream().noneMatch(complaint -> complaint.symptom() == effect.on())) {
+                fine.merge(effect.on(), effect, (one, other) -> other.effect() < one.effect() ? other : one);
+            }
+        }
+        double spoiled = 0;
+        for (Effect effect : fine.values()) {
+            costs.putIfAbsent(effect.text(), new Cost(effect.text(), effect.effect(), "not complained of now"));
+            spoiled += weights.harmToFine() * -effect.effect() / 3;
+        }
+        helps.sort(Comparator.comparingDouble((Help help) -> help.effect() * help.complaint().weight()).reversed());
+        List<Cost> sorted = new ArrayList<>(costs.values());
+        sorted.sort(Comparator.comparing((Cost cost) -> cost.why()).thenComparingDouble(Cost::effect));
+        return new Score(certainty, Math.max(relief, weights.leastRelief()), harm, spoiled,
+                weights.effort() * (note.effort() - 1), weights.risk() * note.risk(), List.copyOf(helps),
+                List.copyOf(sorted));
+    }
+
+    private static boolean holds(Effect effect, Case run) {
+        return effect.drive().filter(drive -> drive != run.car().drive()).isEmpty()
+                && effect.surface().filter(surface -> surface != run.conditions().surface()).isEmpty();
+    }
+
+    /** The effect that fits the complaint most particularly, times how well it fits. */
+    private static double effectOn(Complaint complaint, List<Effect> effects, Case run, Weights weights) {
+        Optional<Effect> best = effects.stream().filter(effect -> complaint.fit(effect, run, weights) > 0)
+                .max(Comparator.comparingInt(Effect::particularity)
+                        .thenComparingDouble(effect -> complaint.fit(effect, run, weights))
+                        .thenComparingInt(effect -> Math.abs(effect.effect())));
+        return best.map(effect -> effect.effect() * complaint.fit(effect, run, weights)).orElse(0.0);
+    }
+}

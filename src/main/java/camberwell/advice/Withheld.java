@@ -1,0 +1,13 @@
+package camberwell.advice;
+
+import camberwell.vocabulary.Change;
+import java.util.List;
+
+/**
+ * A change that the rules propose and that is not advised all the same.
+ *
+ * @param reason for the driver
+ * @param rules that withhold it, if rules do
+ */
+public record Withheld(Change change, String reason, List<String> rules) {
+}

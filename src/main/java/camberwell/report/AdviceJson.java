@@ -1,0 +1,176 @@
+package camberwell.report;
+
+import camberwell.advice.Advice;
+import camberwell.advice.Complaint;
+import camberwell.advice.RankedChange;
+import camberwell.advice.Score;
+import camberwell.advice.Size;
+import camberwell.fact.Evidence;
+import camberwell.fact.Premise;
+import camberwell.knowledge.Notes;
+import camberwell.units.Quantity;
+import camberwell.units.Unit;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Collection;
+import java.util.stream.Stream;
+
+/** Advice as JSON: one object a case. */
+public final class AdviceJson {
+
+    private final Notes notes;
+    private final int top;
+
+    /** @param top how many changes to write */
+    public AdviceJson(Notes notes, int top) {
+        this.notes = notes;
+        this.top = top;
+    }
+
+    /** Writes {@code advice} as one object. */
+    public void write(Advice advice, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("case", advice.run().title());
+        json.writeStringField("file", advice.run().source());
+        json.writeStringField("car", advice.run().car().name());
+        json.writeArrayFieldStart("findings");
+        for (var finding : advice.findings()) {
+            json.writeStartObject();
+            json.writeStringField("id", finding.id());
+            json.writeStringField("statement", notes.get(finding.id()).statement());
+            number(json, "certainty", finding.certainty());
+            strings(json, "rules", finding.evidence().stream().map(Evidence::rule).distinct());
+            strings(json, "evidence", finding.evidence().stream().flatMap(evidence -> evidence.premises().stream())
+                    .map(Premise::statement).distinct());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("changes");
+        for (RankedChange change : advice.changes().subList(0, Math.min(top, advice.changes().size()))) {
+            change(json, change);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("withheld");
+        for (var withheld : advice.withheld()) {
+            json.writeStartObject();
+            json.writeStringField("adjuster", withheld.change().adjuster().id());
+            json.writeStringField("direction", withheld.change().direction().id());
+            json.writeStringField("reason", withheld.reason());
+            strings(json, "rules", withheld.rules().stream());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("conflicts");
+        for (var conflict : advice.conflicts()) {
+            json.writeStartObject();
+            json.writeStringField("statement", conflict.statement());
+            strings(json, "changes", conflict.changes().stream().map(Object::toString));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeBooleanField("driving-first", advice.drivingFirst());
+        json.writeArrayFieldStart("driving");
+        for (var driving : advice.driving()) {
+            json.writeStartObject();
+            json.writeStringField("advice", driving.note().statement());
+            json.writeStringField("why", driving.note().plain());
+            number(json, "certainty", driving.certainty());
+            strings(json, "rules", driving.rules().stream());
+            json.writeStringField("note", driving.note().name());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        strings(json, "cautions", advice.cautions().stream().map(note -> note.statement()));
+        json.writeEndObject();
+    }
+
+    private void change(JsonGenerator json, RankedChange change) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("rank", change.rank());
+        json.writeStringField("adjuster", change.change().adjuster().id());
+        json.writeStringField("direction", change.change().direction().id());
+        quantity(json, "from", change.size().from().orElse(null));
+        quantity(json, "to", change.size().to().orElse(null));
+        if (change.size().from().isPresent()) {
+            json.writeStringField("unit", change.size().from().get().unit().symbol());
+        } else {
+            json.writeNullField("unit");
+        }
+        json.writeNumberField("steps", change.size().steps());
+        if (!change.size().wheels().isEmpty()) {
+            json.writeArrayFieldStart("wheels");
+            for (Size.WheelSize wheel : change.size().wheels()) {
+                json.writeStartObject();
+                json.writeStringField("wheel", wheel.wheel().id());
+                quantity(json, "from", wheel.from());
+                quantity(json, "to", wheel.to());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        }
+        Score score = change.score();
+        number(json, "certainty", score.certainty());
+        number(json, "score", score.total());
+        json.writeObjectFieldStart("score-terms");
+        number(json, "relief", score.relief());
+        number(json, "harm-to-complaints", score.harmToComplaints());
+        number(json, "harm-to-what-is-fine", score.harmToFine());
+        number(json, "effort", score.effort());
+        number(json, "risk", score.risk());
+        json.writeEndObject();
+        json.writeArrayFieldStart("helps");
+        for (Score.Help help : score.helps()) {
+            Complaint complaint = help.complaint();
+            json.writeStartObject();
+            json.writeStringField("symptom", complaint.symptom().id());
+            if (complaint.phase().isPresent()) {
+                json.writeStringField("phase", complaint.phase().get().id());
+            } else {
+                json.writeNullField("phase");
+            }
+            number(json, "effect", help.effect());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("costs");
+        for (Score.Cost cost : score.costs()) {
+            json.writeStartObject();
+            json.writeStringField("on", cost.on());
+            number(json, "effect", cost.effect());
+            json.writeStringField("why", cost.why());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeStringField("rationale", change.way().rationale());
+        strings(json, "rules", change.rules().stream());
+        strings(json, "evidence", change.proposals().stream().flatMap(proposal -> proposal.premises().stream())
+                .map(Premise::statement).distinct().sorted());
+        json.writeStringField("note", change.note().name());
+        strings(json, "computation", change.size().computation().stream());
+        json.writeStringField("watch-next-run", change.way().watch());
+        json.writeStringField("put-back-if", change.way().putBack());
+        json.writeEndObject();
+    }
+
+    private static void quantity(JsonGenerator json, String key, Quantity quantity) throws IOException {
+        if (quantity == null) {
+            json.writeNullField(key);
+        } else {
+            number(json, key, quantity.value());
+        }
+    }
+
+    private static void number(JsonGenerator json, String key, double number) throws IOException {
+        json.writeFieldName(key);
+        json.writeRawValue(new Quantity(number, Unit.POSITION).toString());
+    }
+
+    private static void strings(JsonGenerator json, String key, Stream<String> strings) throws IOException {
+        json.writeArrayFieldStart(key);
+        Collection<String> all = strings.toList();
+        for (String string : all) {
+            json.writeString(string);
+        }
+        json.writeEndArray();
+    }
+}

@@ -1,0 +1,101 @@
+package camberwell.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Text for a screen: wrapped at its width, with styles only where the screen has them. Styles are an aid: nothing is
+ * told by them alone.
+ */
+public final class Page {
+
+    private static final int NARROWEST = 30;
+
+    private final int width;
+    private final boolean styled;
+    private final StringBuilder text = new StringBuilder();
+
+    /**
+     * @param width in characters; narrower than 30 is taken for 30
+     * @param styled whether the screen shows ANSI styles
+     */
+    public Page(int width, boolean styled) {
+        this.width = Math.max(NARROWEST, width);
+        this.styled = styled;
+    }
+
+    /** A heading, with an empty line before it. */
+    public Page heading(String words) {
+        blank();
+        wrap("", "", words, "1");
+        return this;
+    }
+
+    /** A paragraph at that indent. */
+    public Page paragraph(int indent, String words) {
+        wrap(" ".repeat(indent), " ".repeat(indent), words, "");
+        return this;
+    }
+
+    /** A point of a list. */
+    public Page point(int indent, String words) {
+        wrap(" ".repeat(indent) + "- ", " ".repeat(indent + 2), words, "");
+        return this;
+    }
+
+    /** A label and what it says; on a narrow screen what it says is less indented. */
+    public Page labelled(int indent, String label, String words) {
+        int column = width < 60 ? indent + 2 : indent + 11;
+        String start = " ".repeat(indent) + label + " ";
+        if (start.length() > column) {
+            wrap(start, " ".repeat(column), words, "");
+        } else {
+            wrap(start + " ".repeat(column - start.length()), " ".repeat(column), words, "");
+        }
+        return this;
+    }
+
+    /** A line as it is, not wrapped: a drawing, a table. */
+    public Page verbatim(String line) {
+        text.append(line).append('\n');
+        return this;
+    }
+
+    /** An empty line, unless there is one or nothing yet. */
+    public Page blank() {
+        if (!text.isEmpty() && !text.toString().endsWith("\n\n")) {
+            text.append('\n');
+        }
+        return this;
+    }
+
+    private void wrap(String first, String next, String words, String style) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder(first);
+        boolean fresh = true;
+        for (String word : words.trim().split("\\s+")) {
+            if (!fresh && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line = new StringBuilder(next);
+                fresh = true;
+            }
+            if (!fresh) {
+                line.append(' ');
+            }
+            line.append(word);
+            fresh = false;
+        }
+        lines.add(line.toString());
+        for (String done : lines) {
+            String stripped = done.stripTrailing();
+            text.append(styled && !style.isEmpty() ? "\u001b[" + style + "m" + stripped + "\u001b[0m" : stripped)
+                    .append('\n');
+        }
+    }
+
+    /** All of it. */
+    @Override
+    public String toString() {
+        return text.toString();
+    }
+}
