@@ -1,0 +1,52 @@
+package camberwell.vocabulary;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The word that somebody most likely meant. */
+public final class Nearest {
+
+    private Nearest() {
+    }
+
+    /**
+     * The word of {@code known} that is nearest to {@code word}, if one is near: at most a third of its letters
+     * are wrong, missing, too many or swapped with their neighbour (the restricted distance of Damerau, 1964).
+     * Capitals do not count. Of words that are equally near, the first wins.
+     */
+    public static Optional<String> to(String word, Collection<String> known) {
+        String wanted = word.toLowerCase(Locale.ROOT);
+        String best = null;
+        int least = Math.max(1, wanted.length() / 3) + 1;
+        for (String candidate : known) {
+            int shorter = Math.min(wanted.length(), candidate.length());
+            if (Math.abs(wanted.length() - candidate.length()) < least) {
+                int distance = distance(wanted, candidate.toLowerCase(Locale.ROOT));
+                if (distance < least && (distance < shorter || distance == 0)) {
+                    least = distance;
+                    best = candidate;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static int distance(String a, String b) {
+        int[][] cost = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                if (i == 0 || j == 0) {
+                    cost[i][j] = i + j;
+                    continue;
+                }
+                int replaced = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                cost[i][j] = Math.min(Math.min(cost[i - 1][j], cost[i][j - 1]) + 1, cost[i - 1][j - 1] + replaced);
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        return cost[a.length()][b.length()];
+    }
+}
