@@ -140,7 +140,8 @@ final class CarReader {
     private static List<Quantity> window(Node node, Document in) {
         if (!(node instanceof SequenceNode list) || list.getValue().size() != 2) {
             in.error(node, "the window should be two temperatures, like [80 °C, 95 °C], not "
-                    + (node instanceof SequenceNode list ? list.getValue().size() : Document.kind(node)));
+                    + (node instanceof SequenceNode list
+                            ? list.getValue().size() + "; decimals are written with a point" : Document.kind(node)));
             return List.of();
         }
         List<Quantity> ends = new ArrayList<>();

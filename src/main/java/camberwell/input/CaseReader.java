@@ -120,7 +120,7 @@ public final class CaseReader {
                 }
             }
             fields.done();
-            if (!fields.has("tyres") && !fields.has("reports")) {
+            if (withEarlier && !fields.has("tyres") && !fields.has("reports")) {
                 in.warn(in.root(), "neither tyres nor reports, so there is nothing to advise on");
             }
             return car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup), conditions,
@@ -158,6 +158,10 @@ public final class CaseReader {
             }
             try {
                 Path path = folder.resolve(written).normalize();
+                if (Files.isDirectory(path)) {
+                    in.error(node, Text.quoted(written) + " is a folder, not a file");
+                    return Optional.empty();
+                }
                 if (Files.exists(path)) {
                     return Optional.of(path.toString());
                 }

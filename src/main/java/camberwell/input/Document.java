@@ -29,7 +29,6 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
 import org.yaml.snakeyaml.parser.Parser;
 import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.ReaderException;
 import org.yaml.snakeyaml.reader.StreamReader;
 import org.yaml.snakeyaml.resolver.Resolver;
 
@@ -57,6 +56,7 @@ final class Document {
 
     /** Reads a file; empty, with the problem noted, when there is nothing that could be read further. */
     static Optional<Document> load(Path file, Problems problems) {
+        problems.inFile(file.toString());
         Problem problem;
         if (Files.isDirectory(file)) {
             problem = Problem.of(file.toString(), "this is a folder, not a file", Optional.empty());
@@ -77,6 +77,7 @@ final class Document {
 
     /** Reads a stream to its end; it is not closed. */
     static Optional<Document> load(String name, InputStream in, Problems problems) throws IOException {
+        problems.inFile(name);
         byte[] bytes = in.readNBytes(LARGEST + 1);
         if (bytes.length > LARGEST) {
             problems.add(Problem.of(name, "larger than 1 MiB, so this is no file written by hand", Optional.empty()));
@@ -93,6 +94,15 @@ final class Document {
             document.notText(text, "is not UTF-8 text; save the file as UTF-8");
             return Optional.empty();
         }
+        int strange = 0;
+        while (strange < text.length() && StreamReader.isPrintable(text.codePointAt(strange))) {
+            strange += Character.charCount(text.codePointAt(strange));
+        }
+        if (strange < text.length()) {
+            document.notText(text.substring(0, strange), String.format(
+                    "the character U+%04X has no place in a text file", text.codePointAt(strange)));
+            return Optional.empty();
+        }
         return document.compose(text) ? Optional.of(document) : Optional.empty();
     }
 
@@ -106,8 +116,9 @@ final class Document {
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(LARGEST);
         options.setNestingDepthLimit(DEEPEST);
-        // Aliases are refused below, with their place; here they would end the reading without one.
+        // Aliases and tags are refused below, with their place; here they would end the reading without one.
         options.setMaxAliasesForCollections(Integer.MAX_VALUE);
+        options.setTagInspector(tag -> true);
         Parser parser = new ParserImpl(new StreamReader(text), options);
         Composer composer = new Composer(parser, new Resolver(), options);
         try {
@@ -122,10 +133,7 @@ final class Document {
             }
             return accept(node);
         } catch (MarkedYAMLException e) {
-            error(e.getProblemMark() != null ? e.getProblemMark() : e.getContextMark(), plainly(e));
-        } catch (ReaderException e) {
-            notText(text.substring(0, text.offsetByCodePoints(0, e.getPosition())),
-                    String.format("the character U+%04X has no place in a text file", e.getCodePoint()));
+            syntax(e);
         } catch (YAMLException e) {
             Event next = parser.peekEvent();
             error(next.getStartMark(), e.getMessage().startsWith("Nesting Depth")
@@ -162,7 +170,8 @@ final class Document {
             return;
         }
         if (!PLAIN_TAGS.contains(node.getTag())) {
-            error(node, "tags such as " + Text.quoted(node.getTag().getValue()) + " are not read here; leave it out");
+            error(node, "tags such as " + Text.quoted(node.getTag().getValue().replace(Tag.PREFIX, "!!"))
+                    + " are not read here; leave it out");
             return;
         }
         if (node instanceof MappingNode map) {
@@ -175,8 +184,19 @@ final class Document {
         }
     }
 
-    private static String plainly(MarkedYAMLException e) {
+    /** Says in plain words what the parser found, at the place that a person has to mend. */
+    private void syntax(MarkedYAMLException e) {
         String problem = Text.line(e.getProblem());
+        if (e.getContextMark() != null && problem.startsWith("could not find expected ':'")) {
+            error(e.getContextMark(), "this is no key with a \":\" and a value");
+        } else if (e.getContextMark() != null && problem.startsWith("found unexpected end of stream")) {
+            error(e.getContextMark(), "this quotation mark is never closed");
+        } else {
+            error(e.getProblemMark(), plainly(problem));
+        }
+    }
+
+    private static String plainly(String problem) {
         if (problem.contains("TAB")) {
             return "YAML is indented with spaces; here is a tab";
         }
@@ -185,9 +205,6 @@ final class Document {
         }
         if (problem.startsWith("expected <block end>")) {
             return "this line is not indented like the ones above it";
-        }
-        if (problem.startsWith("could not find expected ':'")) {
-            return "a key without a \":\" and a value, or a line that is not indented like the others";
         }
         if (problem.startsWith("expected ',' or")) {
             return "a \",\" or a closing bracket is missing before this";

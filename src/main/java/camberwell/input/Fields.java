@@ -132,7 +132,7 @@ final class Fields {
                 return Optional.of(scalar.getValue());
             }
             Optional<String> meant = Nearest.to(scalar.getValue(), words);
-            in.error(node, "unknown " + key + " " + Text.quoted(scalar.getValue())
+            in.error(node, Text.quoted(key) + " cannot be " + Text.quoted(scalar.getValue())
                     + (meant.isPresent() ? "" : "; it is " + Text.oneOf(words)), meant);
             return Optional.empty();
         });

@@ -41,7 +41,8 @@ record Measure(String noun, List<Range> ranges) {
     static final Measure TRACK = in("a track temperature", Unit.CELSIUS, -20, 80);
     /** Tyres from blankets are "cold" at some 80 °C when their pressure is set. */
     static final Measure COLD_TYRES = in("the temperature of cold tyres", Unit.CELSIUS, -30, 120);
-    static final Measure ALTITUDE = in("an altitude", Unit.METRE, -500, 5000);
+    static final Measure ALTITUDE =
+            new Measure("an altitude", List.of(new Range(List.of(Unit.METRE), -500, 5000)));
     static final Measure PRESSURE = in("a pressure", Unit.BAR, 0.3, 6);
     static final Measure RIM = in("a rim diameter", Unit.INCH, 6, 26);
     static final Measure DIAMETER = in("a tyre diameter", Unit.MILLIMETRE, 250, 1200);
@@ -130,7 +131,7 @@ record Measure(String noun, List<Range> ranges) {
         String unit = number.group(2);
         Optional<String> meant = Nearest.to(unit, allSymbols());
         in.error(node, meant.isPresent() ? "there is no unit " + Text.quoted(unit)
-                : "there is no unit " + Text.quoted(unit) + ": " + noun + " is written " + how(),
+                : Text.quoted(text) + " will not do: " + noun + " is written " + how(),
                 meant.map(symbol -> number.group(1) + " " + symbol));
     }
 

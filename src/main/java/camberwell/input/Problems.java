@@ -2,8 +2,10 @@ package camberwell.input;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What was found wrong so far, in one file or several. */
 final class Problems {
@@ -12,7 +14,13 @@ final class Problems {
     private static final int MOST = 50;
 
     private final List<Problem> found = new ArrayList<>();
+    private final Set<String> files = new LinkedHashSet<>();
     private int more;
+
+    /** Notes that a file is being read; problems are told in the order of the files. */
+    void inFile(String name) {
+        files.add(name);
+    }
 
     void add(Problem problem) {
         if (found.size() < MOST) {
@@ -28,15 +36,15 @@ final class Problems {
 
     /** The warnings, when there is nothing worse. */
     List<Problem> warningsOrFail() {
-        List<String> files = found.stream().map(Problem::file).distinct().toList();
+        List<String> order = List.copyOf(files);
         List<Problem> sorted = new ArrayList<>(found);
-        sorted.sort(Comparator.comparingInt((Problem problem) -> files.indexOf(problem.file()))
+        sorted.sort(Comparator.comparingInt((Problem problem) -> order.indexOf(problem.file()))
                 .thenComparingInt(Problem::line).thenComparingInt(Problem::column));
         if (sorted.stream().allMatch(Problem::warning) && more == 0) {
             return sorted;
         }
         if (more > 0) {
-            sorted.add(Problem.of(files.get(files.size() - 1), more + " more", Optional.empty()));
+            sorted.add(Problem.of(order.get(0), "and " + more + " problems more", Optional.empty()));
         }
         throw new InputException(sorted);
     }

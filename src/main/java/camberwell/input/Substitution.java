@@ -45,7 +45,7 @@ public record Substitution(String place, List<String> steps, String value) {
         List<String> steps = new ArrayList<>();
         for (String part : text.substring(0, Math.max(0, equals)).strip().split("\\.", -1)) {
             Matcher step = STEP.matcher(part);
-            if (!step.matches()) {
+            if (!step.matches() || text.substring(equals + 1).isBlank()) {
                 throw new InputException(Problem.of(place,
                         "should be PATH=VALUE, like tyres.front-left.inner=96 °C", Optional.empty()));
             }
