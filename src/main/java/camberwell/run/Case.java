@@ -1,11 +1,14 @@
 package camberwell.run;
 
 import camberwell.car.Car;
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Wheel;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A case to advise on: a car as it ran, the day, the tyres and the complaints.
@@ -14,26 +17,55 @@ import java.util.Map;
  * @param source the file it came from, or {@code -}
  * @param car the car as it ran: its file's settings with the case's own on top
  * @param earlier earlier runs of the same car, oldest first, from which camber sizing can learn
+ * @param carFile the file that the car was read from; empty when it stands in the case itself
+ * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
-        List<Report> reports, List<Case> earlier) {
+        List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
 
-    /** Copies the collections. */
+    /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
-        EnumMap<Wheel, TyreReading> copy = new EnumMap<>(Wheel.class);
-        copy.putAll(tyres);
-        tyres = Collections.unmodifiableMap(copy);
+        tyres = ordered(Wheel.class, tyres);
         reports = List.copyOf(reports);
         earlier = List.copyOf(earlier);
+        setup = ordered(Adjuster.class, setup);
+    }
+
+    /** A case whose car stands in it, as it ran. */
+    public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
+            List<Report> reports, List<Case> earlier) {
+        this(title, source, car, conditions, tyres, reports, earlier, Optional.empty(), Map.of());
+    }
+
+    private static <K extends Enum<K>, V> Map<K, V> ordered(Class<K> type, Map<K, V> map) {
+        EnumMap<K, V> copy = new EnumMap<>(type);
+        copy.putAll(map);
+        return Collections.unmodifiableMap(copy);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup);
+    }
+
+    /**
+     * The same case with the car set otherwise where {@code changes} says so; adjusters that it lacks are left out.
+     *
+     * @throws IllegalArgumentException if a setting is not in a unit of the same dimension as the car's own
+     */
+    public Case withSetup(Map<Adjuster, Quantity> changes) {
+        EnumMap<Adjuster, Quantity> merged = new EnumMap<>(Adjuster.class);
+        merged.putAll(setup);
+        changes.forEach((adjuster, setting) -> {
+            if (car.setting(adjuster).isPresent()) {
+                merged.put(adjuster, setting);
+            }
+        });
+        return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged);
     }
 }

@@ -35,8 +35,9 @@ public record Quantity(double value, Unit unit) implements Comparable<Quantity> 
         if (!matcher.matches()) {
             return Optional.empty();
         }
-        return Unit.withSymbol(matcher.group(2)).map(unit ->
-                new Quantity(Double.parseDouble(matcher.group(1).replace('\u2212', '-')), unit));
+        double value = Double.parseDouble(matcher.group(1).replace('\u2212', '-'));
+        return Double.isInfinite(value) ? Optional.empty()
+                : Unit.withSymbol(matcher.group(2)).map(unit -> new Quantity(value, unit));
     }
 
     /** The value in the SI unit of its dimension. */
@@ -82,7 +83,7 @@ public record Quantity(double value, Unit unit) implements Comparable<Quantity> 
         if (number.matches("-0(\\.0+)?")) {
             number = number.substring(1);
         }
-        return unit.symbol().isEmpty() ? number : number + (unit == Unit.PERCENT ? " %" : " " + unit.symbol());
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
     /** Digits after the point that {@code number} needs, at most four. */

@@ -1,28 +1,38 @@
 package camberwell.vocabulary;
 
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 
-/** The known word that a misspelt one was most likely meant to be. */
+/** The word that somebody most likely meant. */
 public final class Nearest {
 
     private Nearest() {
     }
 
     /**
-     * The word of {@code known} with the fewest letters to insert, delete, replace or swap with their neighbour,
-     * if that is no more than a third of the longer one's letters. Ties go to the first in alphabetical order.
+     * The word of {@code known} that is nearest to {@code word}, if one is near: at most a third of its letters
+     * are wrong, missing, too many or swapped with their neighbour (the restricted distance of Damerau, 1964).
+     * Capitals do not count. Of words that are equally near, the first wins.
      */
     public static Optional<String> to(String word, Collection<String> known) {
-        return known.stream()
-                .filter(candidate -> distance(word, candidate) * 3 <= Math.max(word.length(), candidate.length()))
-                .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
-                        .thenComparing(Comparator.naturalOrder()));
+        String wanted = word.toLowerCase(Locale.ROOT);
+        String best = null;
+        int least = Math.max(1, wanted.length() / 3) + 1;
+        for (String candidate : known) {
+            int shorter = Math.min(wanted.length(), candidate.length());
+            if (Math.abs(wanted.length() - candidate.length()) < least) {
+                int distance = distance(wanted, candidate.toLowerCase(Locale.ROOT));
+                if (distance < least && (distance < shorter || distance == 0)) {
+                    least = distance;
+                    best = candidate;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
     }
 
-    /** Optimal string alignment distance (G. Navarro, "A guided tour to approximate string matching", 2001). */
-    static int distance(String a, String b) {
+    private static int distance(String a, String b) {
         int[][] cost = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             for (int j = 0; j <= b.length(); j++) {
@@ -30,8 +40,8 @@ public final class Nearest {
                     cost[i][j] = i + j;
                     continue;
                 }
-                int replace = cost[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                cost[i][j] = Math.min(replace, Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
+                int replaced = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                cost[i][j] = Math.min(Math.min(cost[i - 1][j], cost[i][j - 1]) + 1, cost[i - 1][j - 1] + replaced);
                 if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
                     cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
                 }

@@ -1,0 +1,163 @@
+package camberwell.input;
+
+import camberwell.car.Car;
+import camberwell.car.Dimension;
+import camberwell.car.Setting;
+import camberwell.car.TyreSpec;
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Drive;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** Reads the keys of a car. */
+final class CarReader {
+
+    private static final double HAIR = 1e-9;
+
+    private CarReader() {
+    }
+
+    /** The car, as far as it can be made out; empty, with the problems noted, when it lacks a name or its drive. */
+    static Optional<Car> read(MappingNode map, Document in) {
+        Fields fields = new Fields(map, in, "key");
+        fields.require("name");
+        fields.require("drive");
+        Optional<String> name = fields.text("name");
+        Optional<Drive> drive = fields.word("drive", Drive.class);
+        Map<Adjuster, Setting> adjusters = fields.map("adjusters", "adjuster")
+                .map(CarReader::adjusters).orElse(Map.of());
+        Map<Axle, TyreSpec> tyres = fields.map("tyres", "axle").map(axles -> tyres(axles, in)).orElse(Map.of());
+        Map<Dimension, Quantity> dimensions = fields.map("dimensions", "dimension")
+                .map(CarReader::dimensions).orElse(Map.of());
+        fields.done();
+        return name.isEmpty() || drive.isEmpty() ? Optional.empty()
+                : Optional.of(new Car(name.get(), drive.get(), adjusters, tyres, dimensions, false));
+    }
+
+    private static Map<Adjuster, Setting> adjusters(Fields fields) {
+        Map<Adjuster, Setting> adjusters = new EnumMap<>(Adjuster.class);
+        for (Adjuster adjuster : Adjuster.values()) {
+            fields.map(adjuster.id(), "key").flatMap(setting -> setting(adjuster, setting))
+                    .ifPresent(setting -> adjusters.put(adjuster, setting));
+        }
+        fields.done();
+        return adjusters;
+    }
+
+    private static Optional<Setting> setting(Adjuster adjuster, Fields fields) {
+        List.of("now", "min", "max", "step").forEach(fields::require);
+        Measure measure = Measure.of(adjuster);
+        Optional<Quantity> now = fields.quantity("now", measure);
+        Optional<Quantity> min = fields.quantity("min", measure).flatMap(it -> like(now, it, "min", fields));
+        Optional<Quantity> max = fields.quantity("max", measure).flatMap(it -> like(now, it, "max", fields));
+        Optional<Quantity> step = fields.quantity("step", measure.anyValue("a step of " + adjuster.spoken()))
+                .flatMap(it -> like(now, it, "step", fields));
+        boolean largerIsSofter = largerLessens(adjuster, fields);
+        fields.done();
+        if (step.isPresent() && step.get().value() <= 0) {
+            fields.error("step", "a step should be more than zero");
+            return Optional.empty();
+        }
+        if (now.isEmpty() || min.isEmpty() || max.isEmpty() || step.isEmpty()) {
+            return Optional.empty();
+        }
+        if (min.get().value() > max.get().value()) {
+            fields.error("min", "min " + min.get() + " is above max " + max.get());
+            return Optional.empty();
+        }
+        Setting setting = new Setting(now.get(), min.get(), max.get(), step.get(), largerIsSofter);
+        if (!within(setting, now.get())) {
+            fields.error("now", "now " + now.get() + " is not between min " + min.get() + " and max " + max.get());
+            return Optional.empty();
+        }
+        return Optional.of(setting);
+    }
+
+    /** Whether a setting lies in the adjuster's range; the unit must be of the same dimension. */
+    static boolean within(Setting setting, Quantity quantity) {
+        double value = quantity.in(setting.now().unit());
+        return value >= setting.min().value() - HAIR && value <= setting.max().value() + HAIR;
+    }
+
+    private static Optional<Quantity> like(Optional<Quantity> now, Quantity quantity, String key, Fields fields) {
+        if (now.isEmpty()) {
+            return Optional.empty();
+        }
+        if (now.get().unit().dimension() != quantity.unit().dimension()) {
+            fields.error(key, "\"" + key + "\" should be in the unit of \"now\", which is " + now.get());
+            return Optional.empty();
+        }
+        return Optional.of(quantity.to(now.get().unit()));
+    }
+
+    /** The signs of angles, pressures and heights are fixed; clicks and positions are counted either way. */
+    private static boolean largerLessens(Adjuster adjuster, Fields fields) {
+        String key = "larger-is";
+        switch (adjuster.kind()) {
+            case STIFFNESS, WING, DIFFERENTIAL -> {
+                List<Direction> directions = adjuster.directions();
+                return fields.choice(key, directions.stream().map(Direction::id).toList())
+                        .filter(directions.get(0)::is).isPresent();
+            }
+            default -> {
+                if (fields.node(key).isPresent()) {
+                    fields.errorAtKey(key, "the larger number of the " + adjuster.spoken() + " is always "
+                            + adjuster.directions().get(1).spoken() + "; leave \"larger-is\" out");
+                }
+                return false;
+            }
+        }
+    }
+
+    private static Map<Axle, TyreSpec> tyres(Fields axles, Document in) {
+        Map<Axle, TyreSpec> tyres = new EnumMap<>(Axle.class);
+        for (Axle axle : Axle.values()) {
+            axles.map(axle.id(), "key").ifPresent(fields -> tyres.put(axle, tyre(fields, in)));
+        }
+        axles.done();
+        return tyres;
+    }
+
+    private static TyreSpec tyre(Fields fields, Document in) {
+        List<Quantity> window = fields.node("window").map(node -> window(node, in)).orElse(List.of());
+        TyreSpec spec = new TyreSpec(window.stream().findFirst(), window.stream().skip(1).findFirst(),
+                fields.quantity("hot-target", Measure.PRESSURE), fields.quantity("cold-minimum", Measure.PRESSURE),
+                fields.quantity("rim", Measure.RIM), fields.quantity("diameter", Measure.DIAMETER),
+                fields.quantity("camber-per-kelvin", Measure.CAMBER_PER_KELVIN));
+        fields.done();
+        return spec;
+    }
+
+    private static List<Quantity> window(Node node, Document in) {
+        if (!(node instanceof SequenceNode list) || list.getValue().size() != 2) {
+            in.error(node, "the window should be two temperatures, like [80 °C, 95 °C], not "
+                    + (node instanceof SequenceNode list
+                            ? list.getValue().size() + "; decimals are written with a point" : Document.kind(node)));
+            return List.of();
+        }
+        List<Quantity> ends = new ArrayList<>();
+        list.getValue().forEach(end -> Measure.TREAD.read(end, in).ifPresent(ends::add));
+        if (ends.size() == 2 && ends.get(0).compareTo(ends.get(1)) >= 0) {
+            in.error(node, "the window should begin with its lower end");
+        }
+        return ends.size() == 2 ? ends : List.of();
+    }
+
+    private static Map<Dimension, Quantity> dimensions(Fields fields) {
+        Map<Dimension, Quantity> dimensions = new EnumMap<>(Dimension.class);
+        for (Dimension dimension : Dimension.values()) {
+            fields.quantity(dimension.id(), Measure.of(dimension)).ifPresent(it -> dimensions.put(dimension, it));
+        }
+        fields.done();
+        return dimensions;
+    }
+}

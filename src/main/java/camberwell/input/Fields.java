@@ -1,0 +1,196 @@
+package camberwell.input;
+
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.yaml.snakeyaml.DumperOptions.FlowStyle;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/**
+ * The keys of one map, asked for one by one. The keys that were asked for are the keys that are known, so the reading
+ * code is the only list of them; {@link #done()} notes the others.
+ */
+final class Fields {
+
+    private final MappingNode map;
+    private final Document in;
+    private final String noun;
+    private final Map<String, NodeTuple> entries = new LinkedHashMap<>();
+    private final Set<String> known = new LinkedHashSet<>();
+    private final Set<String> spoiled = new LinkedHashSet<>();
+
+    /** @param noun what the keys are: {@code key}, {@code adjuster}, … */
+    Fields(MappingNode map, Document in, String noun) {
+        this.map = map;
+        this.in = in;
+        this.noun = noun;
+        List<NodeTuple> tuples = map.getValue();
+        for (int i = 0; i < tuples.size(); i++) {
+            NodeTuple tuple = tuples.get(i);
+            if (map.getFlowStyle() == FlowStyle.FLOW && i + 1 < tuples.size()
+                    && decimalComma(tuple, tuples.get(i + 1))) {
+                spoiled.add(key(tuple));
+                i++;
+            } else {
+                enter(tuple);
+            }
+        }
+    }
+
+    /** In {@code {a: 1,7 bar, b: 2}} YAML sees a value of 1 and a key of {@code 7 bar}. */
+    private boolean decimalComma(NodeTuple tuple, NodeTuple next) {
+        if (tuple.getValueNode() instanceof ScalarNode whole && next.getKeyNode() instanceof ScalarNode rest
+                && Document.open(next.getValueNode()) && whole.getValue().matches("[-+\u2212]?[0-9]+")
+                && rest.getValue().matches("[0-9]+\\s*\\S*")) {
+            in.error(whole, Text.quoted(whole.getValue() + "," + rest.getValue()) + " has a decimal comma",
+                    Optional.of(whole.getValue() + "." + rest.getValue()));
+            return true;
+        }
+        return false;
+    }
+
+    private void enter(NodeTuple tuple) {
+        if (!(tuple.getKeyNode() instanceof ScalarNode)) {
+            in.error(tuple.getKeyNode(), "a " + noun + " should be a word, not " + Document.kind(tuple.getKeyNode()));
+            return;
+        }
+        NodeTuple first = entries.putIfAbsent(key(tuple), tuple);
+        if (first != null) {
+            in.error(tuple.getKeyNode(), Text.quoted(key(tuple)) + " stands here a second time; the first is in line "
+                    + Document.lineOf(first.getKeyNode()));
+        }
+    }
+
+    private static String key(NodeTuple tuple) {
+        return tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
+    }
+
+    /** The value of a key, if there is one; a key whose value is left open is noted. */
+    Optional<Node> node(String key) {
+        known.add(key);
+        NodeTuple entry = entries.get(key);
+        if (entry == null) {
+            return Optional.empty();
+        }
+        if (Document.open(entry.getValueNode())) {
+            in.error(entry.getKeyNode(), Text.quoted(key) + " has no value; fill it in or leave the line out");
+            return Optional.empty();
+        }
+        return Optional.of(entry.getValueNode());
+    }
+
+    /** Whether the key stands in the map, with or without a value that can be used. */
+    boolean has(String key) {
+        return entries.containsKey(key) || spoiled.contains(key);
+    }
+
+    /** Notes that a key is missing when it is. */
+    void require(String key) {
+        if (!has(key)) {
+            in.error(map, "the " + noun + " \"" + key + "\" is missing");
+        }
+    }
+
+    /** One line of text. */
+    Optional<String> text(String key) {
+        return node(key).flatMap(node -> {
+            if (!(node instanceof ScalarNode scalar)) {
+                in.error(node, Text.quoted(key) + " should be a text, not " + Document.kind(node));
+            } else if (scalar.getValue().isBlank() || !scalar.getValue().equals(Text.line(scalar.getValue()))) {
+                in.error(node, Text.quoted(key) + " should be one line of text");
+            } else {
+                return Optional.of(scalar.getValue());
+            }
+            return Optional.empty();
+        });
+    }
+
+    /** A word of the vocabulary. */
+    <W extends Enum<W> & Word> Optional<W> word(String key, Class<W> type) {
+        return choice(key, Word.ids(type)).map(id -> Word.of(type, id));
+    }
+
+    /** One of a few words. */
+    Optional<String> choice(String key, List<String> words) {
+        return node(key).flatMap(node -> {
+            if (!(node instanceof ScalarNode scalar)) {
+                in.error(node, Text.quoted(key) + " should be " + Text.oneOf(words) + ", not " + Document.kind(node));
+                return Optional.empty();
+            }
+            if (words.contains(scalar.getValue())) {
+                return Optional.of(scalar.getValue());
+            }
+            Optional<String> meant = Nearest.to(scalar.getValue(), words);
+            in.error(node, Text.quoted(key) + " cannot be " + Text.quoted(scalar.getValue())
+                    + (meant.isPresent() ? "" : "; it is " + Text.oneOf(words)), meant);
+            return Optional.empty();
+        });
+    }
+
+    /** A quantity. */
+    Optional<Quantity> quantity(String key, Measure measure) {
+        return node(key).flatMap(node -> measure.read(node, in));
+    }
+
+    /** A map below this one. */
+    Optional<Fields> map(String key, String nounOfItsKeys) {
+        return node(key).flatMap(node -> map(node, key, in, nounOfItsKeys));
+    }
+
+    /** The items of a list; empty when it is not there. */
+    List<Node> list(String key) {
+        Optional<Node> found = node(key);
+        if (found.isPresent() && found.get() instanceof SequenceNode list) {
+            return list.getValue();
+        }
+        found.ifPresent(node -> in.error(node, Text.quoted(key) + " should be a list, not " + Document.kind(node)));
+        return List.of();
+    }
+
+    /** A node as a map; empty, with the problem noted, when it is none. */
+    static Optional<Fields> map(Node node, String what, Document in, String noun) {
+        if (node instanceof MappingNode map) {
+            return Optional.of(new Fields(map, in, noun));
+        }
+        in.error(node, Text.quoted(what) + " should be keys with values, not " + Document.kind(node));
+        return Optional.empty();
+    }
+
+    /** Notes an error at a key. */
+    void error(String key, String message) {
+        in.error(entries.get(key).getValueNode(), message);
+    }
+
+    /** Notes an error at the name of a key. */
+    void errorAtKey(String key, String message) {
+        in.error(entries.get(key).getKeyNode(), message);
+    }
+
+    /** Notes a warning at a key. */
+    void warn(String key, String message) {
+        in.warn(entries.get(key).getValueNode(), message);
+    }
+
+    /** Notes every key that nobody asked for. */
+    void done() {
+        List<String> names = new ArrayList<>(known);
+        for (Map.Entry<String, NodeTuple> entry : entries.entrySet()) {
+            if (!known.contains(entry.getKey())) {
+                Optional<String> meant = Nearest.to(entry.getKey(), names);
+                in.error(entry.getValue().getKeyNode(), "unknown " + noun + " " + Text.quoted(entry.getKey())
+                        + (meant.isPresent() ? "" : "; here it can be " + Text.oneOf(names)), meant);
+            }
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package camberwell.input;
+
+import java.util.Optional;
+
+/**
+ * One thing that is wrong with an input, for a person to act on.
+ *
+ * @param file the file as it was named, {@code -} for standard input, or the command-line option that is wrong
+ * @param line counted from 1; 0 where the problem has no line, for instance a file that is not there
+ * @param column counted from 1; 0 where the problem has no line
+ * @param message what is wrong, one line without a full stop
+ * @param suggestion what was most likely meant
+ * @param warning whether the input can be used all the same, read as the message says
+ * @param excerpt the line that the problem is in; empty where there is none
+ */
+public record Problem(String file, int line, int column, String message, Optional<String> suggestion, boolean warning,
+        String excerpt) {
+
+    private static final int WIDEST = 100;
+
+    /** A problem of a whole file, or of a command-line option. */
+    public static Problem of(String file, String message, Optional<String> suggestion) {
+        return new Problem(file, 0, 0, message, suggestion, false, "");
+    }
+
+    /** {@code FILE:LINE:COLUMN: what is wrong; did you mean "x"?} */
+    public String text() {
+        return file + (line > 0 ? ":" + line + ":" + column : "") + ": " + (warning ? "warning: " : "") + message
+                + suggestion.map(word -> "; did you mean \"" + word + "\"?").orElse("");
+    }
+
+    /** {@link #text()}, and below it the line of the file with a caret under the column. */
+    public String withExcerpt() {
+        if (excerpt.isBlank()) {
+            return text();
+        }
+        // Long lines are cut so that the caret stays in view.
+        int from = Math.max(0, Math.min(column - 1 - WIDEST / 2, excerpt.length() - WIDEST));
+        String shown = excerpt.substring(from, Math.min(excerpt.length(), from + WIDEST));
+        String number = "  " + line;
+        return text() + "\n" + number + " | " + shown
+                + "\n" + " ".repeat(number.length()) + " | " + " ".repeat(column - 1 - from) + "^";
+    }
+
+    @Override
+    public String toString() {
+        return text();
+    }
+}

@@ -1,0 +1,39 @@
+package camberwell.input;
+
+import java.util.List;
+
+/** Pieces of messages. */
+final class Text {
+
+    private static final int LONGEST = 60;
+
+    private Text() {
+    }
+
+    /** Somebody's text in quotes, shortened. */
+    static String quoted(String text) {
+        String shown = line(text);
+        return "\"" + (shown.length() > LONGEST ? shown.substring(0, LONGEST) + "…" : shown) + "\"";
+    }
+
+    /** Somebody's text with control characters blanked, which could otherwise act on the terminal. */
+    static String line(String text) {
+        return text.replaceAll("\\p{Cntrl}", " ");
+    }
+
+    /** {@code a, b or c}. */
+    static String oneOf(List<String> words) {
+        return joined(words, " or ");
+    }
+
+    /** {@code a, b and c}. */
+    static String allOf(List<String> words) {
+        return joined(words, " and ");
+    }
+
+    private static String joined(List<String> words, String beforeLast) {
+        int last = words.size() - 1;
+        return last < 1 ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + beforeLast + words.get(last);
+    }
+}
