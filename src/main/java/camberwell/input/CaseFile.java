@@ -1,5 +1,6 @@
 package camberwell.input;
 
+import camberwell.problem.Problem;
 import camberwell.run.Case;
 import java.util.List;
 

@@ -2,6 +2,8 @@ package camberwell.input;
 
 import camberwell.car.Car;
 import camberwell.car.Setting;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -33,7 +35,7 @@ import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 
 /**
- * Reads case and car files. Every method throws an {@link InputException} with all that is wrong with the file, and
+ * Reads case and car files. Every method throws an {@link ProblemsException} with all that is wrong with the file, and
  * with the files that it points to, when it cannot be used.
  */
 public final class CaseReader {
@@ -66,7 +68,7 @@ public final class CaseReader {
         try {
             return finish(Document.load(name, in, problems), baseDir, substitutions, problems);
         } catch (IOException e) {
-            throw new InputException(Problem.of(name, "cannot be read: " + e.getMessage(), Optional.empty()));
+            throw new ProblemsException(Problem.of(name, "cannot be read: " + e.getMessage(), Optional.empty()));
         }
     }
 

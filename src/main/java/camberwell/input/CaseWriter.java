@@ -3,6 +3,8 @@ package camberwell.input;
 import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -23,9 +25,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
+import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -47,7 +49,7 @@ public final class CaseWriter {
     /**
      * Writes a case to a file, which is replaced as a whole or not at all.
      *
-     * @throws InputException if it cannot be written
+     * @throws ProblemsException if it cannot be written
      */
     public void write(Case run, Path file) {
         try {
@@ -63,7 +65,7 @@ public final class CaseWriter {
                 Files.deleteIfExists(draft);
             }
         } catch (IOException e) {
-            throw new InputException(Problem.of(file.toString(), "cannot be written: " + e.getMessage(),
+            throw new ProblemsException(Problem.of(file.toString(), "cannot be written: " + e.getMessage(),
                     Optional.empty()));
         }
     }

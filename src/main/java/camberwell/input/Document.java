@@ -1,5 +1,6 @@
 package camberwell.input;
 
+import camberwell.problem.Problem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;

@@ -1,5 +1,7 @@
 package camberwell.input;
 
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -46,6 +48,6 @@ final class Problems {
         if (more > 0) {
             sorted.add(Problem.of(order.get(0), "and " + more + " problems more", Optional.empty()));
         }
-        throw new InputException(sorted);
+        throw new ProblemsException(sorted);
     }
 }

@@ -1,5 +1,7 @@
 package camberwell.input;
 
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +39,7 @@ public record Substitution(String place, List<String> steps, String value) {
      * Reads {@code PATH=VALUE}.
      *
      * @param option the command-line option that it was given with
-     * @throws InputException if it is not written like that
+     * @throws ProblemsException if it is not written like that
      */
     public static Substitution parse(String option, String text) {
         String place = option + " \"" + Text.line(text) + "\"";
@@ -46,7 +48,7 @@ public record Substitution(String place, List<String> steps, String value) {
         for (String part : text.substring(0, Math.max(0, equals)).strip().split("\\.", -1)) {
             Matcher step = STEP.matcher(part);
             if (!step.matches() || text.substring(equals + 1).isBlank()) {
-                throw new InputException(Problem.of(place,
+                throw new ProblemsException(Problem.of(place,
                         "should be PATH=VALUE, like tyres.front-left.inner=96 °C", Optional.empty()));
             }
             steps.add(step.group(1));

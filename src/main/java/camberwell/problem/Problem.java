@@ -4,39 +4,64 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * One thing that is wrong in a file.
+ * One thing that is wrong with an input, for a person to act on.
  *
- * @param file as the person named it
- * @param line from 1
- * @param column from 1
- * @param message what is wrong, with what was found quoted
- * @param suggestion the word that was most likely meant
- * @param warning whether work can go on all the same
+ * @param file the file as it was named, {@code -} for standard input, or the command-line option that is wrong
+ * @param line counted from 1; 0 where the problem has no line, for instance a file that is not there
+ * @param column counted from 1; 0 where the problem has no line
+ * @param message what is wrong, one line without a full stop
+ * @param suggestion what was most likely meant
+ * @param warning whether the input can be used all the same, read as the message says
+ * @param excerpt the line that the problem is in; empty where there is none
  */
-public record Problem(String file, int line, int column, String message, Optional<String> suggestion, boolean warning)
-        implements Comparable<Problem> {
+public record Problem(String file, int line, int column, String message, Optional<String> suggestion, boolean warning,
+        String excerpt) implements Comparable<Problem> {
 
+    private static final int WIDEST = 100;
     private static final Comparator<Problem> ORDER = Comparator.comparing(Problem::file)
             .thenComparingInt(Problem::line).thenComparingInt(Problem::column).thenComparing(Problem::message);
 
-    /** A problem that stops the work. */
-    public static Problem error(String file, int line, int column, String message) {
-        return new Problem(file, line, column, message, Optional.empty(), false);
+    /** A problem of a whole file, or of a command-line option. */
+    public static Problem of(String file, String message, Optional<String> suggestion) {
+        return new Problem(file, 0, 0, message, suggestion, false, "");
     }
 
-    /** A problem that stops the work, with what was most likely meant. */
+    /** A problem at a place, without its line at hand. */
+    public static Problem error(String file, int line, int column, String message) {
+        return error(file, line, column, message, Optional.empty());
+    }
+
+    /** A problem at a place, without its line at hand, with what was most likely meant. */
     public static Problem error(String file, int line, int column, String message, Optional<String> suggestion) {
-        return new Problem(file, line, column, message, suggestion, false);
+        return new Problem(file, line, column, message, suggestion, false, "");
     }
 
     /** {@code FILE:LINE:COLUMN: what is wrong; did you mean "x"?} */
     public String text() {
-        return file + ":" + line + ":" + column + ": " + (warning ? "note: " : "") + message
+        return file + (line > 0 ? ":" + line + ":" + column : "") + ": " + (warning ? "warning: " : "") + message
                 + suggestion.map(word -> "; did you mean \"" + word + "\"?").orElse("");
+    }
+
+    /** {@link #text()}, and below it the line of the file with a caret under the column. */
+    public String withExcerpt() {
+        if (excerpt.isBlank()) {
+            return text();
+        }
+        // Long lines are cut so that the caret stays in view.
+        int from = Math.max(0, Math.min(column - 1 - WIDEST / 2, excerpt.length() - WIDEST));
+        String shown = excerpt.substring(from, Math.min(excerpt.length(), from + WIDEST));
+        String number = "  " + line;
+        return text() + "\n" + number + " | " + shown
+                + "\n" + " ".repeat(number.length()) + " | " + " ".repeat(column - 1 - from) + "^";
     }
 
     @Override
     public int compareTo(Problem other) {
         return ORDER.compare(this, other);
+    }
+
+    @Override
+    public String toString() {
+        return text();
     }
 }

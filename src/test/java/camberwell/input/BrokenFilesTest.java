@@ -3,6 +3,8 @@ package camberwell.input;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,7 +59,7 @@ class BrokenFilesTest {
             } else {
                 problems = new CaseReader().read(file).warnings();
             }
-        } catch (InputException e) {
+        } catch (ProblemsException e) {
             problems = e.problems();
         }
         return problems.stream()

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Report;
 import camberwell.units.Quantity;
@@ -136,7 +138,7 @@ class CaseReaderTest {
     })
     void wrongSubstitution(String text, String message) {
         assertEquals("--if \"" + text + "\": " + message,
-                assertThrows(InputException.class, () -> read(THIRD_RUN, text)).getMessage());
+                assertThrows(ProblemsException.class, () -> read(THIRD_RUN, text)).getMessage());
     }
 
     @Test
@@ -161,13 +163,13 @@ class CaseReaderTest {
             }
         };
         assertEquals("-: larger than 1 MiB, so this is no file written by hand",
-                assertThrows(InputException.class, () -> new CaseReader().read("-", endless, folder)).getMessage());
+                assertThrows(ProblemsException.class, () -> new CaseReader().read("-", endless, folder)).getMessage());
     }
 
     @Test
     @DisplayName("a problem is shown in its line, with a caret under its column")
     void excerpt() {
-        InputException e = assertThrows(InputException.class, () -> read("""
+        ProblemsException e = assertThrows(ProblemsException.class, () -> read("""
                 car: cars/plain.yaml
                 reports:
                   - {symptom: understeer, pahse: entry}
@@ -181,7 +183,7 @@ class CaseReaderTest {
     @Test
     @DisplayName("a long line is cut around the problem, so that the caret is under it")
     void longExcerpt() {
-        InputException e = assertThrows(InputException.class, () -> read(
+        ProblemsException e = assertThrows(ProblemsException.class, () -> read(
                 "{car: cars/plain.yaml, title: '" + "long ".repeat(60) + "', pahse: entry, reports: []}"));
         String[] lines = e.problems().get(0).withExcerpt().split("\n");
         assertEquals('p', lines[1].charAt(lines[2].indexOf('^')));
@@ -192,13 +194,13 @@ class CaseReaderTest {
     @DisplayName("a file full of mistakes is told of in part")
     void manyProblems() {
         String text = "car: cars/plain.yaml\nreports:\n" + "  - {symptom: understear}\n".repeat(70);
-        List<Problem> problems = assertThrows(InputException.class, () -> read(text)).problems();
+        List<Problem> problems = assertThrows(ProblemsException.class, () -> read(text)).problems();
         assertEquals(51, problems.size());
         assertEquals("-: and 20 problems more", problems.get(50).text());
     }
 
     private String messageOf(Path file) {
-        return assertThrows(InputException.class, () -> new CaseReader().read(file)).getMessage();
+        return assertThrows(ProblemsException.class, () -> new CaseReader().read(file)).getMessage();
     }
 
     private static CaseFile read(String text, String... substitutions) {

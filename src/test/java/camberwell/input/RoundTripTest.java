@@ -8,6 +8,7 @@ import camberwell.car.Car;
 import camberwell.car.Dimension;
 import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
+import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -138,7 +139,7 @@ class RoundTripTest {
     @DisplayName("a case that cannot be written is a problem of that file")
     void cannotBeWritten(@TempDir Path folder) {
         Path file = folder.resolve("nowhere/case.yaml");
-        InputException e = assertThrows(InputException.class,
+        ProblemsException e = assertThrows(ProblemsException.class,
                 () -> new CaseWriter().write(new RandomCase(new Random(1), file).make(), file));
         assertTrue(e.getMessage().startsWith(file + ": cannot be written"), e.getMessage());
     }

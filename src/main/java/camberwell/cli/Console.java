@@ -1,0 +1,55 @@
+package camberwell.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+
+/**
+ * Where a command reads and writes.
+ *
+ * @param out what was asked for
+ * @param err what is said beside it
+ * @param in what is typed or piped
+ * @param directory that relative paths start from
+ * @param width of the screen, in characters
+ * @param styled whether {@code out} is a screen that shows styles
+ * @param interactive whether a person sits at {@code in} and {@code out}
+ */
+public record Console(PrintStream out, PrintStream err, InputStream in, Path directory, int width, boolean styled,
+        boolean interactive) {
+
+    private static final int DEFAULT_WIDTH = 80;
+    private static final int WIDEST = 100;
+
+    /**
+     * The process's own. The launcher knows whether standard output is a terminal and says so; text is written in
+     * UTF-8 whatever the platform's encoding is.
+     */
+    static Console ofProcess(Map<String, String> environment) {
+        boolean terminal = Boolean.getBoolean("camberwell.terminal");
+        boolean plain = !environment.getOrDefault("NO_COLOR", "").isEmpty()
+                || environment.getOrDefault("TERM", "").equals("dumb");
+        return new Console(new PrintStream(new FileOutputStream(FileDescriptor.out), false,
+                StandardCharsets.UTF_8), new PrintStream(new FileOutputStream(FileDescriptor.err), true,
+                StandardCharsets.UTF_8), System.in, Path.of(""), width(environment), terminal && !plain,
+                terminal && System.console() != null);
+    }
+
+    private static int width(Map<String, String> environment) {
+        try {
+            int columns = Integer.parseInt(environment.getOrDefault("COLUMNS", "").trim());
+            return columns > 0 ? Math.min(columns, WIDEST) : DEFAULT_WIDTH;
+        } catch (NumberFormatException e) {
+            return DEFAULT_WIDTH;
+        }
+    }
+
+    /** A path as it was typed, from the working directory. */
+    Path path(String typed) {
+        return directory.resolve(typed);
+    }
+}

@@ -1,0 +1,98 @@
+package camberwell.cli;
+
+import camberwell.advice.Advisor;
+import camberwell.advice.Weights;
+import camberwell.knowledge.Note;
+import camberwell.knowledge.Notes;
+import camberwell.rules.Names;
+import camberwell.rules.RuleBase;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Camberwell's own rules, notes and weights, opened when a command first asks for them. */
+final class Engine {
+
+    private final Path home;
+    private final Path cache;
+    private Notes notes;
+    private RuleBase rules;
+    private Weights weights;
+
+    Engine(Path home, Path cache) {
+        this.home = home;
+        this.cache = cache;
+    }
+
+    /** The folder that has {@code rules} and {@code knowledge-notes}: said by the launcher, or found from the jar. */
+    static Path findHome() {
+        String said = System.getProperty("camberwell.home", "");
+        if (!said.isEmpty()) {
+            return Path.of(said);
+        }
+        try {
+            Path place = Path.of(Engine.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            for (Path folder = place; folder != null; folder = folder.getParent()) {
+                if (Files.isRegularFile(folder.resolve("rules").resolve("dictionary.dsl"))) {
+                    return folder;
+                }
+            }
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+        throw new IllegalStateException("camberwell's own rules are not where they were installed");
+    }
+
+    Path home() {
+        return home;
+    }
+
+    Notes notes() {
+        if (notes == null) {
+            notes = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
+        }
+        return notes;
+    }
+
+    Weights weights() {
+        if (weights == null) {
+            weights = reading(() -> Weights.read(home.resolve("rules").resolve("weights.yaml")));
+        }
+        return weights;
+    }
+
+    RuleBase rules() {
+        if (rules == null) {
+            rules = reading(() -> RuleBase.open(home, names(notes()), cache));
+        }
+        return rules;
+    }
+
+    Advisor advisor() {
+        return new Advisor(rules(), notes(), weights());
+    }
+
+    static Names names(Notes notes) {
+        Set<String> findings = new TreeSet<>(notes.names(Note.Kind.READING));
+        findings.addAll(notes.names(Note.Kind.CAUSE));
+        return new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
+                Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION)));
+    }
+
+    private interface Reading<T> {
+        T read() throws IOException;
+    }
+
+    private static <T> T reading(Reading<T> reading) {
+        try {
+            return reading.read();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
