@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The rule files that were compiled when camberwell was built, and travel in its jar. */
-final class BuiltInRules {
+public final class BuiltInRules {
 
     private static final String INDEX = "camberwell/rulebase/index";
 
