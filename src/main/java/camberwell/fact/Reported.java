@@ -18,15 +18,15 @@ public record Reported(Report report, double certainty) implements Premise {
         return report.symptom().is(symptom);
     }
 
-    public boolean during(String phase) {
+    public boolean inPhase(String phase) {
         return report.phase().filter(said -> said.is(phase)).isPresent();
     }
 
-    public boolean during(String phase, String other) {
-        return during(phase) || during(other);
+    public boolean inPhase(String phase, String other) {
+        return inPhase(phase) || inPhase(other);
     }
 
-    public boolean notDuring(String phase) {
+    public boolean notInPhase(String phase) {
         return report.phase().filter(said -> !said.is(phase)).isPresent();
     }
 
