@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a change is worth in this case: {@code certainty x relief - harm - effort - risk}. Every term can be shown.
+ * What a change is worth in this case: {@code certainty x (relief - harm) - effort - risk}. Every term can be shown.
  *
  * @param certainty of the rules that speak for and against it
  * @param relief of the complaints, weighted by severity and occurrence
@@ -42,7 +42,7 @@ public record Score(double certainty, double relief, double harmToComplaints, do
 
     /** The sum of the terms, by which changes are ranked. */
     public double total() {
-        return certainty * relief - harmToComplaints - harmToFine - effort - risk;
+        return certainty * (relief - harmToComplaints - harmToFine) - effort - risk;
     }
 
     static Score of(Note note, Note.Way way, double certainty, List<Complaint> complaints, Case run,

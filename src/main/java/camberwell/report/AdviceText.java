@@ -97,9 +97,9 @@ public final class AdviceText {
         if (terms) {
             Score score = change.score();
             page.labelled(3, "Score", Words.two(score.total()) + " = certainty " + Words.two(score.certainty())
-                    + " x relief " + Words.two(score.relief()) + " - harm to complaints "
+                    + " x (relief " + Words.two(score.relief()) + " - harm to complaints "
                     + Words.two(score.harmToComplaints()) + " - harm to what is fine "
-                    + Words.two(score.harmToFine()) + " - effort " + Words.two(score.effort()) + " - risk "
+                    + Words.two(score.harmToFine()) + ") - effort " + Words.two(score.effort()) + " - risk "
                     + Words.two(score.risk()));
         }
     }
