@@ -59,6 +59,17 @@ class SettingTest {
     }
 
     @Test
+    @DisplayName("a setting in another unit is read in the car's, to a tenth of a step")
+    void otherUnit() {
+        Setting springs = new Setting(new Quantity(800, Unit.POUND_PER_INCH), new Quantity(650, Unit.POUND_PER_INCH),
+                new Quantity(950, Unit.POUND_PER_INCH), new Quantity(50, Unit.POUND_PER_INCH), false);
+        // 150 N/mm = 856.5 lb/in (1 lbf/in = 0.175 126 8 N/mm, NIST SP 811).
+        assertEquals(new Quantity(855, Unit.POUND_PER_INCH),
+                springs.withNow(new Quantity(150, Unit.NEWTON_PER_MILLIMETRE)).now());
+        assertEquals(deg(-2.57), CAMBER.withNow(deg(-2.57)).now());
+    }
+
+    @Test
     @DisplayName("a setting is shown with the digits of its step")
     void decimals() {
         assertEquals(1, CAMBER.decimals());
