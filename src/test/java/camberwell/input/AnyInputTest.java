@@ -21,9 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AnyInputTest {
 
     private static final Path RESOURCES = Path.of("src/test/resources/input");
-    private static final String[] PIECES = {"\n", "  ", "\t", ":", ": ", "{", "}", "[", "]", ",", "&a", "*a", "!!x", "#",
-        "\"", "'", "|", ">", "- ", "? ", "---\n", "...\n", "%YAML 1.1\n", "<<: ", "~", "\uFEFF", "\u0085", "\uD83C\uDFCE",
-        "9", "°C", "=", "@", "`", "\0"};
+    private static final String[] PIECES = {"\n", "  ", "\t", ":", ": ", "{", "}", "[", "]", ",", "&a", "*a", "!!x",
+        "#", "\"", "'", "|", ">", "- ", "? ", "---\n", "...\n", "%YAML 1.1\n", "<<: ", "~", "\uFEFF", "\u0085",
+        "\uD83C\uDFCE", "9", "°C", "=", "@", "`", "\0"};
 
     @Property(tries = 1500)
     @Label("a car damaged anywhere, as any case, never ends in a stack trace")
@@ -54,8 +54,8 @@ class AnyInputTest {
 
     @ParameterizedTest
     @DisplayName("a mebibyte of the same few letters is refused without being unfolded")
-    @ValueSource(strings = {"[", "{", "- ", "? ", "a: ", "!!a ", "&a ", "\"", "a\n", "- a\n", "#", " ", "{a: ", "a: {b: 1}\n",
-        "- &a [*a]\n", "9,", "x"})
+    @ValueSource(strings = {"[", "{", "- ", "? ", "a: ", "!!a ", "&a ", "\"", "a\n", "- a\n", "#", " ", "{a: ",
+        "a: {b: 1}\n", "- &a [*a]\n", "9,", "x"})
     void repeated(String piece) {
         byte[] bytes = piece.repeat((1 << 20) / piece.length()).getBytes(StandardCharsets.UTF_8);
         assertThrows(InputException.class, () -> read(bytes));

@@ -60,8 +60,8 @@ class BrokenFilesTest {
         } catch (InputException e) {
             problems = e.problems();
         }
-        return problems.stream()
-                .map(problem -> problem.text().replace('\\', '/').replace(FOLDER.toString().replace('\\', '/') + "/", ""))
+        String folder = FOLDER.toString().replace('\\', '/') + "/";
+        return problems.stream().map(problem -> problem.text().replace('\\', '/').replace(folder, ""))
                 .map(line -> line + "\n").collect(Collectors.joining());
     }
 

@@ -121,7 +121,7 @@ class CaseReaderTest {
     @DisplayName("what is wrong with a substitution is told at the substitution")
     @CsvSource(delimiter = '|', value = {
         "tyres.front-lef.inner=96 °C | unknown wheel \"front-lef\"; did you mean \"front-left\"?",
-        "tyres.front-left.inner=900 °C | \"900 °C\" is out of range: a tread temperature lies between -20 °C and 200 °C",
+        "tyres.rear-left.outer=900 °C | \"900 °C\" is out of range: a tread temperature lies between -20 °C and 200 °C",
         "tyres.front-left.inner=96 | a tread temperature needs a unit: °C or °F",
         "tyres.front-left.inner= | should be PATH=VALUE, like tyres.front-left.inner=96 °C",
         "tyres=hot | \"tyres\" should be keys with values, not \"hot\"",

@@ -64,7 +64,7 @@ class RoundTripTest {
             new CaseWriter().write(run, file);
             CaseFile back = new CaseReader().read(file);
             assertEquals(run, back.run(), () -> text(file));
-            assertEquals(List.of(), back.warnings().stream().filter(it -> !it.message().startsWith("neither")).toList());
+            assertTrue(back.warnings().stream().allMatch(it -> it.message().startsWith("neither")));
         } finally {
             Files.deleteIfExists(file);
             Files.delete(folder);
