@@ -29,9 +29,22 @@ public record Setting(Quantity now, Quantity min, Quantity max, Quantity step, b
         }
     }
 
-    /** The same adjuster at another setting. */
+    /**
+     * The same adjuster at another setting. One that is written in another unit than the car's is rounded to a tenth of
+     * a step: 25 psi on a car that is set in steps of 0.05 bar stands at 1.725 bar, not at 1.7236893 bar.
+     *
+     * @throws IllegalArgumentException if the unit is of another dimension
+     */
     public Setting withNow(Quantity other) {
-        return new Setting(other.to(now.unit()), min, max, step, largerIsSofter);
+        double tenth = step.value() / 10;
+        Quantity set = other.unit() == now.unit() ? other
+                : now.withValue(clean(Math.rint(other.in(now.unit()) / tenth) * tenth));
+        return new Setting(set, min, max, step, largerIsSofter);
+    }
+
+    /** Without the dust of binary fractions. */
+    private static double clean(double value) {
+        return Math.rint(value * 1e6) / 1e6;
     }
 
     /** +1 if the number grows when it is moved that way, else -1. */
@@ -48,7 +61,7 @@ public record Setting(Quantity now, Quantity min, Quantity max, Quantity step, b
     /** The setting after {@code steps} steps that way, cut off at the stop. */
     public Quantity moved(Direction direction, int steps) {
         double moved = now.value() + sign(direction) * Math.min(steps, stepsLeft(direction)) * step.value();
-        return now.withValue(Math.rint(moved * 1e6) / 1e6);
+        return now.withValue(clean(moved));
     }
 
     /** How many steps bring the setting nearest to {@code target}; negative when that is to smaller numbers. */

@@ -41,6 +41,8 @@ final class Document {
 
     private static final int LARGEST = 1 << 20;
     private static final int DEEPEST = 30;
+    /** The parser's time grows with the square of a line's length. */
+    private static final int LONGEST_LINE = 10_000;
     private static final Set<Tag> PLAIN_TAGS = Set.of(Tag.MAP, Tag.SEQ, Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL,
             Tag.NULL, Tag.TIMESTAMP, Tag.MERGE);
 
@@ -103,6 +105,13 @@ final class Document {
             document.notText(text.substring(0, strange), String.format(
                     "the character U+%04X has no place in a text file", text.codePointAt(strange)));
             return Optional.empty();
+        }
+        for (int line = 1; line <= document.lines.size(); line++) {
+            if (document.lines.get(line - 1).length() > LONGEST_LINE) {
+                problems.add(new Problem(name, line, LONGEST_LINE + 1, "the line is longer than " + LONGEST_LINE
+                        + " characters", Optional.empty(), false, ""));
+                return Optional.empty();
+            }
         }
         return document.compose(text) ? Optional.of(document) : Optional.empty();
     }

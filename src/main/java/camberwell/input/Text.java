@@ -1,11 +1,14 @@
 package camberwell.input;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Pieces of messages. */
 final class Text {
 
     private static final int LONGEST = 60;
+    /** Control characters, line separators, and the marks that turn the direction of writing. */
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\u2028-\\u202E\\u2066-\\u2069]");
 
     private Text() {
     }
@@ -18,7 +21,7 @@ final class Text {
 
     /** Somebody's text with control characters blanked, which could otherwise act on the terminal. */
     static String line(String text) {
-        return text.replaceAll("\\p{Cntrl}", " ");
+        return CONTROL.matcher(text).replaceAll(" ");
     }
 
     /** {@code a, b or c}. */

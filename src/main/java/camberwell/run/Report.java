@@ -32,7 +32,8 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
             default -> " at " + when.id();
         }));
         speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
-        turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways" : " in " + side.id() + " turns only"));
+        turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways"
+                : " in " + side.id() + " turns only"));
         text.append(switch (occurrence) {
             case EVERY_LAP -> ", every lap";
             case SOME_LAPS -> ", some laps";

@@ -62,8 +62,8 @@ class BrokenFilesTest {
         } catch (ProblemsException e) {
             problems = e.problems();
         }
-        return problems.stream()
-                .map(problem -> problem.text().replace('\\', '/').replace(FOLDER.toString().replace('\\', '/') + "/", ""))
+        String folder = FOLDER.toString().replace('\\', '/') + "/";
+        return problems.stream().map(problem -> problem.text().replace('\\', '/').replace(folder, ""))
                 .map(line -> line + "\n").collect(Collectors.joining());
     }
 

@@ -68,10 +68,10 @@ class CaseReaderTest {
     void setupOverCar() {
         Case run = read(THIRD_RUN).run();
         assertEquals(new Quantity(-3.0, Unit.DEGREE), run.car().setting(Adjuster.FRONT_CAMBER).orElseThrow().now());
-        // 25 psi = 172.369 kPa, NIST Special Publication 811, appendix B.8: 1 psi = 6.894 757 kPa.
+        // 25 psi = 1.723 69 bar (NIST Special Publication 811, appendix B.8), rounded to a tenth of the car's step.
         Quantity pressure = run.car().setting(Adjuster.FRONT_PRESSURE).orElseThrow().now();
         assertEquals(Unit.BAR, pressure.unit());
-        assertEquals(1.72369, pressure.value(), 5e-6);
+        assertEquals(1.725, pressure.value(), 1e-9);
         assertEquals(new Quantity(-0.05, Unit.DEGREE), run.car().setting(Adjuster.FRONT_TOE).orElseThrow().now());
     }
 
@@ -116,14 +116,14 @@ class CaseReaderTest {
         assertEquals(Severity.SLIGHT, run.reports().get(0).severity());
         assertEquals(Optional.of(new Quantity(1.8, Unit.BAR)), run.tyres().get(Wheel.REAR_LEFT).hotPressure());
         assertEquals(0.10, run.car().setting(Adjuster.FRONT_TOE).orElseThrow().now().value());
-        assertEquals(1.72369, run.car().setting(Adjuster.FRONT_PRESSURE).orElseThrow().now().value(), 5e-6);
+        assertEquals(1.725, run.car().setting(Adjuster.FRONT_PRESSURE).orElseThrow().now().value(), 1e-9);
     }
 
     @ParameterizedTest
     @DisplayName("what is wrong with a substitution is told at the substitution")
     @CsvSource(delimiter = '|', value = {
         "tyres.front-lef.inner=96 °C | unknown wheel \"front-lef\"; did you mean \"front-left\"?",
-        "tyres.front-left.inner=900 °C | \"900 °C\" is out of range: a tread temperature lies between -20 °C and 200 °C",
+        "tyres.rear-left.outer=900 °C | \"900 °C\" is out of range: a tread temperature lies between -20 °C and 200 °C",
         "tyres.front-left.inner=96 | a tread temperature needs a unit: °C or °F",
         "tyres.front-left.inner= | should be PATH=VALUE, like tyres.front-left.inner=96 °C",
         "tyres=hot | \"tyres\" should be keys with values, not \"hot\"",

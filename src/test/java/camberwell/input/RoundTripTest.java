@@ -65,7 +65,7 @@ class RoundTripTest {
             new CaseWriter().write(run, file);
             CaseFile back = new CaseReader().read(file);
             assertEquals(run, back.run(), () -> text(file));
-            assertEquals(List.of(), back.warnings().stream().filter(it -> !it.message().startsWith("neither")).toList());
+            assertTrue(back.warnings().stream().allMatch(it -> it.message().startsWith("neither")));
         } finally {
             Files.deleteIfExists(file);
             Files.delete(folder);
@@ -75,10 +75,9 @@ class RoundTripTest {
     @Property(tries = 300)
     @Label("any line of text is a title: quotes, colons, numbers and other scripts")
     void randomTitles(@ForAll @NotBlank @StringLength(max = 40) String title) {
-        boolean oneLine = title.codePoints().allMatch(it -> it >= ' ' && !Character.isISOControl(it)
-                && Character.getType(it) != Character.SURROGATE
-                && Character.getType(it) != Character.LINE_SEPARATOR
-                && Character.getType(it) != Character.PARAGRAPH_SEPARATOR && it != 0xFFFE && it != 0xFFFF);
+        boolean oneLine = title.codePoints().noneMatch(it -> Character.isISOControl(it)
+                || Character.getType(it) == Character.SURROGATE || it >= 0x2028 && it <= 0x202E
+                || it >= 0x2066 && it <= 0x2069 || it == 0xFFFE || it == 0xFFFF);
         Assume.that(oneLine && !title.isBlank());
         Case run = new Case(title, "-", new Car(title, Drive.ALL, Map.of(), Map.of(), Map.of(), false),
                 Conditions.UNKNOWN, Map.of(), List.of(Report.of(Symptom.PULLING)), List.of());
