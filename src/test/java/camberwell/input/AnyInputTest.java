@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import camberwell.problem.ProblemsException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -43,7 +44,7 @@ class AnyInputTest {
         }
         try {
             read(text.toString().getBytes(StandardCharsets.UTF_8));
-        } catch (InputException e) {
+        } catch (ProblemsException e) {
             e.problems().forEach(problem -> {
                 assertEquals("-", problem.file());
                 assertFalse(problem.withExcerpt().isBlank());
@@ -58,7 +59,7 @@ class AnyInputTest {
         "a: {b: 1}\n", "- &a [*a]\n", "9,", "x"})
     void repeated(String piece) {
         byte[] bytes = piece.repeat((1 << 20) / piece.length()).getBytes(StandardCharsets.UTF_8);
-        assertThrows(InputException.class, () -> read(bytes));
+        assertThrows(ProblemsException.class, () -> read(bytes));
     }
 
     private static CaseFile read(byte[] bytes) {
