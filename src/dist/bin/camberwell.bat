@@ -1,10 +1,15 @@
 @echo off
 rem Starts camberwell. JAVA_HOME chooses the Java to run on; CAMBERWELL_JAVA_OPTIONS are handed to it.
 setlocal
-set "CAMBERWELL_HOME_DIR=%~dp0.."
+set "CAMBERWELL_STARTED=%CD%"
 set "CAMBERWELL_JAVA=java"
 if defined JAVA_HOME set "CAMBERWELL_JAVA=%JAVA_HOME%\bin\java"
-"%CAMBERWELL_JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto ^
-  "-Dcamberwell.home=%CAMBERWELL_HOME_DIR%" -Dcamberwell.terminal=true %CAMBERWELL_JAVA_OPTIONS% ^
-  -cp "%CAMBERWELL_HOME_DIR%\lib\*" camberwell.cli.Main %*
-exit /b %ERRORLEVEL%
+rem The class-data archive fits only the class path that it was made with, hence the change of folder. A Java that it
+rem does not fit ignores it.
+pushd "%~dp0.." || exit /b 2
+"%CAMBERWELL_JAVA%" -Xlog:disable -Xshare:auto -XX:SharedArchiveFile=lib/camberwell.jsa -XX:TieredStopAtLevel=1 ^
+  -XX:+UseSerialGC -XX:-UsePerfData -Dcamberwell.home=. "-Dcamberwell.directory=%CAMBERWELL_STARTED%" ^
+  -Dcamberwell.terminal=true %CAMBERWELL_JAVA_OPTIONS% -cp lib/camberwell-${project.version}.jar camberwell.cli.Main %*
+set "CAMBERWELL_CODE=%ERRORLEVEL%"
+popd
+exit /b %CAMBERWELL_CODE%

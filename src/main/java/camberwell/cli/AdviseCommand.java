@@ -51,7 +51,7 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         CaseReader reader = new CaseReader();
         List<CaseFile> files = cases.stream().map(name -> read(reader, name)).toList();
-        files.forEach(file -> file.warnings().forEach(warning -> console.err().println(warning.text())));
+        files.forEach(file -> file.warnings().forEach(warning -> console.err().println(console.shown(warning.text()))));
         Advisor advisor = engine.advisor();
         if (format == Format.TEXT) {
             for (CaseFile file : files) {

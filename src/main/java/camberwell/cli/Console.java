@@ -26,8 +26,9 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
     private static final int WIDEST = 100;
 
     /**
-     * The process's own. The launcher knows whether standard output is a terminal and says so; text is written in
-     * UTF-8 whatever the platform's encoding is.
+     * The process's own. The launcher says whether standard output is a terminal, and which folder it was started in:
+     * it has to leave that folder for the class-data archive to fit. Text is written in UTF-8 whatever the platform's
+     * encoding is.
      */
     static Console ofProcess(Map<String, String> environment) {
         boolean terminal = Boolean.getBoolean("camberwell.terminal");
@@ -35,7 +36,7 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
                 || environment.getOrDefault("TERM", "").equals("dumb");
         return new Console(new PrintStream(new FileOutputStream(FileDescriptor.out), false,
                 StandardCharsets.UTF_8), new PrintStream(new FileOutputStream(FileDescriptor.err), true,
-                StandardCharsets.UTF_8), System.in, Path.of(""), width(environment), terminal && !plain,
+                StandardCharsets.UTF_8), System.in, Path.of(System.getProperty("camberwell.directory", "")), width(environment), terminal && !plain,
                 terminal && System.console() != null);
     }
 
@@ -51,5 +52,11 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
     /** A path as it was typed, from the working directory. */
     Path path(String typed) {
         return directory.resolve(typed);
+    }
+
+    /** A path, or a message that starts with one, as a person in the working directory would write it. */
+    String shown(String path) {
+        String prefix = directory + directory.getFileSystem().getSeparator();
+        return !directory.toString().isEmpty() && path.startsWith(prefix) ? path.substring(prefix.length()) : path;
     }
 }

@@ -66,7 +66,7 @@ public final class Main implements Runnable {
 
     private static int failed(Exception exception, Console console) throws Exception {
         if (exception instanceof ProblemsException problems) {
-            problems.problems().forEach(problem -> console.err().println(problem.withExcerpt()));
+            problems.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
             return ExitCode.WRONG_INPUT;
         }
         if (exception instanceof RuleProblemException || exception instanceof UncheckedIOException) {
