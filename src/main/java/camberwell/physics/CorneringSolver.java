@@ -330,22 +330,26 @@ final class CorneringSolver {
             used[i] = utilisation(i, force[i]);
             scrub[i] = Math.abs(force[i] * Math.sin(slip[i])) * speed;
         }
-        double front = frontForce.capacity();
-        double rear = rearForce.capacity();
         double toFront = car.cgToFront();
         double toRear = car.cgToRear();
-        LimitBalance balance = new LimitBalance(
-                Math.max(0.0, (front * car.wheelbase() + rearForce.yawMoment()) / (car.mass() * toRear)),
-                Math.max(0.0, (rear * car.wheelbase() - frontMoment) / (car.mass() * toFront)));
+        LimitBalance balance = limitBalance();
         double frontSlope = frontForce.slope();
         double rearSlope = rearForce.slope();
         double stiffness = rearSlope * toRear - frontSlope * toFront;
         return new Equilibrium(point, side * steer, side * sideslip, side * roll, wheels(slip, side, side),
                 wheels(camber, side, 1.0), wheels(load, side, 1.0), wheels(force, side, side),
-                wheels(longitudinalForce, side, 1.0), wheels(used, side, 1.0), part(frontForce.owed, front),
-                part(rearForce.owed, rear), balance, tangentGradient(),
+                wheels(longitudinalForce, side, 1.0), wheels(used, side, 1.0), clamp(frontForce.use()),
+                clamp(rearForce.use()), balance, tangentGradient(),
                 stiffness / (car.wheelbase() * (frontSlope + rearSlope)), stiffness, wheels(scrub, side, 1.0),
                 toeDrag());
+    }
+
+    /** What each axle could hold with the present loads and longitudinal forces. */
+    LimitBalance limitBalance() {
+        double front = frontForce.capacity() * car.wheelbase() + rearForce.yawMoment();
+        double rear = rearForce.capacity() * car.wheelbase() - frontForce.yawMoment();
+        return new LimitBalance(Math.max(0.0, front / (car.mass() * car.cgToRear())),
+                Math.max(0.0, rear / (car.mass() * car.cgToFront())));
     }
 
     /** Understeer gradient from the tyres' slopes, for where no neighbouring equilibrium exists. */
@@ -372,8 +376,8 @@ final class CorneringSolver {
                 + 2.0 * Toe.drag(car.rear().tyre().corneringStiffness(rear / 2.0), car.rear().toe());
     }
 
-    private static double part(double owed, double capacity) {
-        return capacity > 0.0 ? Math.max(0.0, Math.min(1.0, owed / capacity)) : 1.0;
+    private static double clamp(double part) {
+        return Math.max(0.0, Math.min(1.0, part));
     }
 
     private static Wheels wheels(double[] value, double side, double sign) {

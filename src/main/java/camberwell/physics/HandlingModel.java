@@ -36,7 +36,7 @@ public final class HandlingModel {
     private static final double GRADIENT_STEP = 0.05;
     private static final double LIMIT_TOLERANCE = 1e-5;
     private static final int EVALUATIONS = 500;
-    private static final double FIRST_BOUND = 16.0;
+    private static final double LEAST_BOUND = 1.0;
 
     private HandlingModel() {
     }
@@ -73,7 +73,9 @@ public final class HandlingModel {
         if (reason != null) {
             return new CorneringLimit(0.0, reason);
         }
-        double high = FIRST_BOUND;
+        // Load transfer takes from what the axles could hold before it, so the limit is mostly below this.
+        LimitBalance straight = solver.limitBalance();
+        double high = Math.max(LEAST_BOUND, Math.min(straight.front(), straight.rear()));
         reason = solver.solve(speed, high, longitudinal);
         // Ends at the latest where the turn is too tight to steer.
         while (reason == null) {
