@@ -26,7 +26,7 @@ final class CorneringSolver {
     private static final int ROUNDS = 40;
     private static final int EVALUATIONS = 200;
     private static final double TOLERANCE = 1e-10;
-    private static final double FOLDS_FROM = 0.9;
+    private static final double FOLDS_FROM = 0.8;
     /** Golden-section steps; the force at a peak so located is exact to about 1e-7. */
     private static final int PEAK_STEPS = 18;
     private static final double GOLDEN = (Math.sqrt(5.0) - 1.0) / 2.0;
@@ -187,7 +187,8 @@ final class CorneringSolver {
     }
 
     private Reason verdict() {
-        if (frontTractionShort || rearTractionShort) {
+        // A car that only holds its speed may lose a little of it instead of spinning an unloaded wheel.
+        if (longitudinal > 0.0 && (frontTractionShort || rearTractionShort)) {
             return frontTractionShort ? Reason.FRONT_TRACTION : Reason.REAR_TRACTION;
         }
         if (brakesShort) {
@@ -206,16 +207,15 @@ final class CorneringSolver {
     }
 
     private void shapeTyres() {
-        double frontRoll = (1.0 - car.front().camberGain()) * roll;
-        double rearRoll = (1.0 - car.rear().camberGain()) * roll;
-        double camber = car.front().camber();
+        AxleModel front = car.front();
+        AxleModel rear = car.rear();
         SteeringAxis axis = car.steeringAxis();
-        lean[FRONT_LEFT] = axis.camber(camber, steer) - frontRoll;
-        lean[FRONT_RIGHT] = -axis.camber(camber, -steer) - frontRoll;
-        lean[REAR_LEFT] = car.rear().camber() - rearRoll;
-        lean[REAR_RIGHT] = -car.rear().camber() - rearRoll;
+        lean[FRONT_LEFT] = RollCamber.inner(axis.camber(front.camber(), steer), roll, front.camberGain());
+        lean[FRONT_RIGHT] = -RollCamber.outer(axis.camber(front.camber(), -steer), roll, front.camberGain());
+        lean[REAR_LEFT] = RollCamber.inner(rear.camber(), roll, rear.camberGain());
+        lean[REAR_RIGHT] = -RollCamber.outer(rear.camber(), roll, rear.camberGain());
         for (int i = 0; i < 4; i++) {
-            curve[i] = (i < REAR_LEFT ? car.front() : car.rear()).tyre().at(load[i], lean[i]);
+            curve[i] = (i < REAR_LEFT ? front : rear).tyre().at(load[i], lean[i]);
         }
     }
 
@@ -241,15 +241,28 @@ final class CorneringSolver {
     /** Shares an axle's drive; true if a wheel spins. */
     private boolean drive(int left, double force, AxleModel driven) {
         split(left, force, driven);
-        boolean spins = false;
-        for (int i = left; i <= left + 1; i++) {
-            double most = DRIVEN_PART * grip(i);
-            if (Math.abs(longitudinalForce[i]) > most) {
-                longitudinalForce[i] = Math.copySign(most, longitudinalForce[i]);
-                spins = true;
-            }
+        int right = left + 1;
+        boolean spins = limit(left);
+        if (spins && driven != null) {
+            // The outer wheel gets no more than the spinning one and the lock.
+            double most = longitudinalForce[left] + 2.0 * locked(driven);
+            longitudinalForce[right] = Math.min(longitudinalForce[right], most);
         }
-        return spins;
+        return limit(right) || spins;
+    }
+
+    private boolean limit(int wheel) {
+        double most = DRIVEN_PART * grip(wheel);
+        if (Math.abs(longitudinalForce[wheel]) <= most) {
+            return false;
+        }
+        longitudinalForce[wheel] = Math.copySign(most, longitudinalForce[wheel]);
+        return true;
+    }
+
+    /** Force that the differential takes from one wheel and gives to the other at most, N. */
+    private double locked(AxleModel driven) {
+        return driven.lockingTorque() / (2.0 * car.wheelRadius()) * lateral / Math.hypot(lateral, LOCKING_SETS_IN);
     }
 
     /**
@@ -260,8 +273,7 @@ final class CorneringSolver {
         double half = force / 2.0;
         double inner = half;
         if (driven != null && driven.lockingTorque() > 0.0) {
-            double setIn = lateral / Math.hypot(lateral, LOCKING_SETS_IN);
-            double locked = driven.lockingTorque() / (2.0 * car.wheelRadius()) * setIn;
+            double locked = locked(driven);
             inner = Math.max(half - locked, Math.min(half + locked, INNER_WHEEL_SPINS_FROM * grip(left)));
         }
         longitudinalForce[left] = inner;

@@ -14,6 +14,8 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * drive and brake force with their splits through a friction ellipse, a differential as a locking torque, and
  * downforce. Braking and power are held long enough to settle; there is no yaw acceleration, so what dampers and
  * turn-in response do is not here, nor are tyre temperature, compliance, aerodynamic drag and ride-height change.
+ * Where power is not asked for, and the inner driven wheel is too light for what it takes to hold the speed, the car
+ * is let lose a little of it.
  *
  * <p><b>Bars and springs.</b> The stiffer end takes more of the elastic load transfer; a pair of tyres grips less the
  * more unequally it is loaded, so that end gives up earlier.
@@ -60,7 +62,8 @@ public final class HandlingModel {
     }
 
     /**
-     * The most that a car can corner.
+     * The most that a car can corner. Where the limit is a fold of the solution rather than an axle's peak it is found
+     * to within about half a percent.
      *
      * @param car the car
      * @param speed speed, m/s, above 0

@@ -24,7 +24,7 @@ final class ReferenceCars {
     }
 
     private static AxleModel axle(double track, double wheelRate, double bar, double unsprung, double camberPerTravel) {
-        return new AxleModel(track, 0, wheelRate, bar, unsprung, 0, 0, RollCamber.gainFromTravel(camberPerTravel, track),
-                0, 0, Pac2002.ROAD_245_40R18);
+        double gain = RollCamber.gainFromTravel(camberPerTravel, track);
+        return new AxleModel(track, 0, wheelRate, bar, unsprung, 0, 0, gain, 0, 0, Pac2002.ROAD_245_40R18);
     }
 }
