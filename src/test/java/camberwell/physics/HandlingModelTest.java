@@ -79,7 +79,9 @@ class HandlingModelTest {
                 along(turn.lateralForce().rearLeft(), turn.longitudinalForce().rearLeft(), rearLeft),
                 along(turn.lateralForce().rearRight(), turn.longitudinalForce().rearRight(), rearRight));
         assertEquals(car.mass() * lateral, y.sum(), 0.01);
-        if (longitudinal > 0 || mostUsed(turn) < 0.99) {
+        boolean hangs = Math.min(turn.load().frontLeft(), turn.load().frontRight()) < 1
+                || Math.min(turn.load().rearLeft(), turn.load().rearRight()) < 1;
+        if (longitudinal > 0 || mostUsed(turn) < 0.99 && !hangs) {
             assertEquals(car.mass() * longitudinal, x.sum(), 0.01);
         } else {
             assertTrue(x.sum() < car.mass() * longitudinal + 0.01, "an unloaded driven wheel lets the car slow down");
@@ -212,7 +214,7 @@ class HandlingModelTest {
     // ---- Facts that independent models agree on, on open vehicle data ----------------------------------------
 
     @Test
-    @DisplayName("more front roll stiffness understeers more, more rear roll stiffness less, mid-corner and at the limit")
+    @DisplayName("more front roll stiffness understeers more, more rear less, mid-corner and at the limit")
     void bars() {
         towardsUndersteer(car -> car.withFront(axle -> axle.withBarRate(axle.barRate() + 6000)));
         towardsOversteer(car -> car.withRear(axle -> axle.withBarRate(axle.barRate() + 6000)));
