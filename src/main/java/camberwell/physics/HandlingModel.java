@@ -24,8 +24,9 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * more slip and takes slip from the inner tyre: the axle pulls harder at the same mean slip. At the front, toe-in
  * so needs less steer in the middle of the corner (towards oversteer) and toe-out more (towards understeer), though
  * toe-out sharpens turn-in, which is transient and not in this model. At the rear, toe-in needs less sideslip: stable.
- * At the limit the loaded tyre peaks at a larger slip angle than the unloaded one, so toe-in brings both peaks
- * together until it is too much.
+ * At the limit little of it is left at the front: toe-in brings the peaks of the two tyres together, since the loaded
+ * one peaks at a larger slip angle, but turns the outer tyre's force backward, against the turn. Judge front toe by the
+ * understeer gradient; its sign in the limit balance is not to be relied on.
  *
  * <p><b>Camber.</b> Negative camber leans the outer tyre into the turn: camber thrust helps it and hurts the inner
  * one, and the outer one carries more load. With a tyre that has an optimum, more of it costs grip again, earlier for
