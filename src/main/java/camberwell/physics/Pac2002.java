@@ -72,8 +72,8 @@ public record Pac2002(double nominalLoad, double pcy1, double pdy1, double pdy2,
         }
         Pac2002 road = ROAD_245_40R18;
         double loss = -road.pvy3 / (2.0 * road.pdy1 * optimumLean);
-        return new Pac2002(nominalLoad, road.pcy1, road.pdy1, road.pdy2, loss, road.pey1, road.pky1, road.pky2, road.pky3,
-                road.phy3, road.pvy3, 0.0, friction / road.pdy1, stiffness);
+        return new Pac2002(nominalLoad, road.pcy1, road.pdy1, road.pdy2, loss, road.pey1, road.pky1, road.pky2,
+                road.pky3, road.phy3, road.pvy3, 0.0, friction / road.pdy1, stiffness);
     }
 
     /** The same tyre on a surface, or of a compound, with {@code factor} times the friction. */

@@ -8,12 +8,12 @@ package camberwell.physics;
  * {@code tan t sin d cos g - tan s cos d cos g - sin g = -tan s cos g0 - sin g0}; see D. B. January, SAE 850219
  * (1985), for the geometry. Positive caster leans both front wheels into the turn.
  *
- * @param caster caster angle, rad, magnitude below 0.8
- * @param kingpinInclination steering-axis (kingpin) inclination, rad, magnitude below 0.8
+ * @param caster caster angle, rad, magnitude below 0.6
+ * @param kingpinInclination steering-axis (kingpin) inclination, rad, magnitude below 0.6
  */
 public record SteeringAxis(double caster, double kingpinInclination) {
 
-    private static final double LARGEST = 0.8;
+    private static final double LARGEST = 0.6;
 
     /** Refuses angles that no steering axis has. */
     public SteeringAxis {

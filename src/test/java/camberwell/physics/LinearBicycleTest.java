@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.physics.LinearBicycle.Balance;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.DisplayName;
@@ -98,7 +99,7 @@ class LinearBicycleTest {
     }
 
     @Property
-    @DisplayName("at the characteristic speed the yaw gain is half a neutral car's and highest")
+    @Label("at the characteristic speed the yaw gain is half a neutral car's and highest")
     void limits(@ForAll @DoubleRange(min = 1.0, max = 1.2) double cgToFront,
             @ForAll @DoubleRange(min = 60e3, max = 100e3) double frontStiffness) {
         LinearBicycle car = new LinearBicycle(1200, cgToFront, 1.4, frontStiffness, 120e3);

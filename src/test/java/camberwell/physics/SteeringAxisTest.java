@@ -70,7 +70,8 @@ class SteeringAxisTest {
     // Hipparchus turns the wheel's spindle about the steering axis; heading and camber are read off the result.
     @Property
     void agreesWithARotationAboutTheSteeringAxis(@ForAll @DoubleRange(min = -5, max = 12) double caster,
-            @ForAll @DoubleRange(min = 0, max = 15) double kingpin, @ForAll @DoubleRange(min = -5, max = 1) double camber,
+            @ForAll @DoubleRange(min = 0, max = 15) double kingpin,
+            @ForAll @DoubleRange(min = -5, max = 1) double camber,
             @ForAll @DoubleRange(min = -35, max = 35) double turn) {
         Vector3D up = new Vector3D(-Math.tan(Math.toRadians(caster)), -Math.tan(Math.toRadians(kingpin)), 1);
         double staticCamber = Math.toRadians(camber);
@@ -83,7 +84,8 @@ class SteeringAxisTest {
 
     @Property
     void zeroCasterIsSymmetric(@ForAll @DoubleRange(min = 0, max = 15) double kingpin,
-            @ForAll @DoubleRange(min = -4, max = 0) double camber, @ForAll @DoubleRange(min = 0, max = 30) double steer) {
+            @ForAll @DoubleRange(min = -4, max = 0) double camber,
+            @ForAll @DoubleRange(min = 0, max = 30) double steer) {
         SteeringAxis axis = axis(0, kingpin);
         double camberRad = Math.toRadians(camber);
         double in = axis.camber(camberRad, Math.toRadians(steer));

@@ -1,0 +1,49 @@
+package camberwell.physics;
+
+/**
+ * The parts of a corner as operating points of a steady-state model: braking and turning, steady, power and turning.
+ *
+ * <p>The longitudinal accelerations are parts of the car's own cornering limit, so that a car on slicks is asked for
+ * more than one on road tyres: three tenths of it under trail braking, two tenths under power, the latter falling with
+ * the speed above 110 km/h as the engine's power runs out (common practice, no source).
+ */
+public enum CornerPhase {
+    /** Braking and turning. */
+    ENTRY(-0.3),
+    /** Neither braking nor accelerating. */
+    MID_CORNER(0.0),
+    /** Power and turning. */
+    EXIT(0.2);
+
+    /** Part of the achievable lateral acceleration at which a driver feels the balance clearly. */
+    public static final double NEAR_THE_LIMIT = 0.95;
+
+    private static final double POWER_FALLS_FROM = CornerSpeed.MEDIUM.metresPerSecond();
+
+    private final double partOfGrip;
+
+    CornerPhase(double partOfGrip) {
+        this.partOfGrip = partOfGrip;
+    }
+
+    /**
+     * The operating point of this phase.
+     *
+     * @param car the car
+     * @param speed speed in the corner, m/s
+     * @param fraction lateral acceleration asked for, as a part of what the car can hold in this phase, 0 to 1;
+     *     {@link #NEAR_THE_LIMIT} where nothing else is known
+     * @return the point; its lateral acceleration is 0 where the car can hold none
+     */
+    public OperatingPoint at(VehicleModel car, double speed, double fraction) {
+        double grip = HandlingModel.maxLateralAcceleration(car, speed, 0.0);
+        double longitudinal = partOfGrip * grip;
+        if (this == EXIT) {
+            longitudinal *= Math.min(1.0, POWER_FALLS_FROM / speed);
+        }
+        double achievable = this == MID_CORNER
+                ? grip
+                : HandlingModel.maxLateralAcceleration(car, speed, longitudinal);
+        return new OperatingPoint(speed, fraction * achievable, longitudinal);
+    }
+}
