@@ -1,9 +1,10 @@
 package camberwell.cli;
 
 import camberwell.advice.Advice;
-import camberwell.advice.Advisor;
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import camberwell.report.AdviceJson;
 import camberwell.report.AdviceText;
 import camberwell.report.Page;
@@ -11,7 +12,10 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -25,6 +29,8 @@ import picocli.CommandLine.Parameters;
             "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
             "  camberwell advise --format json - < case.yaml"})
 final class AdviseCommand implements Callable<Integer> {
+
+    private static final JsonFactory JSON = new JsonFactory();
 
     private final Console console;
     private final Engine engine;
@@ -48,47 +54,65 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         CaseReader reader = new CaseReader();
-        List<CaseFile> files = cases.stream().map(name -> read(reader, name)).toList();
-        files.forEach(file -> file.warnings().forEach(warning -> console.err().println(console.shown(warning.text()))));
-        Advisor advisor = engine.advisor();
-        if (format == Format.TEXT) {
-            for (CaseFile file : files) {
-                Page page = new Page(console.width(), console.styled());
-                new AdviceText(engine.notes(), top, score).write(advisor.advise(file.run()), page);
-                console.out().print(page);
-                console.out().println();
-            }
-            return ExitCode.DONE;
+        engine.openAhead();
+        Progress progress = new Progress(console, cases.size());
+        boolean array = format == Format.JSON && cases.size() > 1;
+        boolean[] state = {false, false};
+        InOrder.forEach(cases, name -> advise(reader, name), outcome -> {
+            progress.step();
+            outcome.said().forEach(line -> console.err().println(console.shown(line)));
+            state[0] |= outcome.text().isEmpty();
+            outcome.text().ifPresent(text -> {
+                console.out().print(array ? (state[1] ? ",\n" : "[") + text : text + "\n");
+                state[1] = true;
+            });
+        });
+        if (array) {
+            console.out().println(state[1] ? "]" : "[]");
         }
-        AdviceJson writer = new AdviceJson(engine.notes(), top);
-        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+        progress.done();
+        return state[0] ? ExitCode.WRONG_INPUT : ExitCode.DONE;
+    }
+
+    /**
+     * What came of one case.
+     *
+     * @param text the advice; empty when the case cannot be used
+     * @param said warnings, or what is wrong
+     */
+    private record Outcome(Optional<String> text, List<String> said) {
+    }
+
+    private Outcome advise(CaseReader reader, String name) {
+        try {
+            CaseFile file = name.equals("-") ? reader.read("-", console.in(), console.directory())
+                    : reader.read(console.path(name));
+            Advice advice = engine.advisor().advise(file.run());
+            return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),
+                    file.warnings().stream().map(Problem::text).toList());
+        } catch (ProblemsException e) {
+            return new Outcome(Optional.empty(), e.problems().stream().map(Problem::withExcerpt).toList());
+        }
+    }
+
+    private String text(Advice advice) {
+        Page page = new Page(console.width(), console.styled());
+        new AdviceText(engine.notes(), top, score).write(advice, page);
+        return page.toString();
+    }
+
+    private String json(Advice advice) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = JSON.createGenerator(text)) {
             if (format == Format.JSON) {
                 json.setPrettyPrinter(new DefaultPrettyPrinter());
             }
-            boolean array = format == Format.JSON && files.size() > 1;
-            if (array) {
-                json.writeStartArray();
-            }
-            for (CaseFile file : files) {
-                Advice advice = advisor.advise(file.run());
-                writer.write(advice, json);
-                if (format == Format.JSONL) {
-                    json.writeRaw('\n');
-                }
-            }
-            if (array) {
-                json.writeEndArray();
-            }
+            new AdviceJson(engine.notes(), top).write(advice, json);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        console.out().println();
-        return ExitCode.DONE;
-    }
-
-    private CaseFile read(CaseReader reader, String name) {
-        return name.equals("-") ? reader.read("-", console.in(), console.directory())
-                : reader.read(console.path(name));
+        return text.toString();
     }
 }

@@ -14,15 +14,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
-/** Camberwell's own rules, notes and weights, opened when a command first asks for them. */
+/** Camberwell's own rules, notes and weights, opened when first asked for. Safe for use by several threads. */
 final class Engine {
 
     private final Path home;
     private final Path cache;
-    private Notes notes;
-    private RuleBase rules;
-    private Weights weights;
+    private final Later<Notes> notes = new Later<>(this::readNotes);
+    private final Later<RuleBase> rules = new Later<>(this::openRules);
+    private final Later<Weights> weights = new Later<>(this::readWeights);
 
     Engine(Path home, Path cache) {
         this.home = home;
@@ -52,25 +53,41 @@ final class Engine {
         return home;
     }
 
+    /** Begins to open the rules on another core, for a command that will need them in a moment. */
+    void openAhead() {
+        Thread opener = new Thread(() -> {
+            try {
+                rules.get();
+            } catch (RuntimeException e) {
+                // Whoever asks for the rules is told.
+            }
+        }, "opens the rules");
+        opener.setDaemon(true);
+        opener.start();
+    }
+
     Notes notes() {
-        if (notes == null) {
-            notes = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
-        }
-        return notes;
+        return notes.get();
     }
 
     Weights weights() {
-        if (weights == null) {
-            weights = reading(() -> Weights.read(home.resolve("rules").resolve("weights.yaml")));
-        }
-        return weights;
+        return weights.get();
     }
 
     RuleBase rules() {
-        if (rules == null) {
-            rules = reading(() -> RuleBase.open(home, names(notes()), cache));
-        }
-        return rules;
+        return rules.get();
+    }
+
+    private Notes readNotes() {
+        return reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
+    }
+
+    private Weights readWeights() {
+        return reading(() -> Weights.read(home.resolve("rules").resolve("weights.yaml")));
+    }
+
+    private RuleBase openRules() {
+        return reading(() -> RuleBase.open(home, names(notes()), cache));
     }
 
     Advisor advisor() {
@@ -82,6 +99,23 @@ final class Engine {
         findings.addAll(notes.names(Note.Kind.CAUSE));
         return new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
                 Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION)));
+    }
+
+    /** A value made when it is first asked for, once, by whichever thread asks. */
+    private static final class Later<T> {
+        private final Supplier<T> maker;
+        private T made;
+
+        Later(Supplier<T> maker) {
+            this.maker = maker;
+        }
+
+        synchronized T get() {
+            if (made == null) {
+                made = maker.get();
+            }
+            return made;
+        }
     }
 
     private interface Reading<T> {

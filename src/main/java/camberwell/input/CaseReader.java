@@ -30,15 +30,20 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 
 /**
  * Reads case and car files. Every method throws an {@link ProblemsException} with all that is wrong with the file, and
- * with the files that it points to, when it cannot be used.
+ * with the files that it points to, when it cannot be used. A car's file is read once in the life of a reader. Safe for
+ * use by several threads.
  */
 public final class CaseReader {
+
+    /** Cars that were read without a word against them: many cases share a few cars. */
+    private final Map<Path, Car> cars = new ConcurrentHashMap<>();
 
     /** Reads a case and the car that it points to. */
     public CaseFile read(Path file) {
@@ -80,9 +85,9 @@ public final class CaseReader {
         return car.orElseThrow();
     }
 
-    private static CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
+    private CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
             Problems problems) {
-        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems).read(true));
+        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars).read(true));
         List<Problem> warnings = problems.warningsOrFail();
         return new CaseFile(run.orElseThrow(), warnings);
     }
@@ -92,7 +97,8 @@ public final class CaseReader {
     }
 
     /** The reading of one case file. */
-    private record OneCase(Document in, Path folder, List<Substitution> substitutions, Problems problems) {
+    private record OneCase(Document in, Path folder, List<Substitution> substitutions, Problems problems,
+            Map<Path, Car> cars) {
 
         /**
          * The case; empty, with the problems noted, when it has no car.
@@ -144,10 +150,21 @@ public final class CaseReader {
             if (node instanceof MappingNode map) {
                 return CarReader.read(map, in);
             }
-            return file.flatMap(path -> Document.load(Path.of(path), problems)).flatMap(document -> {
-                substitutions.stream().filter(Substitution::inCar)
-                        .forEach(it -> it.fromCar().apply(document.root(), document));
-                return CarReader.read(document.root(), document);
+            return file.map(Path::of).flatMap(path -> {
+                boolean asWritten = substitutions.stream().noneMatch(Substitution::inCar);
+                if (asWritten && cars.containsKey(path)) {
+                    return Optional.of(cars.get(path));
+                }
+                int before = problems.count();
+                Optional<Car> car = Document.load(path, problems).flatMap(document -> {
+                    substitutions.stream().filter(Substitution::inCar)
+                            .forEach(it -> it.fromCar().apply(document.root(), document));
+                    return CarReader.read(document.root(), document);
+                });
+                if (asWritten && problems.count() == before) {
+                    car.ifPresent(clean -> cars.put(path, clean));
+                }
+                return car;
             });
         }
 
@@ -261,7 +278,7 @@ public final class CaseReader {
         private Optional<Case> earlierRun(Node node, Optional<Car> car) {
             Optional<Case> earlier = path(node, "earlier run").map(Path::of)
                     .flatMap(path -> Document.load(path, problems)
-                            .flatMap(it -> new OneCase(it, folderOf(path), List.of(), problems).read(false)));
+                            .flatMap(it -> new OneCase(it, folderOf(path), List.of(), problems, cars).read(false)));
             if (earlier.isPresent() && car.isPresent() && !earlier.get().car().name().equals(car.get().name())) {
                 in.error(node, "this is a run of the " + earlier.get().car().name() + ", not of the "
                         + car.get().name());
