@@ -3,6 +3,7 @@ package camberwell.knowledge;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ public final class Notes {
 
     private final Map<String, Place> places;
     private final Map<String, Note> read = new ConcurrentHashMap<>();
+    private final NoteImage image = NoteImage.load();
 
     private record Place(Path file, String shown, Note.Kind kind) {
     }
@@ -98,9 +100,17 @@ public final class Notes {
         return problems;
     }
 
-    private static Note read(String name, Place place) {
+    /** The file of the note of that name, as it stands. */
+    byte[] bytes(String name) throws IOException {
+        return Files.readAllBytes(places.get(name).file);
+    }
+
+    private Note read(String name, Place place) {
         try {
-            return new NoteReader(place.shown, name, place.kind, Files.readString(place.file)).read();
+            byte[] bytes = bytes(name);
+            Optional<Note> known = image.find(name, bytes);
+            return known.isPresent() ? known.get() : new NoteReader(place.shown, name, place.kind,
+                    new String(bytes, StandardCharsets.UTF_8)).read();
         } catch (IOException e) {
             throw new ProblemsException(List.of(Problem.error(place.shown, 1, 1, "the note cannot be read")));
         }
