@@ -40,8 +40,10 @@ public final class Main implements Runnable {
     /** Runs one command line and returns its exit code. */
     static int run(Console console, Engine engine, String... arguments) {
         CommandLine line = new CommandLine(new Main(console));
-        line.addSubcommand(new AdviseCommand(console, engine));
-        line.addSubcommand(new CommandLine(new RulesCommand()));
+        new Commands()
+                .add("advise", () -> new AdviseCommand(console, engine))
+                .add("rules", () -> new RulesCommand())
+                .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);
