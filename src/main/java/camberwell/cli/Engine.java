@@ -4,6 +4,7 @@ import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.knowledge.Terms;
 import camberwell.rules.Names;
 import camberwell.rules.RuleBase;
 import java.io.IOException;
@@ -57,6 +58,10 @@ final class Engine {
             notes = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
         }
         return notes;
+    }
+
+    Terms terms() {
+        return reading(() -> Terms.read(home.resolve("knowledge-notes").resolve("terms.yaml")));
     }
 
     Weights weights() {

@@ -1,8 +1,10 @@
 package camberwell.report;
 
 import camberwell.advice.RankedChange;
+import camberwell.advice.Score;
 import camberwell.advice.Size;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
@@ -30,17 +32,67 @@ public final class Words {
                 ? "less toe-in" : change.direction().spoken();
     }
 
-    /** How far a change goes: {@code from -2.5 deg to -2.0 deg}. */
-    public static String size(RankedChange change) {
+    /** A change and how far it goes: {@code rear toe: 0.10 deg more toe-in a wheel, 0.15 -> 0.25 deg}. */
+    public static String move(RankedChange change) {
         Size size = change.size();
         if (size.from().isEmpty() || size.to().isEmpty()) {
-            return "one common step";
+            return change(change.change()) + ", one common step";
         }
-        int decimals = Math.max(Quantity.decimalsOf(size.from().get().value()),
-                Quantity.decimalsOf(size.to().get().value()));
-        String text = "from " + size.from().get().text(decimals) + " to " + size.to().get().text(decimals);
-        return change.change().adjuster().kind() == Adjuster.Kind.PRESSURE ? text + " cold"
-                : change.change().adjuster().kind() == Adjuster.Kind.TOE ? text + " a wheel" : text;
+        return change.change().adjuster().spoken() + ": " + amount(change.change(), size.from().get(), size.to().get(),
+                size.steps()) + ", " + fromTo(change);
+    }
+
+    /** Where a setting stands and where it goes: {@code 0.15 -> 0.25 deg}. */
+    public static String fromTo(RankedChange change) {
+        Size size = change.size();
+        if (size.from().isEmpty() || size.to().isEmpty()) {
+            return direction(change.change());
+        }
+        return fromTo(size.from().get(), size.to().get())
+                + (change.change().adjuster().kind() == Adjuster.Kind.PRESSURE ? " cold" : "");
+    }
+
+    /** Two quantities of one unit: {@code 0.15 -> 0.25 deg}. */
+    public static String fromTo(Quantity from, Quantity to) {
+        int decimals = decimals(from, to);
+        String unit = from.unit().symbol();
+        String start = from.text(decimals);
+        return (unit.isEmpty() ? start : start.substring(0, start.length() - unit.length() - 1)) + " -> "
+                + to.text(decimals);
+    }
+
+    private static int decimals(Quantity from, Quantity to) {
+        return Math.max(Quantity.decimalsOf(from.value()), Quantity.decimalsOf(to.value()));
+    }
+
+    private static String amount(Change change, Quantity from, Quantity to, int steps) {
+        Adjuster adjuster = change.adjuster();
+        String by = from.unit() == Unit.POSITION
+                ? steps + (adjuster.id().matches(".*(bump|rebound)") ? " click" : " step") + (steps == 1 ? "" : "s")
+                : from.withValue(Math.abs(to.value() - from.value())).text(decimals(from, to));
+        return by + " " + switch (adjuster.kind()) {
+            case TOE -> toe(change.direction(), from, to) + " a wheel";
+            case CAMBER, CASTER, PRESSURE, STIFFNESS, HEIGHT, WING, BRAKE_BIAS, DIFFERENTIAL ->
+                    change.direction().spoken();
+        };
+    }
+
+    /** Taking toe-out off is less toe-out, not toe-in. */
+    private static String toe(Direction direction, Quantity from, Quantity to) {
+        boolean in = direction == Direction.TOE_IN;
+        if (from.value() >= 0 && to.value() >= 0) {
+            return in ? "more toe-in" : "less toe-in";
+        }
+        return from.value() <= 0 && to.value() <= 0 ? in ? "less toe-out" : "more toe-out"
+                : in ? "towards toe-in" : "towards toe-out";
+    }
+
+    /** Every term of a score. */
+    public static String score(Score score) {
+        return "score " + two(score.total()) + " = certainty " + two(score.certainty()) + " x (relief "
+                + two(score.relief()) + " - harm to complaints " + two(score.harmToComplaints())
+                + " - harm to what is fine " + two(score.harmToFine()) + ") - effort " + two(score.effort())
+                + " - risk " + two(score.risk());
     }
 
     /** A certainty for people. */
