@@ -42,6 +42,8 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main(console));
         line.addSubcommand(new AdviseCommand(console, engine));
         line.addSubcommand(new ExplainCommand(console, engine));
+        line.addSubcommand(new NoteCommand(console, engine));
+        line.addSubcommand(new TermsCommand(console, engine));
         line.addSubcommand(new CommandLine(new RulesCommand()));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));

@@ -240,6 +240,7 @@ public final class Explainer {
             if (!spokenFor) {
                 reasons.add(silent.isEmpty() ? "no rule in the rule base ever proposes it"
                         : silent.size() == 1 ? "the one rule that proposes it does not apply here"
+                        : silent.size() == 2 ? "neither of the two rules that propose it applies here"
                         : "none of the " + silent.size() + " rules that propose it applies here");
             }
             sum.steps().stream().filter(step -> step.certainty() < 0).findFirst().ifPresent(step ->

@@ -76,7 +76,8 @@ final class Observed {
     }
 
     private String suspicion(String finding) {
-        return reasoning.finding(finding).map(found -> "the rules come to a certainty of " + two(found.certainty()))
+        return reasoning.finding(finding).map(found -> (found.certainty() < 0 ? "the rules speak against it, certainty "
+                : "the rules come to a certainty of only ") + two(found.certainty()))
                 .orElse("nothing speaks for it");
     }
 

@@ -29,7 +29,7 @@ public record Silent(RuleText rule, Line conclusion, List<Asked> asked) {
      * A sentence as it was written.
      *
      * @param held whether it holds of the fact that comes nearest to what is asked
-     * @param observed what there is
+     * @param observed what there is; empty for a dash under a sentence that holds of nothing
      */
     public record Sentence(Line line, boolean held, String observed) {
     }
@@ -43,9 +43,9 @@ public record Silent(RuleText rule, Line conclusion, List<Asked> asked) {
     public record Doubt(String finding, Sum sum, List<Silent> silent) {
     }
 
-    /** The sentences that do not hold. */
+    /** The sentences that do not hold; a dash under a sentence that holds of nothing is not among them. */
     public List<Sentence> failed() {
         return asked.stream().filter(asked -> !asked.holds()).flatMap(asked -> asked.sentences().stream())
-                .filter(sentence -> !sentence.held()).toList();
+                .filter(sentence -> !sentence.held() && !sentence.observed().isEmpty()).toList();
     }
 }

@@ -21,9 +21,4 @@ public record Term(String name, String group, String meaning, Optional<String> f
         see = List.copyOf(see);
         drawing = List.copyOf(drawing);
     }
-
-    /** As it is spoken: {@code snap oversteer}. */
-    public String spoken() {
-        return name.equals("mid-corner") ? name : name.replace('-', ' ');
-    }
 }

@@ -18,6 +18,7 @@ import camberwell.rules.Line;
 import camberwell.rules.RuleText;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Explanations as text for a screen. Rules are quoted as they were written. */
 public final class ExplainText {
@@ -168,19 +169,18 @@ public final class ExplainText {
         title(silent.rule(), indent, page);
         for (Silent.Asked asked : silent.asked()) {
             for (Silent.Sentence sentence : asked.sentences()) {
-                sentence(sentence, asked, indent + 2, page);
+                sentence(sentence, indent + 2, page);
             }
             asked.doubt().ifPresent(doubt -> doubt(doubt, indent + 8, page));
         }
     }
 
-    private static void sentence(Silent.Sentence sentence, Silent.Asked asked, int indent, Page page) {
+    private static void sentence(Silent.Sentence sentence, int indent, Page page) {
         Line line = sentence.line();
         boolean untold = !sentence.held() && sentence.observed().isEmpty();
-        String mark = untold ? "  " : sentence.held() ? "holds  " : "fails  ";
-        page.labelled(indent, mark.strip(), line.text());
-        if (!sentence.held() && !sentence.observed().isEmpty()) {
-            page.point(indent + 7, sentence.observed());
+        page.paragraph(indent, (untold ? "      " : sentence.held() ? "holds " : "fails ") + line.text());
+        if (!sentence.held() && !untold) {
+            page.point(indent + 6, sentence.observed());
         }
     }
 
@@ -190,12 +190,11 @@ public final class ExplainText {
                 + Words.two(step.certainty())));
         for (Silent finder : doubt.silent().subList(0, Math.min(MOST_FINDERS, doubt.silent().size()))) {
             page.point(indent, "\"" + finder.rule().name() + "\" would find it, but "
-                    + finder.failed().stream().map(sentence -> "\"" + sentence.line().text() + "\" fails"
-                    + (sentence.observed().isEmpty() ? "" : ": " + sentence.observed()))
-                    .reduce((one, other) -> one + "; " + other).orElse(""));
+                    + finder.failed().stream().map(sentence -> "\"" + sentence.line().text() + "\" fails: "
+                    + sentence.observed()).collect(Collectors.joining("; ")));
         }
         if (doubt.silent().size() > MOST_FINDERS) {
-            page.point(indent, doubt.silent().size() - MOST_FINDERS + " more rules would find it and lack as much");
+            page.point(indent, doubt.silent().size() - MOST_FINDERS + " more would find it, and lack as much or more");
         }
     }
 

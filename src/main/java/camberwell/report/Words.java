@@ -23,13 +23,15 @@ public final class Words {
 
     /** A change in words: {@code front camber less negative}. Taking off rear toe-in is not called toe-out. */
     public static String change(Change change) {
-        return change.adjuster().spoken() + " " + direction(change);
+        return change.adjuster().kind() == Adjuster.Kind.TOE
+                ? change.adjuster().spoken() + (change.adjuster() == Adjuster.REAR_TOE ? ", " : " towards ")
+                + direction(change) : change.adjuster().spoken() + " " + direction(change);
     }
 
     /** The way of a change in words. */
     public static String direction(Change change) {
         return change.adjuster() == Adjuster.REAR_TOE && change.direction() == Direction.TOE_OUT
-                ? "less toe-in" : change.direction().spoken();
+                ? "less toe-in" : change.adjuster() == Adjuster.REAR_TOE ? "more toe-in" : change.direction().spoken();
     }
 
     /** A change and how far it goes: {@code rear toe: 0.10 deg more toe-in a wheel, 0.15 -> 0.25 deg}. */
