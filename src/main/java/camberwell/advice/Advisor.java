@@ -71,6 +71,12 @@ public final class Advisor {
                 weighing.conflicts, driving, drivingFirst, cautions(conclusions.cautions(), !weighing.changes.isEmpty()));
     }
 
+    /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */
+    public Score worth(Advice advice, Change change) {
+        Note note = notes.get(change.adjuster().note());
+        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints(), advice.run(), weights);
+    }
+
     private List<DrivingAdvice> driving(List<Driving> concluded) {
         Map<String, List<Driving>> byNote = new TreeMap<>();
         concluded.forEach(advice -> byNote.computeIfAbsent(advice.note(), key -> new ArrayList<>()).add(advice));

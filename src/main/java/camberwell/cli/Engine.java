@@ -2,6 +2,8 @@ package camberwell.cli;
 
 import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
+import camberwell.car.Car;
+import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
@@ -15,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Camberwell's own rules, notes and weights, opened when a command first asks for them. */
 final class Engine {
@@ -62,6 +65,14 @@ final class Engine {
 
     Terms terms() {
         return reading(() -> Terms.read(home.resolve("knowledge-notes").resolve("terms.yaml")));
+    }
+
+    /** The cars that come with camberwell, by the names of their files. */
+    List<Car> demoCars() throws IOException {
+        try (Stream<Path> files = Files.list(home.resolve("demo-cases").resolve("cars"))) {
+            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().map(new CaseReader()::readCar)
+                    .toList();
+        }
     }
 
     Weights weights() {

@@ -44,6 +44,7 @@ public final class Main implements Runnable {
         line.addSubcommand(new ExplainCommand(console, engine));
         line.addSubcommand(new NoteCommand(console, engine));
         line.addSubcommand(new TermsCommand(console, engine));
+        line.addSubcommand(new QuizCommand(console, engine));
         line.addSubcommand(new CommandLine(new RulesCommand()));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));

@@ -4,6 +4,7 @@ import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,13 +28,14 @@ public final class Terms {
 
     /**
      * Reads the file: groups of words, each a line or a map with {@code meaning}, {@code felt}, {@code see} and
-     * {@code drawing}.
+     * {@code drawing}, which names one of the group {@code drawings}.
      *
      * @throws IllegalArgumentException if a word stands there twice or has no meaning
      */
     public static Terms read(Path file) throws IOException {
         JsonNode root = new ObjectMapper(new YAMLFactory()).readTree(Files.readString(file));
         Map<String, Term> terms = new LinkedHashMap<>();
+        JsonNode drawings = ((ObjectNode) root).remove("drawings");
         root.fields().forEachRemaining(group -> group.getValue().fields().forEachRemaining(entry -> {
             JsonNode node = entry.getValue();
             String meaning = node.isTextual() ? node.asText() : node.path("meaning").asText();
@@ -41,7 +43,7 @@ public final class Terms {
             node.path("see").forEach(word -> see.add(word.asText()));
             Term term = new Term(entry.getKey(), group.getKey(), meaning.strip(),
                     Optional.of(node.path("felt").asText()).filter(felt -> !felt.isEmpty()), see,
-                    node.path("drawing").asText().lines().toList());
+                    drawings.path(node.path("drawing").asText()).asText().lines().toList());
             if (meaning.isBlank() || terms.put(entry.getKey(), term) != null) {
                 throw new IllegalArgumentException("terms.yaml: " + entry.getKey() + " needs one meaning");
             }

@@ -56,8 +56,9 @@ public final class NewcomerText {
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
-            page.paragraph(0, "Work with someone who knows the car. Hold the car up safely, fit the wheels as they were, "
-                    + "and keep to the rules of your race series.");
+            page.paragraph(0, "Keep to the rules of your series and to the limits of the tyre maker. Never reach under a "
+                    + "car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
+                    + "taught you the work, leave it to a workshop.");
             advice.cautions().stream().skip(advice.changes().isEmpty() ? 0 : Advice.GENERAL_CAUTIONS)
                     .forEach(caution -> page.point(0, caution.plain()));
         }
@@ -111,6 +112,8 @@ public final class NewcomerText {
         RankedChange change = advice.changes().get(0);
         page.heading(heading);
         page.paragraph(0, Words.sentence(Words.move(change)) + ".");
+        change.size().wheels().forEach(wheel -> page.paragraph(2, Words.sentence(wheel.wheel().spoken()) + ": "
+                + Words.fromTo(wheel.from(), wheel.to())));
         page.blank().paragraph(0, change.way().plain());
         page.heading("What to feel in the next run");
         page.paragraph(0, change.way().watch());
