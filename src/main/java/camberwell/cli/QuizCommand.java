@@ -101,7 +101,7 @@ final class QuizCommand implements Callable<Integer> {
         }
         if (answered > 0) {
             console.out().println();
-            console.out().println("The engine advises your change too in " + shared + " of " + answered
+            console.out().println("Camberwell advises your change too in " + shared + " of " + answered
                     + (answered == 1 ? " case." : " cases."));
         }
         return ExitCode.DONE;

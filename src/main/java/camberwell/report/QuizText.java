@@ -40,7 +40,7 @@ public final class QuizText {
         }
         if (!run.tyres().isEmpty()) {
             page.heading("The tyres: inner, middle, outer; hot pressure");
-            run.tyres().forEach((wheel, tyre) -> page.labelled(0, wheel.id(), tyre(tyre)));
+            run.tyres().forEach((wheel, tyre) -> page.labelled(2, wheel.id(), tyre(tyre)));
             run.car().tyres().forEach((axle, spec) -> page.paragraph(0, axle.id() + " tyres: "
                     + spec.windowLow().flatMap(low -> spec.windowHigh().map(high -> "window " + low + " to " + high))
                     .orElse("window not known") + spec.hotTarget().map(target -> ", hot target " + target)
@@ -52,7 +52,7 @@ public final class QuizText {
 
     private static String tyre(TyreReading tyre) {
         return plain(tyre.inner()) + ", " + plain(tyre.middle()) + ", " + plain(tyre.outer()) + "; "
-                + plain(tyre.hotPressure());
+                + tyre.hotPressure().map(pressure -> pressure.text(2)).orElse("not read");
     }
 
     private static String plain(Optional<Quantity> quantity) {
@@ -75,7 +75,7 @@ public final class QuizText {
 
     /** Writes what the engine would do, and why. */
     public void engine(Reasoning reasoning, Page page) {
-        page.heading("The engine would change, one at a time");
+        page.heading("Camberwell would change, one at a time");
         for (RankedChange change : reasoning.advice().changes().stream().limit(MOST_CHANGES).toList()) {
             page.paragraph(0, change.rank() + ". " + Words.sentence(Words.move(change)));
             change.rules().stream().limit(1).forEach(rule -> page.labelled(3, "Why", rules.get(rule).because()));
