@@ -58,7 +58,7 @@ public final class AdviceText {
         }
         if (advice.changes().isEmpty()) {
             page.heading(advice.complaints().isEmpty() ? "Nothing asks for a change. Leave the car as it is."
-                    : advice.withheld().isEmpty() ? "Not enough to name a change. Say more of what the car does, and "
+                    : advice.withheld().isEmpty() && advice.driving().isEmpty() ? "Not enough to name a change. Say more of what the car does, and "
                     + "read the tyres." : "No change to the car for now.");
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
@@ -73,7 +73,7 @@ public final class AdviceText {
         }
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), page);
-        if (!advice.changes().isEmpty() && !engineer) {
+        if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
             page.blank().paragraph(0, "camberwell explain " + advice.run().source() + " --change \""
                     + advice.changes().get(0).change().id() + "\" shows how this came about.");
         }
@@ -100,7 +100,8 @@ public final class AdviceText {
 
     private void change(RankedChange change, Page page) {
         page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
-        for (Size.WheelSize wheel : change.size().wheels()) {
+        List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
+        for (Size.WheelSize wheel : wheels) {
             page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
         page.labelled(3, "Why", change.way().rationale());
@@ -123,9 +124,7 @@ public final class AdviceText {
     }
 
     private static String costs(Score score) {
-        return score.costs().stream().limit(MOST_COSTS)
-                .map(cost -> cost.on() + (cost.why().startsWith("complained") ? " gets worse" : " may suffer"))
-                .collect(Collectors.joining("; "));
+        return score.costs().stream().limit(MOST_COSTS).map(Words::cost).collect(Collectors.joining("; "));
     }
 
     private void driving(String heading, List<DrivingAdvice> driving, Page page) {

@@ -205,11 +205,11 @@ public final class ExplainText {
 
     private static void score(RankedChange ranked, Page page) {
         page.heading("Its place in the ranking");
-        page.paragraph(0, Words.score(ranked.score()));
+        page.paragraph(0, "Score " + Words.score(ranked.score()) + ".");
         ranked.score().helps().forEach(help -> page.point(0, "helps: " + help.complaint().text() + " ("
                 + Words.signed(help.effect()) + " of 3, worth " + Words.two(help.complaint().weight()) + ")"));
-        ranked.score().costs().forEach(cost -> page.point(0, "costs: " + cost.on() + " ("
-                + Words.signed(cost.effect()) + " of 3, " + cost.why() + ")"));
+        ranked.score().costs().forEach(cost -> page.point(0, "costs: " + Words.cost(cost) + " ("
+                + Words.signed(cost.effect()) + " of 3)"));
         ranked.size().computation().forEach(line -> page.point(0, "size: " + line));
     }
 }

@@ -3,16 +3,17 @@ package camberwell.report;
 import camberwell.advice.Advice;
 import camberwell.advice.RankedChange;
 import camberwell.fact.Finding;
-import camberwell.fact.Proposal;
+import camberwell.fact.Premise;
+import camberwell.fact.Reading;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.run.Report;
 import camberwell.vocabulary.Turn;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Advice for a newcomer: what the car did, why, one thing to try in driving, one change, what to feel, how to tell. The
@@ -41,10 +42,11 @@ public final class NewcomerText {
                     : "You told of nothing that is wrong, but the tyres show something.");
         }
         advice.run().reports().forEach(report -> page.point(0, told(report)));
-        List<Finding> findings = findings(advice);
-        if (!findings.isEmpty()) {
-            page.heading("Why");
-            findings.forEach(finding -> page.point(0, hedge(finding) + notes.get(finding.id()).plain()));
+        why(advice, page);
+        if (advice.complaints().isEmpty()) {
+            page.heading("What to do");
+            page.paragraph(0, "Leave the car as it is.");
+            return;
         }
         Note driving = advice.driving().isEmpty() ? notes.get(DRIVE_ALIKE) : advice.driving().get(0).note();
         if (advice.drivingFirst()) {
@@ -60,7 +62,8 @@ public final class NewcomerText {
                     + "car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
                     + "taught you the work, leave it to a workshop.");
             advice.cautions().stream().skip(advice.changes().isEmpty() ? 0 : Advice.GENERAL_CAUTIONS)
-                    .forEach(caution -> page.point(0, caution.plain()));
+                    .forEach(caution -> page.point(0, caution.plain().isBlank() ? caution.statement()
+                            : caution.plain()));
         }
     }
 
@@ -80,16 +83,21 @@ public final class NewcomerText {
         return finding.certainty() >= 0.6 ? "" : "It may be this. ";
     }
 
-    /** The findings that the first change rests on, or else the surest ones. */
-    private static List<Finding> findings(Advice advice) {
-        Set<Finding> under = new LinkedHashSet<>();
-        advice.changes().stream().limit(1).flatMap(change -> change.proposals().stream())
-                .filter(proposal -> proposal.certainty() > 0).map(Proposal::premises).forEach(premises ->
-                        premises.stream().filter(Finding.class::isInstance).map(Finding.class::cast)
-                                .forEach(under::add));
-        List<Finding> chosen = under.isEmpty() ? advice.findings() : List.copyOf(under);
-        return chosen.stream().sorted((one, other) -> Double.compare(other.certainty(), one.certainty()))
-                .limit(MOST_FINDINGS).toList();
+    /** What the first change rests on: findings, or else readings alone; without a change, the surest findings. */
+    private void why(Advice advice, Page page) {
+        List<Premise> under = advice.changes().stream().limit(1).flatMap(change -> change.proposals().stream())
+                .filter(proposal -> proposal.certainty() > 0).flatMap(proposal -> proposal.premises().stream())
+                .filter(premise -> premise instanceof Finding || premise instanceof Reading).distinct().toList();
+        List<? extends Premise> told = under.stream().anyMatch(Finding.class::isInstance)
+                ? under.stream().filter(Finding.class::isInstance).toList()
+                : under.isEmpty() ? advice.findings() : under;
+        if (!told.isEmpty()) {
+            page.heading("Why");
+            told.stream().sorted(Comparator.comparingDouble((Premise premise) -> -premise.certainty()))
+                    .limit(MOST_FINDINGS).forEach(premise -> page.point(0, premise instanceof Finding finding
+                            ? hedge(finding) + notes.get(finding.id()).plain()
+                            : Words.sentence(premise.statement()) + "."));
+        }
     }
 
     private static void driving(Note note, String heading, Page page) {
@@ -104,15 +112,18 @@ public final class NewcomerText {
     private static void change(Advice advice, String heading, Page page) {
         if (advice.changes().isEmpty()) {
             page.heading("The car");
-            page.paragraph(0, advice.complaints().isEmpty() ? "Leave the car as it is." : advice.withheld().isEmpty()
+            page.paragraph(0, advice.withheld().isEmpty() && advice.driving().isEmpty()
                     ? "There is not enough to go on yet. Say more of what the car does, and read the tyres."
-                    : "Leave the car as it is for now: " + advice.withheld().get(0).reason());
+                    : "Leave the car as it is for now. " + advice.withheld().stream().limit(1)
+                            .map(withheld -> "Not now: " + Words.change(withheld.change()) + ". "
+                                    + Words.sentence(withheld.reason()).replaceFirst("[^.]$", "$0."))
+                            .collect(Collectors.joining()));
             return;
         }
         RankedChange change = advice.changes().get(0);
         page.heading(heading);
         page.paragraph(0, Words.sentence(Words.move(change)) + ".");
-        change.size().wheels().forEach(wheel -> page.paragraph(2, Words.sentence(wheel.wheel().spoken()) + ": "
+        change.size().wheels().stream().filter(wheel -> Words.wheelsDiffer(change.size())).forEach(wheel -> page.paragraph(2, Words.sentence(wheel.wheel().spoken()) + ": "
                 + Words.fromTo(wheel.from(), wheel.to())));
         page.blank().paragraph(0, change.way().plain());
         page.heading("What to feel in the next run");

@@ -51,7 +51,7 @@ public final class Page {
     /** A label and what it says; on a narrow screen what it says is less indented. */
     public Page labelled(int indent, String label, String words) {
         int column = width < 60 ? indent + 2 : indent + 11;
-        String start = " ".repeat(indent) + label + " ";
+        String start = " ".repeat(indent) + label + (width < 60 ? ": " : " ");
         if (start.length() > column) {
             wrap(start, " ".repeat(column), words, "");
         } else {

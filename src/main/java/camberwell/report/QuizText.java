@@ -66,8 +66,8 @@ public final class QuizText {
         page.paragraph(0, note.ways().get(change.direction()).rationale());
         worth.helps().forEach(help -> page.point(0, "it helps " + help.complaint().text() + " ("
                 + Words.signed(help.effect()) + " of 3)"));
-        worth.costs().forEach(cost -> page.point(0, cost.on() + (cost.why().startsWith("complained")
-                ? " gets worse (" : " may suffer (") + Words.signed(cost.effect()) + " of 3)"));
+        worth.costs().forEach(cost -> page.point(0, "it " + Words.cost(cost) + " ("
+                + Words.signed(cost.effect()) + " of 3)"));
         if (worth.helps().isEmpty()) {
             page.point(0, "it helps none of what is complained of");
         }

@@ -8,6 +8,8 @@ import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Quality;
+import java.util.Arrays;
 import java.util.Locale;
 
 /** How things are said to a person, in one place. */
@@ -40,8 +42,26 @@ public final class Words {
         if (size.from().isEmpty() || size.to().isEmpty()) {
             return change(change.change()) + ", one common step";
         }
-        return change.change().adjuster().spoken() + ": " + amount(change.change(), size.from().get(), size.to().get(),
-                size.steps()) + ", " + fromTo(change);
+        String adjuster = change.change().adjuster().spoken();
+        if (wheelsDiffer(size)) {
+            return adjuster + ": " + change.change().direction().spoken() + ", each wheel by its own reading";
+        }
+        return adjuster + ": " + amount(change.change(), size.from().get(), size.to().get(), size.steps()) + ", "
+                + fromTo(change);
+    }
+
+    /** Whether the wheels of an axle are set to different figures, which then have to be shown one by one. */
+    public static boolean wheelsDiffer(Size size) {
+        return size.wheels().stream().map(wheel -> fromTo(wheel.from(), wheel.to())).distinct().count() > 1;
+    }
+
+    /** What a change costs: {@code may bring understeer at entry}. */
+    public static String cost(Score.Cost cost) {
+        if (cost.why().startsWith("complained")) {
+            return "makes worse: " + cost.on();
+        }
+        boolean quality = Arrays.stream(Quality.values()).anyMatch(one -> cost.on().startsWith(one.spoken()));
+        return (quality ? "may cost " : "may bring ") + cost.on();
     }
 
     /** Where a setting stands and where it goes: {@code 0.15 -> 0.25 deg}. */
@@ -64,7 +84,8 @@ public final class Words {
     }
 
     private static int decimals(Quantity from, Quantity to) {
-        return Math.max(Quantity.decimalsOf(from.value()), Quantity.decimalsOf(to.value()));
+        int needed = Math.max(Quantity.decimalsOf(from.value()), Quantity.decimalsOf(to.value()));
+        return from.unit() == Unit.BAR ? Math.max(2, needed) : needed;
     }
 
     private static String amount(Change change, Quantity from, Quantity to, int steps) {
@@ -91,7 +112,7 @@ public final class Words {
 
     /** Every term of a score. */
     public static String score(Score score) {
-        return "score " + two(score.total()) + " = certainty " + two(score.certainty()) + " x (relief "
+        return two(score.total()) + " = certainty " + two(score.certainty()) + " x (relief "
                 + two(score.relief()) + " - harm to complaints " + two(score.harmToComplaints())
                 + " - harm to what is fine " + two(score.harmToFine()) + ") - effort " + two(score.effort())
                 + " - risk " + two(score.risk());
