@@ -68,7 +68,8 @@ public final class Advisor {
         List<DrivingAdvice> driving = driving(conclusions.driving());
         boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
         return new Advice(run, tyres, complaints, findings, weighing.changes, weighing.withheld(),
-                weighing.conflicts, driving, drivingFirst, cautions(conclusions.cautions(), !weighing.changes.isEmpty()));
+                weighing.conflicts, driving, drivingFirst,
+                cautions(conclusions.cautions(), !weighing.changes.isEmpty()));
     }
 
     /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */

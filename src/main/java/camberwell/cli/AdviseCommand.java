@@ -42,7 +42,8 @@ final class AdviseCommand implements Callable<Integer> {
             description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
     private Format format;
 
-    @Option(names = "--top", defaultValue = "5", paramLabel = "N", description = "How many changes to show; 5 by default.")
+    @Option(names = "--top", defaultValue = "5", paramLabel = "N",
+            description = "How many changes to show; 5 by default.")
     private int top;
 
     @Option(names = "--for", defaultValue = "club", paramLabel = "AUDIENCE", converter = AudienceWord.class,

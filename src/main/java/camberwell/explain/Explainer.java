@@ -244,7 +244,7 @@ public final class Explainer {
                         : "none of the " + silent.size() + " rules that propose it applies here");
             }
             sum.steps().stream().filter(step -> step.certainty() < 0).findFirst().ifPresent(step ->
-                    reasons.add("a rule speaks against it: " + step.rule().because()));
+                    reasons.add("a rule speaks against it: \"" + step.rule().name() + "\""));
             car(change).ifPresent(reason -> {
                 if (reasons.stream().noneMatch(said -> said.endsWith(reason))) {
                     reasons.add(reason);

@@ -46,7 +46,7 @@ final class Observed {
     /** What makes a condition true; {@code premise} is empty where it asks that something is not so. */
     String held(Condition condition, Optional<Premise> premise) {
         if (premise.isPresent()) {
-            return premise.get() instanceof Finding ? "found above, with certainty " + two(premise.get().certainty())
+            return premise.get() instanceof Finding ? "found with certainty " + two(premise.get().certainty())
                     : fact(condition.head(), premise.get());
         }
         return switch (Trial.type(condition)) {

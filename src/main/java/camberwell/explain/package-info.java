@@ -1,2 +1,2 @@
-/** How advice came about, why a change is not in it, and what would make it another: read off facts, rules and notes. */
+/** How advice came about, why a change is not in it, what would make it another: read off facts, rules and notes. */
 package camberwell.explain;

@@ -57,9 +57,7 @@ public final class AdviceText {
             driving("First, for the driver", advice.driving(), page);
         }
         if (advice.changes().isEmpty()) {
-            page.heading(advice.complaints().isEmpty() ? "Nothing asks for a change. Leave the car as it is."
-                    : advice.withheld().isEmpty() && advice.driving().isEmpty() ? "Not enough to name a change. Say more of what the car does, and "
-                    + "read the tyres." : "No change to the car for now.");
+            page.heading(nothing(advice));
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
             advice.changes().stream().limit(top).forEach(change -> change(change, page));
@@ -81,6 +79,15 @@ public final class AdviceText {
             page.heading("Before you touch the car");
             advice.cautions().forEach(caution -> page.point(0, caution.statement()));
         }
+    }
+
+    private static String nothing(Advice advice) {
+        if (advice.complaints().isEmpty()) {
+            return "Nothing asks for a change. Leave the car as it is.";
+        }
+        return advice.withheld().isEmpty() && advice.driving().isEmpty()
+                ? "Not enough to name a change. Say more of what the car does, and read the tyres."
+                : "No change to the car for now.";
     }
 
     private void findings(List<Finding> findings, Page page) {
@@ -132,7 +139,8 @@ public final class AdviceText {
             return;
         }
         page.heading(heading);
-        for (DrivingAdvice advice : driving.subList(0, engineer ? driving.size() : Math.min(MOST_DRIVING, driving.size()))) {
+        int shown = engineer ? driving.size() : Math.min(MOST_DRIVING, driving.size());
+        for (DrivingAdvice advice : driving.subList(0, shown)) {
             page.point(0, advice.note().statement());
             Note.Practice practice = advice.note().practice().orElseThrow();
             page.labelled(2, "Try", practice.tryNext());

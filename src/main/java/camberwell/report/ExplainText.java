@@ -105,7 +105,7 @@ public final class ExplainText {
     }
 
     private static String cell(Optional<RankedChange> ranked, boolean withheld) {
-        return ranked.map(there -> there.rank() + ". " + Words.fromTo(there)).orElse(withheld ? "held back" : "-");
+        return ranked.map(there -> there.rank() + ". " + Words.size(there)).orElse(withheld ? "held back" : "-");
     }
 
     private static String certaintyOrDash(double certainty) {

@@ -58,8 +58,8 @@ public final class NewcomerText {
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
-            page.paragraph(0, "Keep to the rules of your series and to the limits of the tyre maker. Never reach under a "
-                    + "car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
+            page.paragraph(0, "Keep to the rules of your series and to the limits of the tyre maker. Never reach under "
+                    + "a car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
                     + "taught you the work, leave it to a workshop.");
             advice.cautions().stream().skip(advice.changes().isEmpty() ? 0 : Advice.GENERAL_CAUTIONS)
                     .forEach(caution -> page.point(0, caution.plain().isBlank() ? caution.statement()
@@ -123,8 +123,10 @@ public final class NewcomerText {
         RankedChange change = advice.changes().get(0);
         page.heading(heading);
         page.paragraph(0, Words.sentence(Words.move(change)) + ".");
-        change.size().wheels().stream().filter(wheel -> Words.wheelsDiffer(change.size())).forEach(wheel -> page.paragraph(2, Words.sentence(wheel.wheel().spoken()) + ": "
-                + Words.fromTo(wheel.from(), wheel.to())));
+        if (Words.wheelsDiffer(change.size())) {
+            change.size().wheels().forEach(wheel -> page.paragraph(2, Words.sentence(wheel.wheel().spoken()) + ": "
+                    + Words.fromTo(wheel.from(), wheel.to()) + "."));
+        }
         page.blank().paragraph(0, change.way().plain());
         page.heading("What to feel in the next run");
         page.paragraph(0, change.way().watch());

@@ -63,7 +63,8 @@ public final class Page {
     /** A row of a table with two columns beside its name; on a narrow screen they stand below it. */
     public Page row(String name, String one, String other) {
         if (width < 60) {
-            return name.isEmpty() ? paragraph(0, one + " / " + other) : point(0, name).paragraph(4, one + " / " + other);
+            String both = one + " / " + other;
+            return name.isEmpty() ? paragraph(0, both) : point(0, name).paragraph(4, both);
         }
         int column = (width - 4) / 3;
         List<String> names = fold(name, width - 2 * column - 4);

@@ -47,7 +47,7 @@ public final class Words {
             return adjuster + ": " + change.change().direction().spoken() + ", each wheel by its own reading";
         }
         return adjuster + ": " + amount(change.change(), size.from().get(), size.to().get(), size.steps()) + ", "
-                + fromTo(change);
+                + size(change);
     }
 
     /** Whether the wheels of an axle are set to different figures, which then have to be shown one by one. */
@@ -65,10 +65,10 @@ public final class Words {
     }
 
     /** Where a setting stands and where it goes: {@code 0.15 -> 0.25 deg}. */
-    public static String fromTo(RankedChange change) {
+    public static String size(RankedChange change) {
         Size size = change.size();
         if (size.from().isEmpty() || size.to().isEmpty()) {
-            return direction(change.change());
+            return "one common step";
         }
         return fromTo(size.from().get(), size.to().get())
                 + (change.change().adjuster().kind() == Adjuster.Kind.PRESSURE ? " cold" : "");

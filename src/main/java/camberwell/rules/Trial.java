@@ -12,8 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A condition held against facts, sentence by sentence. Drools only says which rules fire; why one stays silent is asked
- * of the very methods that the dictionary's DRL calls on the facts.
+ * A condition held against facts, sentence by sentence. Drools only says which rules fire; why one stays silent is
+ * asked of the very methods that the dictionary's DRL calls on the facts.
  *
  * @param condition what is asked
  * @param matches the facts that are as asked, in their order

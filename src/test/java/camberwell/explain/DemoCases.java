@@ -27,7 +27,8 @@ public final class DemoCases {
     public static final Path HOME = Path.of(System.getProperty("camberwell.home", ""));
     public static final Notes NOTES = reading(() -> Notes.in(List.of(HOME.resolve("knowledge-notes"))));
     public static final Terms TERMS = reading(() -> Terms.read(HOME.resolve("knowledge-notes/terms.yaml")));
-    public static final RuleBase RULES = reading(() -> RuleBase.open(HOME, names(), Files.createTempDirectory("cache")));
+    public static final RuleBase RULES =
+            reading(() -> RuleBase.open(HOME, names(), Files.createTempDirectory("cache")));
     public static final Advisor ADVISOR =
             new Advisor(RULES, NOTES, reading(() -> Weights.read(HOME.resolve("rules/weights.yaml"))));
     public static final Explainer EXPLAINER = new Explainer(RULES, NOTES, ADVISOR);

@@ -43,8 +43,8 @@ class ExplainerTest {
             assertFalse(how.typed().isEmpty(), told);
             for (Premise premise : how.typed()) {
                 assertTrue(reasoning.typed().contains(premise), told);
-                assertTrue(reasoning.place(premise).filter(place -> !place.isEmpty() && !place.contains("-1")).isPresent(),
-                        told + ": " + premise.statement());
+                assertTrue(reasoning.place(premise).filter(place -> !place.isEmpty()
+                        && !place.contains("-1")).isPresent(), told + ": " + premise.statement());
             }
             Set<String> above = new HashSet<>();
             for (Derived derived : how.findings()) {

@@ -12,8 +12,8 @@ import java.util.stream.Stream;
  * <p>Reading Ease: R. Flesch, "A new readability yardstick", Journal of Applied Psychology 32(3), 1948, 221-233: 60 to
  * 70 is "standard", what the eighth and ninth grades and general magazines read. Grade: J. P. Kincaid, R. P. Fishburne,
  * R. L. Rogers, B. S. Chissom, "Derivation of new readability formulas for Navy enlisted personnel", Research Branch
- * Report 8-75, 1975. Constants and bands cited from memory. As Flesch says, a unit that ends with a colon or a semicolon
- * counts as a sentence.
+ * Report 8-75, 1975. Constants and bands cited from memory. As Flesch says, a unit that ends with a colon or a
+ * semicolon counts as a sentence.
  *
  * <p>Syllables are counted by a rule of thumb: runs of vowels, less a silent final e or ed, one at least; a compound
  * counts the parts between its hyphens. Figures and units are no words: they read alike in every style.
@@ -21,12 +21,14 @@ import java.util.stream.Stream;
 record Readability(int sentences, int words, int syllables) {
 
     private static final Pattern WORD = Pattern.compile("[A-Za-z]+(?:['-][A-Za-z]+)*");
-    private static final Pattern FIGURE = Pattern.compile("-?[0-9]+(?:\\.[0-9]+)? ?(?:deg|bar|psi|mm|N/mm|Nm|lb/in|%|°C)?");
+    private static final Pattern FIGURE =
+            Pattern.compile("-?[0-9]+(?:\\.[0-9]+)? ?(?:deg|bar|psi|mm|N/mm|Nm|lb/in|%|°C)?");
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
 
     static Readability of(String text) {
         String read = FIGURE.matcher(text).replaceAll(" ");
-        int sentences = (int) Stream.of(read.split("[.!?:;]+(?=\\s|$)")).filter(part -> WORD.matcher(part).find()).count();
+        int sentences = (int) Stream.of(read.split("[.!?:;]+(?=\\s|$)"))
+                .filter(part -> WORD.matcher(part).find()).count();
         List<String> words = WORD.matcher(read).results().map(result -> result.group()).toList();
         return new Readability(sentences, words.size(), words.stream().mapToInt(Readability::syllables).sum());
     }
