@@ -191,7 +191,13 @@ final class Imagined {
         hot += shows(wheel, State.ABOVE_TARGET) || shows(wheel, State.ABOVE_TARGET_ALONE) ? 0.14
                 : shows(wheel, State.BELOW_TARGET) || shows(wheel, State.BELOW_TARGET_ALONE) ? -0.14 : 0;
         return new TyreReading(Optional.of(celsius(inner)), Optional.of(celsius(middle)), Optional.of(celsius(outer)),
-                Optional.empty(), Optional.of(new Quantity(Math.rint(hot * 100) / 100, Unit.BAR)));
+                Optional.empty(), Optional.of(gauge(hot, spec.hotTarget().map(Quantity::unit).orElse(Unit.BAR))));
+    }
+
+    /** As a gauge reads in that unit: to a hundredth of a bar, to a tenth of any other. */
+    private static Quantity gauge(double bar, Unit unit) {
+        double fine = unit == Unit.BAR ? 100 : 10;
+        return new Quantity(Math.rint(new Quantity(bar, Unit.BAR).in(unit) * fine) / fine, unit);
     }
 
     private boolean shows(Wheel wheel, State state) {

@@ -9,6 +9,7 @@ import camberwell.run.Case;
 import camberwell.run.TyreReading;
 import camberwell.rules.RuleText;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import java.util.Map;
@@ -52,7 +53,7 @@ public final class QuizText {
 
     private static String tyre(TyreReading tyre) {
         return plain(tyre.inner()) + ", " + plain(tyre.middle()) + ", " + plain(tyre.outer()) + "; "
-                + tyre.hotPressure().map(pressure -> pressure.text(2)).orElse("not read");
+                + tyre.hotPressure().map(hot -> hot.text(hot.unit() == Unit.BAR ? 2 : 1)).orElse("not read");
     }
 
     private static String plain(Optional<Quantity> quantity) {
@@ -63,7 +64,12 @@ public final class QuizText {
     public void answer(Change change, WhyNot why, Score worth, Note note, Page page) {
         page.heading("Your change: " + Words.change(change));
         why.reasons().stream().limit(2).forEach(reason -> page.paragraph(0, Words.sentence(reason) + "."));
-        page.paragraph(0, note.ways().get(change.direction()).rationale());
+        if (why.sum().steps().isEmpty()) {
+            why.silent().stream().limit(1).flatMap(silent -> silent.failed().stream()).limit(1).forEach(sentence ->
+                    page.paragraph(0, "The rule that comes nearest asks that \"" + sentence.line().text() + "\", and "
+                            + sentence.observed() + "."));
+        }
+        page.blank().paragraph(0, note.ways().get(change.direction()).rationale());
         worth.helps().forEach(help -> page.point(0, "it helps " + help.complaint().text() + " ("
                 + Words.signed(help.effect()) + " of 3)"));
         worth.costs().forEach(cost -> page.point(0, "it " + Words.cost(cost) + " ("
