@@ -23,4 +23,7 @@ import java.util.List;
 public record Advice(Case run, TyreReadings tyres, List<Complaint> complaints, List<Finding> findings,
         List<RankedChange> changes, List<Withheld> withheld, List<Conflict> conflicts, List<DrivingAdvice> driving,
         boolean drivingFirst, List<Note> cautions) {
+
+    /** How many cautions go with every change and stand first. */
+    public static final int GENERAL_CAUTIONS = Advisor.GENERAL_CAUTIONS.size();
 }

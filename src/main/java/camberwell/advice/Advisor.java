@@ -29,7 +29,7 @@ import java.util.TreeMap;
 public final class Advisor {
 
     /** Shown once with every advice that changes the car. */
-    private static final List<String> GENERAL_CAUTIONS = List.of("series-rules-first", "tyre-makers-limits",
+    static final List<String> GENERAL_CAUTIONS = List.of("series-rules-first", "tyre-makers-limits",
             "wheel-nut-torque", "support-the-car", "licensed-workshop");
     /** A change on an adjuster that the car lacks is worth a word only when it would have stood this high. */
     private static final int WORTH_A_WORD = 3;
@@ -68,7 +68,14 @@ public final class Advisor {
         List<DrivingAdvice> driving = driving(conclusions.driving());
         boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
         return new Advice(run, tyres, complaints, findings, weighing.changes, weighing.withheld(),
-                weighing.conflicts, driving, drivingFirst, cautions(conclusions.cautions(), !weighing.changes.isEmpty()));
+                weighing.conflicts, driving, drivingFirst,
+                cautions(conclusions.cautions(), !weighing.changes.isEmpty()));
+    }
+
+    /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */
+    public Score worth(Advice advice, Change change) {
+        Note note = notes.get(change.adjuster().note());
+        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints(), advice.run(), weights);
     }
 
     private List<DrivingAdvice> driving(List<Driving> concluded) {

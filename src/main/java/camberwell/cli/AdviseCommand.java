@@ -7,7 +7,10 @@ import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.AdviceJson;
 import camberwell.report.AdviceText;
+import camberwell.report.NewcomerText;
 import camberwell.report.Page;
+import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.Word;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -15,8 +18,10 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,6 +31,7 @@ import picocli.CommandLine.Parameters;
         description = "Reads cases and names the changes to make, best first.",
         footer = {"", "Examples:",
             "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
+            "  camberwell advise --for newcomer my-case.yaml",
             "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
             "  camberwell advise --format json - < case.yaml"})
 final class AdviseCommand implements Callable<Integer> {
@@ -42,8 +48,13 @@ final class AdviseCommand implements Callable<Integer> {
             description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
     private Format format;
 
-    @Option(names = "--top", defaultValue = "5", paramLabel = "N", description = "How many changes to show; 5 by default.")
+    @Option(names = "--top", defaultValue = "5", paramLabel = "N",
+            description = "How many changes to show; 5 by default.")
     private int top;
+
+    @Option(names = "--for", defaultValue = "club", paramLabel = "AUDIENCE", converter = AudienceWord.class,
+            description = "newcomer, club (the default) or engineer: other words and another amount, the same advice.")
+    private Audience audience;
 
     @Option(names = "--score", description = "Show every term of each change's score.")
     private boolean score;
@@ -99,7 +110,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     private String text(Advice advice) {
         Page page = new Page(console.width(), console.styled());
-        new AdviceText(engine.notes(), top, score).write(advice, page);
+        write(advice, page);
         return page.toString();
     }
 
@@ -114,5 +125,23 @@ final class AdviseCommand implements Callable<Integer> {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    private void write(Advice advice, Page page) {
+        if (audience == Audience.NEWCOMER) {
+            new NewcomerText(engine.notes(), engine.terms()).write(advice, page);
+        } else {
+            new AdviceText(engine.notes(), audience, top, score).write(advice, page);
+        }
+    }
+
+    /** Reads an audience as it is written. */
+    static final class AudienceWord implements CommandLine.ITypeConverter<Audience> {
+        @Override
+        public Audience convert(String written) {
+            return Word.find(Audience.class, written.toLowerCase(Locale.ROOT))
+                    .orElseThrow(() -> new CommandLine.TypeConversionException(
+                            "should be one of " + String.join(", ", Word.ids(Audience.class)) + ", not " + written));
+        }
     }
 }

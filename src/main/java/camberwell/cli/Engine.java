@@ -2,8 +2,11 @@ package camberwell.cli;
 
 import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
+import camberwell.car.Car;
+import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.knowledge.Terms;
 import camberwell.rules.Names;
 import camberwell.rules.RuleBase;
 import java.io.IOException;
@@ -15,6 +18,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Camberwell's own rules, notes and weights, opened when first asked for. Safe for use by several threads. */
 final class Engine {
@@ -68,6 +72,18 @@ final class Engine {
 
     Notes notes() {
         return notes.get();
+    }
+
+    Terms terms() {
+        return reading(() -> Terms.read(home.resolve("knowledge-notes").resolve("terms.yaml")));
+    }
+
+    /** The cars that come with camberwell, by the names of their files. */
+    List<Car> demoCars() throws IOException {
+        try (Stream<Path> files = Files.list(home.resolve("demo-cases").resolve("cars"))) {
+            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().map(new CaseReader()::readCar)
+                    .toList();
+        }
     }
 
     Weights weights() {

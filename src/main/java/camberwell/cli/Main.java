@@ -42,6 +42,10 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main(console));
         new Commands()
                 .add("advise", () -> new AdviseCommand(console, engine))
+                .add("explain", () -> new ExplainCommand(console, engine))
+                .add("note", () -> new NoteCommand(console, engine))
+                .add("terms", () -> new TermsCommand(console, engine))
+                .add("quiz", () -> new QuizCommand(console, engine))
                 .add("rules", () -> new RulesCommand())
                 .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));

@@ -10,6 +10,7 @@ import camberwell.advice.Withheld;
 import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.vocabulary.Audience;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -19,18 +20,30 @@ public final class AdviceText {
     private static final int MOST_HELPS = 3;
     private static final int MOST_COSTS = 3;
 
+    /** Findings shown to a club driver; an engineer sees all. */
+    private static final int MOST_FINDINGS = 4;
+    private static final int MOST_DRIVING = 2;
+
     private final Notes notes;
+    private final boolean engineer;
     private final int top;
     private final boolean terms;
 
     /**
+     * @param audience club, or engineer for every finding, rule and term; for newcomers there is {@link NewcomerText}
      * @param top how many changes to show
-     * @param terms whether to show every term of the score
+     * @param terms whether to show every term of the score to a club driver too
      */
-    public AdviceText(Notes notes, int top, boolean terms) {
+    public AdviceText(Notes notes, Audience audience, int top, boolean terms) {
         this.notes = notes;
+        this.engineer = audience == Audience.ENGINEER;
         this.top = top;
-        this.terms = terms;
+        this.terms = terms || engineer;
+    }
+
+    /** Text for a club driver. */
+    public AdviceText(Notes notes, int top, boolean terms) {
+        this(notes, Audience.CLUB, top, terms);
     }
 
     /** Writes {@code advice} on {@code page}. */
@@ -44,9 +57,7 @@ public final class AdviceText {
             driving("First, for the driver", advice.driving(), page);
         }
         if (advice.changes().isEmpty()) {
-            page.heading(advice.complaints().isEmpty() ? "Nothing asks for a change. Leave the car as it is."
-                    : advice.withheld().isEmpty() ? "Not enough to name a change. Say more of what the car does, and "
-                    + "read the tyres." : "No change to the car for now.");
+            page.heading(nothing(advice));
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
             advice.changes().stream().limit(top).forEach(change -> change(change, page));
@@ -60,10 +71,23 @@ public final class AdviceText {
         }
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), page);
+        if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
+            page.blank().paragraph(0, "camberwell explain " + advice.run().source() + " --change \""
+                    + advice.changes().get(0).change().id() + "\" shows how this came about.");
+        }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
             advice.cautions().forEach(caution -> page.point(0, caution.statement()));
         }
+    }
+
+    private static String nothing(Advice advice) {
+        if (advice.complaints().isEmpty()) {
+            return "Nothing asks for a change. Leave the car as it is.";
+        }
+        return advice.withheld().isEmpty() && advice.driving().isEmpty()
+                ? "Not enough to name a change. Say more of what the car does, and read the tyres."
+                : "No change to the car for now.";
     }
 
     private void findings(List<Finding> findings, Page page) {
@@ -71,16 +95,21 @@ public final class AdviceText {
             return;
         }
         page.heading("What is going on");
-        for (Finding finding : findings) {
+        int shown = engineer ? findings.size() : Math.min(MOST_FINDINGS, findings.size());
+        for (Finding finding : findings.subList(0, shown)) {
             page.point(0, notes.get(finding.id()).statement() + " (" + Words.certainty(finding.certainty()) + ", "
-                    + Words.two(finding.certainty()) + ")");
+                    + Words.two(finding.certainty()) + (engineer ? "; " + finding.id() : "") + ")");
+        }
+        if (shown < findings.size()) {
+            page.paragraph(0, findings.size() - shown + " less certain; --for engineer shows them.");
         }
     }
 
     private void change(RankedChange change, Page page) {
-        page.heading(change.rank() + ". " + Words.sentence(Words.change(change.change())) + ", " + Words.size(change));
-        for (Size.WheelSize wheel : change.size().wheels()) {
-            page.paragraph(3, wheel.wheel().id() + ": from " + wheel.from() + " to " + wheel.to());
+        page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
+        List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
+        for (Size.WheelSize wheel : wheels) {
+            page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
         page.labelled(3, "Why", change.way().rationale());
         if (!change.score().helps().isEmpty()) {
@@ -93,34 +122,33 @@ public final class AdviceText {
         change.size().computation().forEach(line -> page.labelled(3, "Size", line));
         page.labelled(3, "Watch", change.way().watch());
         page.labelled(3, "Put back", change.way().putBack());
-        page.labelled(3, "Rules", change.rules().stream().collect(Collectors.joining("; ")));
+        if (engineer) {
+            change.rules().forEach(rule -> page.labelled(3, "Rule", rule));
+        }
         if (terms) {
-            Score score = change.score();
-            page.labelled(3, "Score", Words.two(score.total()) + " = certainty " + Words.two(score.certainty())
-                    + " x (relief " + Words.two(score.relief()) + " - harm to complaints "
-                    + Words.two(score.harmToComplaints()) + " - harm to what is fine "
-                    + Words.two(score.harmToFine()) + ") - effort " + Words.two(score.effort()) + " - risk "
-                    + Words.two(score.risk()));
+            page.labelled(3, "Score", Words.score(change.score()));
         }
     }
 
     private static String costs(Score score) {
-        return score.costs().stream().limit(MOST_COSTS)
-                .map(cost -> cost.on() + (cost.why().startsWith("complained") ? " gets worse" : " may suffer"))
-                .collect(Collectors.joining("; "));
+        return score.costs().stream().limit(MOST_COSTS).map(Words::cost).collect(Collectors.joining("; "));
     }
 
-    private static void driving(String heading, List<DrivingAdvice> driving, Page page) {
+    private void driving(String heading, List<DrivingAdvice> driving, Page page) {
         if (driving.isEmpty()) {
             return;
         }
         page.heading(heading);
-        for (DrivingAdvice advice : driving) {
+        int shown = engineer ? driving.size() : Math.min(MOST_DRIVING, driving.size());
+        for (DrivingAdvice advice : driving.subList(0, shown)) {
             page.point(0, advice.note().statement());
             Note.Practice practice = advice.note().practice().orElseThrow();
             page.labelled(2, "Try", practice.tryNext());
             page.labelled(2, "Feel", practice.feel());
-            page.labelled(2, "Which?", practice.carOrDriver());
+            page.labelled(2, "Car or you", practice.carOrDriver());
+            if (engineer) {
+                advice.rules().forEach(rule -> page.labelled(2, "Rule", rule));
+            }
         }
     }
 

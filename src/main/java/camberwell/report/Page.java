@@ -24,6 +24,11 @@ public final class Page {
         this.styled = styled;
     }
 
+    private Page(int least, int width) {
+        this.width = Math.max(least, width);
+        this.styled = false;
+    }
+
     /** A heading, with an empty line before it. */
     public Page heading(String words) {
         blank();
@@ -46,13 +51,42 @@ public final class Page {
     /** A label and what it says; on a narrow screen what it says is less indented. */
     public Page labelled(int indent, String label, String words) {
         int column = width < 60 ? indent + 2 : indent + 11;
-        String start = " ".repeat(indent) + label + " ";
+        String start = " ".repeat(indent) + label + (width < 60 ? ": " : " ");
         if (start.length() > column) {
             wrap(start, " ".repeat(column), words, "");
         } else {
             wrap(start + " ".repeat(column - start.length()), " ".repeat(column), words, "");
         }
         return this;
+    }
+
+    /** A row of a table with two columns beside its name; on a narrow screen they stand below it. */
+    public Page row(String name, String one, String other) {
+        if (width < 60) {
+            String both = one + " / " + other;
+            return name.isEmpty() ? paragraph(0, both) : point(0, name).paragraph(4, both);
+        }
+        int column = (width - 4) / 3;
+        List<String> names = fold(name, width - 2 * column - 4);
+        List<String> ones = fold(one, column);
+        List<String> others = fold(other, column);
+        int lines = Math.max(names.size(), Math.max(ones.size(), others.size()));
+        for (int i = 0; i < lines; i++) {
+            verbatim((pad(names, i, width - 2 * column - 2) + pad(ones, i, column + 2) + pad(others, i, 0))
+                    .stripTrailing());
+        }
+        return this;
+    }
+
+    private static List<String> fold(String words, int columns) {
+        Page cell = new Page(0, columns);
+        cell.wrap("", "", words, "");
+        return cell.text.toString().lines().toList();
+    }
+
+    private static String pad(List<String> lines, int line, int columns) {
+        String there = line < lines.size() ? lines.get(line) : "";
+        return there + " ".repeat(Math.max(0, columns - there.length()));
     }
 
     /** A line as it is, not wrapped: a drawing, a table. */

@@ -1,11 +1,15 @@
 package camberwell.report;
 
 import camberwell.advice.RankedChange;
+import camberwell.advice.Score;
 import camberwell.advice.Size;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Quality;
+import java.util.Arrays;
 import java.util.Locale;
 
 /** How things are said to a person, in one place. */
@@ -21,26 +25,97 @@ public final class Words {
 
     /** A change in words: {@code front camber less negative}. Taking off rear toe-in is not called toe-out. */
     public static String change(Change change) {
-        return change.adjuster().spoken() + " " + direction(change);
+        return change.adjuster().kind() == Adjuster.Kind.TOE
+                ? change.adjuster().spoken() + (change.adjuster() == Adjuster.REAR_TOE ? ", " : " towards ")
+                + direction(change) : change.adjuster().spoken() + " " + direction(change);
     }
 
     /** The way of a change in words. */
     public static String direction(Change change) {
         return change.adjuster() == Adjuster.REAR_TOE && change.direction() == Direction.TOE_OUT
-                ? "less toe-in" : change.direction().spoken();
+                ? "less toe-in" : change.adjuster() == Adjuster.REAR_TOE ? "more toe-in" : change.direction().spoken();
     }
 
-    /** How far a change goes: {@code from -2.5 deg to -2.0 deg}. */
+    /** A change and how far it goes: {@code rear toe: 0.10 deg more toe-in a wheel, 0.15 -> 0.25 deg}. */
+    public static String move(RankedChange change) {
+        Size size = change.size();
+        if (size.from().isEmpty() || size.to().isEmpty()) {
+            return change(change.change()) + ", one common step";
+        }
+        String adjuster = change.change().adjuster().spoken();
+        if (wheelsDiffer(size)) {
+            return adjuster + ": " + change.change().direction().spoken() + ", each wheel by its own reading";
+        }
+        return adjuster + ": " + amount(change.change(), size.from().get(), size.to().get(), size.steps()) + ", "
+                + size(change);
+    }
+
+    /** Whether the wheels of an axle are set to different figures, which then have to be shown one by one. */
+    public static boolean wheelsDiffer(Size size) {
+        return size.wheels().stream().map(wheel -> fromTo(wheel.from(), wheel.to())).distinct().count() > 1;
+    }
+
+    /** What a change costs: {@code may bring understeer at entry}. */
+    public static String cost(Score.Cost cost) {
+        if (cost.why().startsWith("complained")) {
+            return "makes worse: " + cost.on();
+        }
+        boolean quality = Arrays.stream(Quality.values()).anyMatch(one -> cost.on().startsWith(one.spoken()));
+        return (quality ? "may cost " : "may bring ") + cost.on();
+    }
+
+    /** Where a setting stands and where it goes: {@code 0.15 -> 0.25 deg}. */
     public static String size(RankedChange change) {
         Size size = change.size();
         if (size.from().isEmpty() || size.to().isEmpty()) {
             return "one common step";
         }
-        int decimals = Math.max(Quantity.decimalsOf(size.from().get().value()),
-                Quantity.decimalsOf(size.to().get().value()));
-        String text = "from " + size.from().get().text(decimals) + " to " + size.to().get().text(decimals);
-        return change.change().adjuster().kind() == Adjuster.Kind.PRESSURE ? text + " cold"
-                : change.change().adjuster().kind() == Adjuster.Kind.TOE ? text + " a wheel" : text;
+        return fromTo(size.from().get(), size.to().get())
+                + (change.change().adjuster().kind() == Adjuster.Kind.PRESSURE ? " cold" : "");
+    }
+
+    /** Two quantities of one unit: {@code 0.15 -> 0.25 deg}. */
+    public static String fromTo(Quantity from, Quantity to) {
+        int decimals = decimals(from, to);
+        String unit = from.unit().symbol();
+        String start = from.text(decimals);
+        return (unit.isEmpty() ? start : start.substring(0, start.length() - unit.length() - 1)) + " -> "
+                + to.text(decimals);
+    }
+
+    private static int decimals(Quantity from, Quantity to) {
+        int needed = Math.max(Quantity.decimalsOf(from.value()), Quantity.decimalsOf(to.value()));
+        return from.unit() == Unit.BAR ? Math.max(2, needed) : needed;
+    }
+
+    private static String amount(Change change, Quantity from, Quantity to, int steps) {
+        Adjuster adjuster = change.adjuster();
+        String by = from.unit() == Unit.POSITION
+                ? steps + (adjuster.id().matches(".*(bump|rebound)") ? " click" : " step") + (steps == 1 ? "" : "s")
+                : from.withValue(Math.abs(to.value() - from.value())).text(decimals(from, to));
+        return by + " " + switch (adjuster.kind()) {
+            case TOE -> toe(change.direction(), from, to) + " a wheel";
+            case CAMBER, CASTER, PRESSURE, STIFFNESS, HEIGHT, WING, BRAKE_BIAS, DIFFERENTIAL ->
+                    change.direction().spoken();
+        };
+    }
+
+    /** Taking toe-out off is less toe-out, not toe-in. */
+    private static String toe(Direction direction, Quantity from, Quantity to) {
+        boolean in = direction == Direction.TOE_IN;
+        if (from.value() >= 0 && to.value() >= 0) {
+            return in ? "more toe-in" : "less toe-in";
+        }
+        return from.value() <= 0 && to.value() <= 0 ? in ? "less toe-out" : "more toe-out"
+                : in ? "towards toe-in" : "towards toe-out";
+    }
+
+    /** Every term of a score. */
+    public static String score(Score score) {
+        return two(score.total()) + " = certainty " + two(score.certainty()) + " x (relief "
+                + two(score.relief()) + " - harm to complaints " + two(score.harmToComplaints())
+                + " - harm to what is fine " + two(score.harmToFine()) + ") - effort " + two(score.effort())
+                + " - risk " + two(score.risk());
     }
 
     /** A certainty for people. */

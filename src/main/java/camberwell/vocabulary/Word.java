@@ -11,9 +11,11 @@ public interface Word {
     /** The word as it is written, for instance {@code mid-corner}. */
     String id();
 
-    /** The word as it is spoken, for instance {@code mid-corner} or {@code snap oversteer}. */
+    /** The word as it is spoken: {@code snap oversteer}; compounds keep their hyphen: {@code slow turn-in}. */
     default String spoken() {
-        return id().equals("mid-corner") ? id() : id().replace('-', ' ');
+        return id().replace('-', ' ').replace("mid corner", "mid-corner").replace("turn in", "turn-in")
+                .replace("warm up", "warm-up").replace("anti roll", "anti-roll")
+                .replace("straight line", "straight-line").replaceAll("toe (in|out)", "toe-$1");
     }
 
     /** Whether this is the word written {@code id}; the form in which rules ask. */

@@ -1,0 +1,58 @@
+package camberwell.cli;
+
+import camberwell.knowledge.Note;
+import camberwell.knowledge.Notes;
+import camberwell.report.Page;
+import camberwell.report.ShelfJson;
+import camberwell.report.ShelfText;
+import camberwell.vocabulary.Nearest;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code camberwell note}: one page from the shelf. */
+@Command(name = "note", mixinStandardHelpOptions = true,
+        description = "Shows a knowledge note for reading; without a name, lists all notes by kind.",
+        footer = {"", "Examples:", "  camberwell note", "  camberwell note rear-toe",
+            "  camberwell note --format json slow-in"})
+final class NoteCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Engine engine;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "The note's name.")
+    private String name;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    private Format format;
+
+    NoteCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() {
+        Notes notes = engine.notes();
+        Page page = new Page(console.width(), console.styled());
+        if (name == null) {
+            new ShelfText(page).names(notes);
+            console.out().print(format == Format.TEXT ? page : ShelfJson.names(notes) + "\n");
+            return ExitCode.DONE;
+        }
+        Note note = notes.find(name.strip().replace(' ', '-')).orElseThrow(() ->
+                new ParameterException(spec.commandLine(), "there is no note \"" + name + "\""
+                        + Nearest.to(name, notes.names()).map(near -> "; did you mean " + near + "?")
+                        .orElse("; camberwell note lists them")));
+        new ShelfText(page).note(note);
+        console.out().print(format == Format.TEXT ? page : ShelfJson.note(note) + "\n");
+        return ExitCode.DONE;
+    }
+}

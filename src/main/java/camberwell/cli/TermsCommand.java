@@ -1,0 +1,58 @@
+package camberwell.cli;
+
+import camberwell.knowledge.Term;
+import camberwell.knowledge.Terms;
+import camberwell.report.Page;
+import camberwell.report.ShelfJson;
+import camberwell.report.ShelfText;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code camberwell terms}: the trade's words. */
+@Command(name = "terms", mixinStandardHelpOptions = true,
+        description = "Explains the trade's words; without a word, all that a case, a car or a rule may say.",
+        footer = {"", "Examples:", "  camberwell terms", "  camberwell terms camber",
+            "  camberwell terms snap oversteer"})
+final class TermsCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Engine engine;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "WORD", arity = "0..*", description = "The word, with spaces or hyphens.")
+    private List<String> words = List.of();
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    private Format format;
+
+    TermsCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() {
+        Terms terms = engine.terms();
+        Page page = new Page(console.width(), console.styled());
+        if (words.isEmpty()) {
+            new ShelfText(page).words(terms);
+            console.out().print(format == Format.TEXT ? page : ShelfJson.words(terms.all()) + "\n");
+            return ExitCode.DONE;
+        }
+        String word = String.join(" ", words);
+        Term term = terms.find(word).orElseThrow(() -> new ParameterException(spec.commandLine(),
+                "there is no word \"" + word + "\"" + terms.nearest(word)
+                        .map(near -> "; did you mean " + near + "?").orElse("; camberwell terms lists them")));
+        new ShelfText(page).word(term);
+        console.out().print(format == Format.TEXT ? page : ShelfJson.words(List.of(term)) + "\n");
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,273 @@
+package camberwell.explain;
+
+import camberwell.advice.Advice;
+import camberwell.advice.Advisor;
+import camberwell.advice.Facts;
+import camberwell.advice.RankedChange;
+import camberwell.advice.Withheld;
+import camberwell.car.Car;
+import camberwell.car.Setting;
+import camberwell.fact.Certainty;
+import camberwell.fact.Conclusion;
+import camberwell.fact.Finding;
+import camberwell.fact.Premise;
+import camberwell.fact.Proposal;
+import camberwell.fact.Reported;
+import camberwell.fact.Withholding;
+import camberwell.knowledge.Notes;
+import camberwell.reading.TyreReader;
+import camberwell.reading.TyreReadings;
+import camberwell.rules.Condition;
+import camberwell.rules.Conclusions;
+import camberwell.rules.Consultation;
+import camberwell.rules.Line;
+import camberwell.rules.RuleBase;
+import camberwell.rules.RuleText;
+import camberwell.rules.Trial;
+import camberwell.run.Case;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Wheel;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/** Explains advice: how a change came about, and why another one did not. */
+public final class Explainer {
+
+    private final RuleBase rules;
+    private final Notes notes;
+    private final Advisor advisor;
+
+    public Explainer(RuleBase rules, Notes notes, Advisor advisor) {
+        this.rules = rules;
+        this.notes = notes;
+        this.advisor = advisor;
+    }
+
+    /** Reasons about a case, and keeps all of it. */
+    public Reasoning reason(Case run) {
+        TyreReadings tyres = TyreReader.read(run);
+        List<Premise> typed = Facts.of(run, tyres, advisor.weights());
+        try (Consultation consultation = rules.consult()) {
+            typed.forEach(consultation::insert);
+            Conclusions conclusions = consultation.conclude();
+            return new Reasoning(run, typed, conclusions, advisor.weigh(run, tyres, conclusions));
+        }
+    }
+
+    /** How {@code change} was arrived at; empty when no rule spoke for it or against it. */
+    public Optional<How> how(Reasoning reasoning, Change change) {
+        Sum sum = new Teller(reasoning).proposals(change);
+        if (sum.steps().isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, Derived> findings = new LinkedHashMap<>();
+        Set<Premise> typed = new LinkedHashSet<>();
+        sum.steps().forEach(step -> new Teller(reasoning).follow(step, findings, typed));
+        return Optional.of(new How(change, reasoning.typed().stream().filter(typed::contains).toList(),
+                List.copyOf(findings.values()), sum, ranked(reasoning.advice(), change),
+                withheld(reasoning.advice(), change), notes.get(change.adjuster().note())));
+    }
+
+    /** Why {@code change} is not advised; where it is, the first reason says so. */
+    public WhyNot whyNot(Reasoning reasoning, Change change) {
+        Teller teller = new Teller(reasoning);
+        Sum sum = teller.proposals(change);
+        List<Step> withholding = teller.withholding(change);
+        List<Silent> silent = teller.silent(proposing(change), sum, true);
+        return new WhyNot(change, teller.reasons(change, sum, silent), sum, withholding, silent);
+    }
+
+    private static Optional<RankedChange> ranked(Advice advice, Change change) {
+        return advice.changes().stream().filter(ranked -> ranked.change().equals(change)).findFirst();
+    }
+
+    private static Optional<Withheld> withheld(Advice advice, Change change) {
+        return advice.withheld().stream().filter(withheld -> withheld.change().equals(change)).findFirst();
+    }
+
+    private static Predicate<Line> proposing(Change change) {
+        return line -> line.text().startsWith("propose ") && about(line, change);
+    }
+
+    private static boolean about(Line line, Change change) {
+        return change.adjuster().is(String.valueOf(line.word("adjuster")))
+                && change.direction().is(String.valueOf(line.word("direction")));
+    }
+
+    /** One case's explanations in the making. */
+    private final class Teller {
+        private final Reasoning reasoning;
+        private final Observed observed;
+
+        Teller(Reasoning reasoning) {
+            this.reasoning = reasoning;
+            this.observed = new Observed(reasoning);
+        }
+
+        Sum proposals(Change change) {
+            List<Proposal> proposals = reasoning.conclusions().proposals().stream()
+                    .filter(proposal -> proposal.change().equals(change)).toList();
+            return sum(proposals, line -> (line.text().startsWith("propose ") || line.text().startsWith("oppose "))
+                    && about(line, change));
+        }
+
+        List<Step> withholding(Change change) {
+            List<Withholding> holding = reasoning.conclusions().withholdings().stream()
+                    .filter(withholding -> withholding.holds(change)
+                            && withholding.certainty() >= advisor.weights().leastCertainty()).toList();
+            return sum(holding, line -> line.text().startsWith("withhold")).steps();
+        }
+
+        /** One rule speaks once, through its strongest match. */
+        private Sum sum(Collection<? extends Conclusion> conclusions, Predicate<Line> about) {
+            Map<String, Conclusion> strongest = new TreeMap<>();
+            conclusions.forEach(conclusion -> strongest.merge(conclusion.rule(), conclusion, (one, other) ->
+                    Math.abs(other.certainty()) > Math.abs(one.certainty()) ? other : one));
+            List<Step> steps = strongest.values().stream().map(conclusion -> step(conclusion, about)).toList();
+            return new Sum(steps, Certainty.ofRules(conclusions));
+        }
+
+        private Sum evidence(String finding) {
+            return sum(reasoning.finding(finding).map(Finding::evidence).orElse(List.of()), finding(finding));
+        }
+
+        private static Predicate<Line> finding(String finding) {
+            return line -> finding.equals(line.word("finding"));
+        }
+
+        private Step step(Conclusion conclusion, Predicate<Line> about) {
+            RuleText rule = rules.rules().get(conclusion.rule());
+            Line line = rule.conclusions().stream().filter(about)
+                    .filter(said -> speaksFor(said) == conclusion.certainty() >= 0).findFirst().orElseThrow();
+            double strength = Optional.ofNullable(line.word("certainty")).map(Double::valueOf).orElse(1.0);
+            List<Ground> grounds = new ArrayList<>();
+            List<Premise> left = new ArrayList<>(conclusion.premises());
+            for (Condition condition : rule.conditions()) {
+                Optional<Premise> premise = condition.negative() ? Optional.empty()
+                        : Trial.of(condition, left).matches().stream().findFirst();
+                premise.ifPresent(left::remove);
+                grounds.add(new Ground(condition, premise, observed.held(condition, premise)));
+            }
+            double least = conclusion.premises().stream().mapToDouble(Premise::certainty).min().orElse(1);
+            return new Step(rule, line, speaksFor(line) ? strength : -strength, Math.min(1, least), grounds);
+        }
+
+        private static boolean speaksFor(Line line) {
+            return !line.text().startsWith("oppose ") && !line.text().startsWith("speak against ");
+        }
+
+        /** Gathers what a step rests on: findings after those that they rest on, and in the end what was typed. */
+        void follow(Step step, Map<String, Derived> findings, Set<Premise> typed) {
+            for (Ground ground : step.grounds()) {
+                if (ground.premise().isEmpty()) {
+                    continue;
+                }
+                if (ground.premise().get() instanceof Finding finding) {
+                    if (!findings.containsKey(finding.id())) {
+                        Sum sum = sum(finding.evidence(), finding(finding.id()));
+                        sum.steps().forEach(below -> follow(below, findings, typed));
+                        findings.put(finding.id(), new Derived(finding.id(), sum));
+                    }
+                } else {
+                    typed.add(ground.premise().get());
+                }
+            }
+        }
+
+        /** The rules that would have concluded it and did not, those first that lack least. */
+        List<Silent> silent(Predicate<Line> conclusion, Sum spoke, boolean deeper) {
+            List<Silent> silent = new ArrayList<>();
+            for (RuleText rule : rules.rules().values()) {
+                Optional<Line> line = rule.conclusions().stream().filter(conclusion).filter(Teller::speaksFor)
+                        .findFirst();
+                if (line.isPresent() && spoke.steps().stream().noneMatch(step -> step.rule().equals(rule))) {
+                    silent.add(new Silent(rule, line.get(),
+                            rule.conditions().stream().map(condition -> asked(condition, deeper)).toList()));
+                }
+            }
+            silent.sort(Comparator.comparingInt((Silent rule) -> rule.failed().size())
+                    .thenComparing(rule -> rule.rule().name()));
+            return silent;
+        }
+
+        private Silent.Asked asked(Condition condition, boolean deeper) {
+            Trial trial = Trial.of(condition, reasoning.premises());
+            List<Silent.Sentence> sentences = new ArrayList<>();
+            boolean headHolds = trial.holds() || !condition.negative() && trial.nearest().isPresent();
+            sentences.add(new Silent.Sentence(condition.head(), headHolds, !headHolds ? observed.instead(condition)
+                    : observed.held(condition, condition.negative() ? Optional.empty() : trial.nearest())));
+            for (Line dash : condition.narrowings()) {
+                boolean held = trial.nearest().isPresent() && !trial.failed().contains(dash);
+                String said = held || trial.nearest().isEmpty() ? ""
+                        : Observed.narrowed(dash, (Reported) trial.nearest().get());
+                sentences.add(new Silent.Sentence(dash, held, said));
+            }
+            boolean doubtful = deeper && !trial.holds() && !condition.negative()
+                    && Trial.type(condition).equals("Finding");
+            return new Silent.Asked(condition, trial.holds(), sentences, doubtful
+                    ? Optional.of(doubt(condition.head().word("finding"))) : Optional.empty());
+        }
+
+        private Silent.Doubt doubt(String finding) {
+            Sum sum = evidence(finding);
+            return new Silent.Doubt(finding, sum, silent(finding(finding), sum, false));
+        }
+
+        List<String> reasons(Change change, Sum sum, List<Silent> silent) {
+            Advice advice = reasoning.advice();
+            List<String> reasons = new ArrayList<>();
+            double least = advisor.weights().leastCertainty();
+            ranked(advice, change).ifPresent(ranked -> reasons.add("it is advised: number " + ranked.rank() + " of "
+                    + advice.changes().size()));
+            withheld(advice, change).ifPresent(withheld -> reasons.add("it is proposed, and held back: "
+                    + withheld.reason()));
+            boolean spokenFor = sum.steps().stream().anyMatch(step -> step.certainty() > 0);
+            if (spokenFor && sum.certainty() < least) {
+                reasons.add("what speaks for it and against it comes to a certainty of "
+                        + Observed.two(sum.certainty()) + "; a change is advised from " + Observed.two(least));
+            }
+            if (!spokenFor) {
+                reasons.add(silent.isEmpty() ? "no rule in the rule base ever proposes it"
+                        : silent.size() == 1 ? "the one rule that proposes it does not apply here"
+                        : silent.size() == 2 ? "neither of the two rules that propose it applies here"
+                        : "none of the " + silent.size() + " rules that propose it applies here");
+            }
+            sum.steps().stream().filter(step -> step.certainty() < 0).findFirst().ifPresent(step ->
+                    reasons.add("a rule speaks against it: \"" + step.rule().name() + "\""));
+            car(change).ifPresent(reason -> {
+                if (reasons.stream().noneMatch(said -> said.endsWith(reason))) {
+                    reasons.add(reason);
+                }
+            });
+            ranked(advice, change.opposite()).ifPresent(other -> reasons.add("the advice goes the other way: "
+                    + other.change().id() + ", number " + other.rank()));
+            return reasons;
+        }
+
+        /** What the car itself has against a change. */
+        private Optional<String> car(Change change) {
+            Adjuster adjuster = change.adjuster();
+            Car car = reasoning.run().car();
+            Optional<Setting> setting = car.setting(adjuster).or(() -> adjuster.kind() != Adjuster.Kind.PRESSURE
+                    ? Optional.empty() : Arrays.stream(Wheel.values()).filter(wheel -> adjuster.wheel()
+                    .map(wheel::equals).orElse(adjuster.axle().equals(Optional.of(wheel.axle())))).findFirst()
+                    .flatMap(car::pressureSetting));
+            if (setting.isEmpty()) {
+                return Optional.of("the car has no adjustable " + adjuster.spoken());
+            }
+            return setting.filter(there -> !car.generic() && there.stepsLeft(change.direction()) == 0)
+                    .map(there -> "it stands at its stop, " + there.now());
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package camberwell.explain;
+
+import camberwell.vocabulary.Change;
+import java.util.List;
+
+/**
+ * Why a change is not advised.
+ *
+ * @param reasons each a sentence, the one that decides first
+ * @param sum the rules that did propose or oppose it
+ * @param withholding the rules that hold it back
+ * @param silent the rules that would have proposed it, those first that lack least
+ */
+public record WhyNot(Change change, List<String> reasons, Sum sum, List<Step> withholding, List<Silent> silent) {
+
+    /** Copies the lists. */
+    public WhyNot {
+        reasons = List.copyOf(reasons);
+        withholding = List.copyOf(withholding);
+        silent = List.copyOf(silent);
+    }
+}

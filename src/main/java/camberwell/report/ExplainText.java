@@ -1,0 +1,215 @@
+package camberwell.report;
+
+import camberwell.advice.RankedChange;
+import camberwell.explain.Comparison;
+import camberwell.explain.Derived;
+import camberwell.explain.Ground;
+import camberwell.explain.How;
+import camberwell.explain.Reasoning;
+import camberwell.explain.Silent;
+import camberwell.explain.Step;
+import camberwell.explain.Sum;
+import camberwell.explain.WhyNot;
+import camberwell.fact.Finding;
+import camberwell.fact.Premise;
+import camberwell.knowledge.Note;
+import camberwell.knowledge.Notes;
+import camberwell.rules.Line;
+import camberwell.rules.RuleText;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Explanations as text for a screen. Rules are quoted as they were written. */
+public final class ExplainText {
+
+    /** Rules shown in full that would have found something; the rest are counted. */
+    private static final int MOST_FINDERS = 2;
+
+    private final Notes notes;
+    private final int mostRules;
+
+    /** @param mostRules how many silent rules to show sentence by sentence */
+    public ExplainText(Notes notes, int mostRules) {
+        this.notes = notes;
+        this.mostRules = mostRules;
+    }
+
+    /** Writes how a change was arrived at, from what was typed to its place in the advice. */
+    public void how(Reasoning reasoning, How how, Page page) {
+        page.heading("How \"" + how.change().id() + "\" came about");
+        how.ranked().ifPresentOrElse(ranked -> page.paragraph(0, "Number " + ranked.rank() + " of "
+                + reasoning.advice().changes().size() + ". " + Words.sentence(Words.move(ranked)) + "."),
+                () -> page.paragraph(0, "It is not advised"
+                        + how.withheld().map(withheld -> ": " + withheld.reason()).orElse("") + "."));
+        page.heading("What was typed");
+        for (Premise premise : how.typed()) {
+            page.point(0, premise.statement() + " [" + reasoning.place(premise).orElse("") + "]"
+                    + (premise.certainty() < 1 ? ", certainty " + Words.two(premise.certainty()) : ""));
+        }
+        for (Derived derived : how.findings()) {
+            page.heading(derived.finding() + ": " + certainty(derived.sum().certainty()));
+            page.paragraph(0, notes.get(derived.finding()).statement());
+            sum(derived.sum(), page);
+        }
+        page.heading("Hence " + how.change().id() + ": " + certainty(how.sum().certainty()));
+        sum(how.sum(), page);
+        how.ranked().ifPresent(ranked -> score(ranked, page));
+        page.heading(how.note().title() + ", from the note");
+        page.paragraph(0, how.note().ways().get(how.change().direction()).rationale());
+        prose(how.note(), page);
+    }
+
+    /** Writes why a change is not advised. */
+    public void whyNot(WhyNot why, Page page) {
+        page.heading("Why not \"" + why.change().id() + "\"?");
+        why.reasons().forEach(reason -> page.point(0, Words.sentence(reason)));
+        if (!why.withholding().isEmpty()) {
+            page.heading("Held back by");
+            why.withholding().forEach(step -> step(step, page));
+        }
+        if (!why.sum().steps().isEmpty()) {
+            page.heading("What the rules say for it and against it: " + certainty(why.sum().certainty()));
+            sum(why.sum(), page);
+        }
+        if (!why.silent().isEmpty()) {
+            page.heading("Rules that would propose it and do not apply here");
+            why.silent().stream().limit(mostRules).forEach(rule -> silent(rule, 0, page));
+            if (why.silent().size() > mostRules) {
+                page.blank().paragraph(0, why.silent().size() - mostRules + " more rules lack still more; --all shows "
+                        + "them.");
+            }
+        }
+    }
+
+    /** Writes two pieces of advice side by side, or on a narrow screen one below the other. */
+    public void compare(Comparison comparison, List<String> assumed, Page page) {
+        page.heading("If " + String.join(" and ", assumed));
+        page.row("", "as it is", "then");
+        page.heading("Changes");
+        for (Comparison.ChangeRow row : comparison.changes()) {
+            page.row(Words.sentence(Words.change(row.change())), cell(row.before(), row.withheldBefore().isPresent()),
+                    cell(row.after(), row.withheldAfter().isPresent()));
+        }
+        page.heading("What is going on");
+        for (Comparison.FindingRow row : comparison.findings()) {
+            page.row(notes.get(row.finding()).title(), certaintyOrDash(row.before()), certaintyOrDash(row.after()));
+        }
+        page.heading("For the driver");
+        page.row("Drive first", comparison.before().drivingFirst() ? "yes" : "no",
+                comparison.after().drivingFirst() ? "yes" : "no");
+        List<String> before = comparison.before().driving().stream().map(driving -> driving.note().title()).toList();
+        List<String> after = comparison.after().driving().stream().map(driving -> driving.note().title()).toList();
+        before.forEach(title -> page.row(title, "yes", after.contains(title) ? "yes" : "-"));
+        after.stream().filter(title -> !before.contains(title)).forEach(title -> page.row(title, "-", "yes"));
+    }
+
+    private static String cell(Optional<RankedChange> ranked, boolean withheld) {
+        return ranked.map(there -> there.rank() + ". " + Words.size(there)).orElse(withheld ? "held back" : "-");
+    }
+
+    private static String certaintyOrDash(double certainty) {
+        return certainty > 0 ? certainty(certainty) : "-";
+    }
+
+    /** Writes a note's prose and sources. */
+    static void prose(Note note, Page page) {
+        for (String paragraph : note.prose().strip().split("\\n\\s*\\n")) {
+            page.blank().paragraph(0, paragraph);
+        }
+        note.contested().ifPresent(contested -> page.blank().paragraph(0, "Where people differ: " + contested));
+        page.blank();
+        note.sources().forEach(source -> page.labelled(0, "Source", source));
+    }
+
+    private static void sum(Sum sum, Page page) {
+        sum.steps().forEach(step -> step(step, page));
+        if (sum.steps().size() > 1) {
+            page.blank().paragraph(0, "Together (EMYCIN):");
+            sum.joined().forEach(joined -> page.paragraph(2, joined(joined)));
+        }
+    }
+
+    /** How two certainties become one. */
+    static String joined(Sum.Joined joined) {
+        double first = joined.first();
+        double second = joined.second();
+        String result = " = " + Words.two(joined.result());
+        if (first > 0 && second > 0) {
+            return Words.two(first) + " + " + Words.two(second) + " - " + Words.two(first) + " x " + Words.two(second)
+                    + result;
+        }
+        String sum = Words.two(first) + (second < 0 ? " - " : " + ") + Words.two(Math.abs(second));
+        return first < 0 && second < 0
+                ? sum + " + " + Words.two(-first) + " x " + Words.two(-second) + result
+                : "(" + sum + ") / (1 - " + Words.two(Math.min(Math.abs(first), Math.abs(second))) + ")" + result;
+    }
+
+    private static void step(Step step, Page page) {
+        RuleText rule = step.rule();
+        title(rule, 0, page);
+        page.paragraph(2, rule.because());
+        for (Ground ground : step.grounds()) {
+            page.paragraph(4, ground.condition().head().text());
+            ground.condition().narrowings().forEach(dash -> page.paragraph(4, dash.text()));
+            page.point(6, ground.observed() + ground.premise().filter(premise -> premise.certainty() < 1
+                    && !(premise instanceof Finding)).map(premise -> ", certainty " + Words.two(premise.certainty()))
+                    .orElse(""));
+        }
+        page.paragraph(2, "then " + step.conclusion().text());
+        page.point(6, Words.two(step.strength()) + " x " + Words.two(step.least()) + " = "
+                + Words.two(step.certainty()));
+    }
+
+    private static void title(RuleText rule, int indent, Page page) {
+        page.blank().paragraph(indent, "\"" + rule.name() + "\" (" + rule.file() + ":" + rule.line() + ")");
+    }
+
+    private static void silent(Silent silent, int indent, Page page) {
+        title(silent.rule(), indent, page);
+        for (Silent.Asked asked : silent.asked()) {
+            for (Silent.Sentence sentence : asked.sentences()) {
+                sentence(sentence, indent + 2, page);
+            }
+            asked.doubt().ifPresent(doubt -> doubt(doubt, indent + 8, page));
+        }
+    }
+
+    private static void sentence(Silent.Sentence sentence, int indent, Page page) {
+        Line line = sentence.line();
+        boolean untold = !sentence.held() && sentence.observed().isEmpty();
+        page.paragraph(indent, (untold ? "      " : sentence.held() ? "holds " : "fails ") + line.text());
+        if (!sentence.held() && !untold) {
+            page.point(indent + 6, sentence.observed());
+        }
+    }
+
+    private static void doubt(Silent.Doubt doubt, int indent, Page page) {
+        doubt.sum().steps().forEach(step -> page.point(indent, "\"" + step.rule().name() + "\" "
+                + (step.certainty() < 0 ? "speaks against it with " : "gives it only ")
+                + Words.two(step.certainty())));
+        for (Silent finder : doubt.silent().subList(0, Math.min(MOST_FINDERS, doubt.silent().size()))) {
+            page.point(indent, "\"" + finder.rule().name() + "\" would find it, but "
+                    + finder.failed().stream().map(sentence -> "\"" + sentence.line().text() + "\" fails: "
+                    + sentence.observed()).collect(Collectors.joining("; ")));
+        }
+        if (doubt.silent().size() > MOST_FINDERS) {
+            page.point(indent, doubt.silent().size() - MOST_FINDERS + " more would find it, and lack as much or more");
+        }
+    }
+
+    private static String certainty(double certainty) {
+        return certainty < Finding.LIKELY ? "certainty " + Words.two(certainty)
+                : Words.certainty(certainty) + ", " + Words.two(certainty);
+    }
+
+    private static void score(RankedChange ranked, Page page) {
+        page.heading("Its place in the ranking");
+        page.paragraph(0, "Score " + Words.score(ranked.score()) + ".");
+        ranked.score().helps().forEach(help -> page.point(0, "helps: " + help.complaint().text() + " ("
+                + Words.signed(help.effect()) + " of 3, worth " + Words.two(help.complaint().weight()) + ")"));
+        ranked.score().costs().forEach(cost -> page.point(0, "costs: " + Words.cost(cost) + " ("
+                + Words.signed(cost.effect()) + " of 3)"));
+        ranked.size().computation().forEach(line -> page.point(0, "size: " + line));
+    }
+}

@@ -1,0 +1,136 @@
+package camberwell.report;
+
+import camberwell.advice.Advice;
+import camberwell.advice.RankedChange;
+import camberwell.fact.Finding;
+import camberwell.fact.Premise;
+import camberwell.fact.Reading;
+import camberwell.knowledge.Note;
+import camberwell.knowledge.Notes;
+import camberwell.knowledge.Terms;
+import camberwell.run.Report;
+import camberwell.vocabulary.Turn;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Advice for a newcomer: what the car did, why, one thing to try in driving, one change, what to feel, how to tell. The
+ * conclusions are those of every other text; the words are those of a newspaper.
+ */
+public final class NewcomerText {
+
+    /** What a driver without any other advice does first: two laps alike, or nothing can be judged. */
+    private static final String DRIVE_ALIKE = "repeat-the-lap-before-changing";
+    private static final int MOST_FINDINGS = 2;
+
+    private final Notes notes;
+    private final Terms terms;
+
+    public NewcomerText(Notes notes, Terms terms) {
+        this.notes = notes;
+        this.terms = terms;
+    }
+
+    /** Writes {@code advice} on {@code page}. */
+    public void write(Advice advice, Page page) {
+        page.heading(advice.run().title());
+        page.heading("What the car did");
+        if (advice.run().reports().isEmpty()) {
+            page.paragraph(0, advice.complaints().isEmpty() ? "You told of nothing that is wrong."
+                    : "You told of nothing that is wrong, but the tyres show something.");
+        }
+        advice.run().reports().forEach(report -> page.point(0, told(report)));
+        why(advice, page);
+        if (advice.complaints().isEmpty()) {
+            page.heading("What to do");
+            page.paragraph(0, "Leave the car as it is.");
+            return;
+        }
+        Note driving = advice.driving().isEmpty() ? notes.get(DRIVE_ALIKE) : advice.driving().get(0).note();
+        if (advice.drivingFirst()) {
+            driving(driving, "Try this first, before you change the car", page);
+            change(advice, "If that does not help, change one thing on the car", page);
+        } else {
+            driving(driving, "One thing to try in your driving", page);
+            change(advice, "One thing to change on the car", page);
+        }
+        if (!advice.cautions().isEmpty()) {
+            page.heading("Before you touch the car");
+            page.paragraph(0, "Keep to the rules of your series and to the limits of the tyre maker. Never reach under "
+                    + "a car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
+                    + "taught you the work, leave it to a workshop.");
+            advice.cautions().stream().skip(advice.changes().isEmpty() ? 0 : Advice.GENERAL_CAUTIONS)
+                    .forEach(caution -> page.point(0, caution.plain().isBlank() ? caution.statement()
+                            : caution.plain()));
+        }
+    }
+
+    /** A report as one tells a newcomer of it. */
+    private String told(Report report) {
+        List<String> circumstances = new ArrayList<>();
+        report.phase().ifPresent(phase -> circumstances.add(terms.felt(phase)));
+        report.speed().ifPresent(speed -> circumstances.add(terms.felt(speed)));
+        report.turn().filter(Turn::oneSided).ifPresent(turn -> circumstances.add("only when you turn " + turn.id()));
+        circumstances.add(terms.felt(report.occurrence()));
+        return terms.felt(report.symptom()) + report.where().map(place -> " Look at the " + place.spoken()
+                + (place.id().contains("-") ? " tyre." : " tyres.")).orElse("") + " This comes "
+                + String.join(", ", circumstances) + ".";
+    }
+
+    private static String hedge(Finding finding) {
+        return finding.certainty() >= 0.6 ? "" : "It may be this. ";
+    }
+
+    /** What the first change rests on: findings, or else readings alone; without a change, the surest findings. */
+    private void why(Advice advice, Page page) {
+        List<Premise> under = advice.changes().stream().limit(1).flatMap(change -> change.proposals().stream())
+                .filter(proposal -> proposal.certainty() > 0).flatMap(proposal -> proposal.premises().stream())
+                .filter(premise -> premise instanceof Finding || premise instanceof Reading).distinct().toList();
+        List<? extends Premise> told = under.stream().anyMatch(Finding.class::isInstance)
+                ? under.stream().filter(Finding.class::isInstance).toList()
+                : under.isEmpty() ? advice.findings() : under;
+        if (!told.isEmpty()) {
+            page.heading("Why");
+            told.stream().sorted(Comparator.comparingDouble((Premise premise) -> -premise.certainty()))
+                    .limit(MOST_FINDINGS).forEach(premise -> page.point(0, premise instanceof Finding finding
+                            ? hedge(finding) + notes.get(finding.id()).plain()
+                            : Words.sentence(premise.statement()) + "."));
+        }
+    }
+
+    private static void driving(Note note, String heading, Page page) {
+        page.heading(heading);
+        Note.Practice practice = note.practice().orElseThrow();
+        page.paragraph(0, note.statement());
+        page.blank().paragraph(0, practice.tryNext());
+        page.blank().paragraph(0, "What to feel: " + practice.feel());
+        page.blank().paragraph(0, "You or the car? " + practice.carOrDriver());
+    }
+
+    private static void change(Advice advice, String heading, Page page) {
+        if (advice.changes().isEmpty()) {
+            page.heading("The car");
+            page.paragraph(0, advice.withheld().isEmpty() && advice.driving().isEmpty()
+                    ? "There is not enough to go on yet. Say more of what the car does, and read the tyres."
+                    : "Leave the car as it is for now. " + advice.withheld().stream().limit(1)
+                            .map(withheld -> "Not now: " + Words.change(withheld.change()) + ". "
+                                    + Words.sentence(withheld.reason()).replaceFirst("[^.]$", "$0."))
+                            .collect(Collectors.joining()));
+            return;
+        }
+        RankedChange change = advice.changes().get(0);
+        page.heading(heading);
+        page.paragraph(0, Words.sentence(Words.move(change)) + ".");
+        if (Words.wheelsDiffer(change.size())) {
+            change.size().wheels().forEach(wheel -> page.paragraph(2, Words.sentence(wheel.wheel().spoken()) + ": "
+                    + Words.fromTo(wheel.from(), wheel.to()) + "."));
+        }
+        page.blank().paragraph(0, change.way().plain());
+        page.heading("What to feel in the next run");
+        page.paragraph(0, change.way().watch());
+        page.heading("How to tell that it was wrong");
+        page.paragraph(0, "Put it back if you see this: " + change.way().putBack());
+    }
+}
