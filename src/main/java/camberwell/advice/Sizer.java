@@ -41,12 +41,12 @@ final class Sizer {
         if (stop.isPresent()) {
             return Optional.of(new Sized.Impossible(stop.get()));
         }
-        return Optional.of(new Sized.Possible(switch (adjuster.kind()) {
+        return Optional.of(switch (adjuster.kind()) {
             case CAMBER -> new CamberSizer(run, tyres).size(change, setting.get());
-            case TOE -> new ToeSizer(run, complaints).size(change, setting.get());
-            case CASTER -> new CasterSizer(run).size(change, setting.get());
-            default -> StepSizer.size(change, setting.get(), complaints);
-        }));
+            case TOE -> new Sized.Possible(new ToeSizer(run, complaints).size(change, setting.get()));
+            case CASTER -> new Sized.Possible(new CasterSizer(run).size(change, setting.get()));
+            default -> new Sized.Possible(StepSizer.size(change, setting.get(), complaints));
+        });
     }
 
     /** Why it cannot move that way at all. */
