@@ -41,6 +41,9 @@ public final class Main implements Runnable {
     static int run(Console console, Engine engine, String... arguments) {
         CommandLine line = new CommandLine(new Main(console));
         line.addSubcommand(new AdviseCommand(console, engine));
+        line.addSubcommand(new ReadCommand(console));
+        line.addSubcommand(new PressureCommand(console));
+        line.addSubcommand(new AlignmentCommand(console));
         line.addSubcommand(new CommandLine(new RulesCommand()));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));

@@ -4,6 +4,7 @@ import camberwell.fact.Reading;
 import camberwell.physics.TreadRead;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Wheel;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,5 +39,12 @@ public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, Lis
     /** The reading of that state at that place, if it shows. */
     public Optional<Reading> find(String place, Reading.State state) {
         return readings.stream().filter(reading -> reading.of(place) && reading.state() == state).findFirst();
+    }
+
+    /** What was read about that subject on that axle or one of its wheels, clearest first: the first one decides. */
+    public List<Reading> about(Axle axle, Subject subject) {
+        return readings.stream().filter(reading -> reading.place().axle() == axle
+                && Subject.of(reading.state()) == subject)
+                .sorted(Comparator.comparingDouble(Reading::certainty).reversed()).toList();
     }
 }
