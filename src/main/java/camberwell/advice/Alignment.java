@@ -39,7 +39,7 @@ public final class Alignment {
             toeOfOne(figures, "left", "of the left wheel", left, leftDegrees, across);
             toeOfOne(figures, "right", "of the right wheel", right, rightDegrees, across);
         }
-        figures.add(Worked.degrees("total-toe", "Total toe", leftDegrees + rightDegrees, "the sum of both wheels; "
+        figures.add(new Worked("total-toe", "Total toe", leftDegrees + rightDegrees, "deg", 3, "the sum of both wheels; "
                 + minutes(leftDegrees + rightDegrees)));
         across.ifPresent(diameter -> {
             double d = diameter.in(Unit.MILLIMETRE);

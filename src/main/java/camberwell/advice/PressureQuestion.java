@@ -121,7 +121,7 @@ public record PressureQuestion(Optional<Quantity> cold, Optional<Quantity> hot, 
             double kelvin = GasLaw.impliedTemperature(cold.get().si(), setAt.get().si(), hot.get().si(), ambient);
             figures.add(Worked.of("gas-temperature", "Gas temperature", temperature(kelvin), 1, kelvin(setAt.get().si())
                     + " x (" + number(hot.get()) + " + " + surroundings + ") / (" + number(cold.get()) + " + "
-                    + surroundings + ") - 273.15 °C; the gas is cooler than the tread"));
+                    + surroundings + ") = " + kelvin(kelvin) + "; the gas is cooler than the tread"));
             return Optional.of(kelvin);
         }
 
@@ -211,13 +211,12 @@ public record PressureQuestion(Optional<Quantity> cold, Optional<Quantity> hot, 
                         + "cold pressure was set at, and what the run grew to (cold and hot, or the gas temperature)");
             }
             double airChange = change("air", air, next.air());
-            double trackChange = track.isEmpty() && next.track().isEmpty() ? airChange
-                    : change("track", track, next.track());
+            double trackChange = next.track().isEmpty() ? airChange : change("track", track, next.track());
             double gasThen = GasLaw.temperatureOnAnotherDay(gasKelvin.get(), airChange, trackChange, TRACK_SHARE);
             figures.add(Worked.of("next-gas-temperature", "Gas temperature that day", temperature(gasThen), 1,
-                    Worked.number(gasKelvin.get() - GasLaw.ZERO_CELSIUS, 1) + " °C + half of "
+                    temperature(gasKelvin.get()).text(1) + " + half of "
                             + Worked.number(airChange, 1) + " K of air and " + Worked.number(trackChange, 1)
-                            + " K of track" + (track.isEmpty() ? ", taken to change as the air does" : "")
+                            + " K of track" + (next.track().isEmpty() ? ", taken to change as the air does" : "")
                             + " (common practice, no source)"));
             double setThen = next.setAt().map(Quantity::si).orElse(setAt.get().si() + airChange);
             ColdSetting then = atTemperatures(gasThen, setThen);

@@ -10,11 +10,11 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell alignment}: toe, camber and caster, each with the line that computed it. */
@@ -23,9 +23,9 @@ import picocli.CommandLine.Spec;
             "Signs as in ISO 8855: toe-in is positive, for one wheel as for the total; camber is negative when the "
                 + "wheel's top leans in; caster is positive when the top of the steering axis leans back."},
         footer = {"", "Examples:",
-            "  camberwell alignment toe 2mm --across 18in",
+            "  camberwell alignment toe --each 2mm --across 18in",
             "  camberwell alignment steer --caster 7deg --kingpin 12deg --camber -3deg",
-            "  camberwell alignment drag 0.2deg --speed 200km/h"})
+            "  camberwell alignment drag --toe 0.2deg --speed 200km/h"})
 final class AlignmentCommand implements Runnable {
 
     private static final String FORMATS = "text, json or jsonl (json on one line).";
@@ -52,25 +52,31 @@ final class AlignmentCommand implements Runnable {
                     + "across the tyre), and the rule \"pi x diameter / 360 for one degree\" is the arc at the rim's "
                     + "radius: it makes the angle twice too large."},
             footer = {"", "Examples:",
-                "  camberwell alignment toe 2mm --across 18in           2 mm of toe-in on each wheel",
-                "  camberwell alignment toe 4mm --total --across 650mm  4 mm in total, measured at the tyre",
-                "  camberwell alignment toe -- -0.10deg --across 18in   toe-out in degrees",
-                "  camberwell alignment toe 1.5mm 0.5mm --across 17in   left and right"})
-    int toe(@Parameters(paramLabel = "TOE", arity = "1..2", converter = Amount.Toe.class,
-                    description = "Toe of each wheel, or of the left and the right one: in deg, mm or in.")
-            List<Quantity> toe,
+                "  camberwell alignment toe --each 2mm --across 18in",
+                "  camberwell alignment toe --each -0.10deg --across 18in",
+                "  camberwell alignment toe --total 4mm --across 650mm",
+                "  camberwell alignment toe --left 1.5mm --right 0.5mm --across 17in"})
+    int toe(@Option(names = "--each", paramLabel = "TOE", converter = Amount.Toe.class,
+                    description = "Toe of each of the two wheels: in deg, mm or in.") Optional<Quantity> each,
+            @Option(names = "--total", paramLabel = "TOE", converter = Amount.Toe.class,
+                    description = "Toe of both wheels together, shared equally.") Optional<Quantity> total,
+            @Option(names = "--left", paramLabel = "TOE", converter = Amount.Toe.class,
+                    description = "Toe of the left wheel.") Optional<Quantity> left,
+            @Option(names = "--right", paramLabel = "TOE", converter = Amount.Toe.class,
+                    description = "Toe of the right wheel.") Optional<Quantity> right,
             @Option(names = "--across", paramLabel = "DIAMETER", converter = Amount.Diameter.class,
                     description = "Diameter that a length is measured across: of the rim, of the tyre, of the toe plates.")
             Optional<Quantity> across,
-            @Option(names = "--total", description = "The toe given is the total of both wheels.") boolean total,
             @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = FORMATS)
             Format format) throws IOException {
-        if (total && toe.size() > 1) {
-            throw wrong("toe", "--total goes with one toe, the sum of both wheels");
+        boolean sides = left.isPresent() && right.isPresent();
+        if (left.isPresent() != right.isPresent()
+                || Stream.of(each.isPresent(), total.isPresent(), sides).filter(given -> given).count() != 1) {
+            throw wrong("toe", "give --each, or --total, or --left and --right");
         }
-        Quantity left = total ? toe.get(0).withValue(toe.get(0).value() / 2) : toe.get(0);
-        Quantity right = total ? left : toe.get(toe.size() - 1);
-        return print("toe", format, () -> Alignment.toe(left, right, across));
+        Optional<Quantity> both = each.or(() -> total.map(sum -> sum.withValue(sum.value() / 2)));
+        return print("toe", format, () -> Alignment.toe(both.or(() -> left).orElseThrow(),
+                both.or(() -> right).orElseThrow(), across));
     }
 
     @Command(name = "steer", mixinStandardHelpOptions = true,
@@ -116,7 +122,8 @@ final class AlignmentCommand implements Runnable {
                     + "that part, or what the camber does on a jack: its change for a travel in bump, and the track."},
             footer = {"", "Examples:",
                 "  camberwell alignment roll --camber -3deg --roll 2.2deg --recovery 30%%",
-                "  camberwell alignment roll --camber -3deg --roll 2.2deg --change -0.5deg --travel 25mm --track 1530mm"})
+                "  camberwell alignment roll --camber -3deg --roll 2.2deg \\",
+                "      --change -0.5deg --travel 25mm --track 1530mm"})
     int roll(@Option(names = "--camber", required = true, paramLabel = "ANGLE", converter = Amount.Camber.class,
                     description = "Static camber.") Quantity camber,
             @Option(names = "--roll", required = true, paramLabel = "ANGLE", converter = Amount.Roll.class,
@@ -143,10 +150,11 @@ final class AlignmentCommand implements Runnable {
     @Command(name = "drag", mixinStandardHelpOptions = true,
             description = {"What toe costs on the straight: drag, power and heat, estimated for both wheels of an axle."},
             footer = {"", "Examples:",
-                "  camberwell alignment drag 0.2deg --speed 200km/h",
-                "  camberwell alignment drag 1mm --across 18in --load 3200N",
-                "  camberwell alignment drag 0.25deg --stiffness 1000N/deg"})
-    int drag(@Parameters(paramLabel = "TOE", converter = Amount.Toe.class, description = "Toe of one wheel.") Quantity toe,
+                "  camberwell alignment drag --toe 0.2deg --speed 200km/h",
+                "  camberwell alignment drag --toe 1mm --across 18in --load 3200N",
+                "  camberwell alignment drag --toe 0.25deg --stiffness 1000N/deg"})
+    int drag(@Option(names = "--toe", required = true, paramLabel = "TOE", converter = Amount.Toe.class,
+                    description = "Toe of one wheel.") Quantity toe,
             @Option(names = "--across", paramLabel = "DIAMETER", converter = Amount.Diameter.class,
                     description = "Diameter that a toe in mm is measured across.") Optional<Quantity> across,
             @Option(names = "--speed", defaultValue = "150km/h", paramLabel = "SPEED", converter = Amount.Speed.class,

@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
             "  camberwell pressure --target 1.90bar --gas 75C --set-at 18C",
             "  camberwell pressure --cold 1.70bar --hot 2.05bar --target 1.90bar \\",
             "      --set-at 18C --air 18C --track 27C --next-air 9C --next-track 11C",
-            "  camberwell pressure demo-cases/pushes-in-snaps-out.yaml --next-air 9C --next-track 11C",
+            "  camberwell pressure demo-cases/pushes-in-snaps-out.yaml --next-air 9C",
             "", "Exit codes: 0 done; 1 a setting was refused because it is below the minimum; 2 the command line is "
                 + "wrong."})
 final class PressureCommand implements Callable<Integer> {
@@ -91,8 +91,8 @@ final class PressureCommand implements Callable<Integer> {
     private Optional<Quantity> nextAir;
 
     @Option(names = "--next-track", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
-            description = "Track temperature of the day to set for. Taken to change as the air does where neither track "
-                + "is given.")
+            description = "Track temperature of the day to set for; where it is not given, the track is taken to change "
+                + "as the air does.")
     private Optional<Quantity> nextTrack;
 
     @Option(names = "--next-set-at", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,

@@ -64,9 +64,9 @@ public final class ReadingReport {
             page.verbatim("Tread          inner middle outer   mean   inner - outer   middle - edges");
             tread.forEach(wheel -> {
                 TreadRead read = wheel.tread().orElseThrow();
-                page.verbatim(String.format(Locale.ROOT, "%-13s%7.0f%7.0f%6.0f%4.0f °C%+14.0f K%+15.0f K",
+                page.verbatim(String.format(Locale.ROOT, "%-13s%7.0f%7.0f%6.0f%4.0f °C%16s%17s",
                         wheel.wheel().id() + (wheel.loaded() ? "" : " *"), read.inner(), read.middle(), read.outer(),
-                        read.mean(), read.innerMinusOuter(), read.middleMinusEdges()).stripTrailing());
+                        read.mean(), kelvin(read.innerMinusOuter()), kelvin(read.middleMinusEdges())));
             });
             if (tread.stream().anyMatch(wheel -> !wheel.loaded())) {
                 page.verbatim("* not the loaded side");
@@ -86,14 +86,19 @@ public final class ReadingReport {
         wheel.tread().ifPresent(read -> {
             page.paragraph(2, String.format(Locale.ROOT, "inner %.0f, middle %.0f, outer %.0f, mean %.0f °C", read.inner(),
                     read.middle(), read.outer(), read.mean()));
-            page.paragraph(2, String.format(Locale.ROOT, "inner less outer %+.0f K, middle less edges %+.0f K",
-                    read.innerMinusOuter(), read.middleMinusEdges()));
+            page.paragraph(2, "inner less outer " + kelvin(read.innerMinusOuter()) + ", middle less edges "
+                    + kelvin(read.middleMinusEdges()));
         });
         if (wheel.hot().isPresent()) {
             page.paragraph(2, "cold " + pressure(wheel.cold()) + ", hot " + pressure(wheel.hot()) + ", target "
                     + pressure(wheel.target()) + ", off by " + off(wheel)
                     + wheel.gas().map(gas -> ", gas " + gas.text(0)).orElse(""));
         }
+    }
+
+    private static String kelvin(double difference) {
+        double rounded = Math.rint(difference);
+        return (rounded > 0 ? "+" : "") + new Quantity(rounded, Unit.POSITION).text(0) + " K";
     }
 
     private static List<WheelFigures> gauged(TyreReadings tyres) {
