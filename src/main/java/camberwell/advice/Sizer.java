@@ -52,13 +52,13 @@ final class Sizer {
     /** Why it cannot move that way at all. */
     private static Optional<String> stop(Change change, Setting setting) {
         Direction direction = change.direction();
-        if (setting.stepsLeft(direction) == 0) {
-            Quantity end = setting.sign(direction) > 0 ? setting.max() : setting.min();
-            return Optional.of("it stands at its stop, " + end.text(setting.decimals()));
-        }
         if (change.adjuster() == Adjuster.REAR_TOE && direction == Direction.TOE_OUT
                 && ToeSizer.stepsToZero(setting) == 0) {
             return Optional.of("rear toe-out makes a car spin on the throttle; rear toe never goes below zero");
+        }
+        if (setting.stepsLeft(direction) == 0) {
+            Quantity end = setting.sign(direction) > 0 ? setting.max() : setting.min();
+            return Optional.of("it stands at its stop, " + end.text(setting.decimals()));
         }
         return Optional.empty();
     }

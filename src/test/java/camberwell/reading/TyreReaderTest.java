@@ -25,7 +25,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.DisplayName;
@@ -205,7 +207,7 @@ class TyreReaderTest {
     }
 
     @Property(tries = 200)
-    @DisplayName("a car mirrored left for right is read as the mirror image")
+    @Label("a car mirrored left for right is read as the mirror image")
     void mirror(@ForAll @DoubleRange(min = 40, max = 130) double a, @ForAll @DoubleRange(min = 40, max = 130) double b,
             @ForAll @DoubleRange(min = 40, max = 130) double c, @ForAll @DoubleRange(min = 40, max = 130) double d,
             @ForAll @DoubleRange(min = 1.5, max = 2.4) double hot, @ForAll @DoubleRange(min = 1.5, max = 2.4) double other,
@@ -225,18 +227,20 @@ class TyreReaderTest {
     }
 
     @Property(tries = 200)
-    @DisplayName("°F and psi read as °C and bar do")
+    @Label("°F and psi read as °C and bar do")
     void units(@ForAll @DoubleRange(min = 40, max = 130) double a, @ForAll @DoubleRange(min = 40, max = 130) double b,
             @ForAll @DoubleRange(min = 40, max = 130) double c, @ForAll @DoubleRange(min = 1.5, max = 2.4) double hot) {
         TyreReading metric = tyre(a, b, c, 1.4, hot);
         Map<String, Double> one = certainties(TyreReader.read(tyres(front(metric))));
         Map<String, Double> other = certainties(TyreReader.read(tyres(front(imperial(metric)))));
-        assertEquals(one.keySet(), other.keySet());
-        one.forEach((key, certainty) -> assertEquals(certainty, other.get(key), 2e-6, key));
+        // A reading as faint as 0.05 is noise, and may be left out in one of the two.
+        double noise = 0.05;
+        Stream.concat(one.keySet().stream(), other.keySet().stream()).forEach(key ->
+                assertEquals(one.getOrDefault(key, noise), other.getOrDefault(key, noise), 2e-6, key));
     }
 
     @Property(tries = 200)
-    @DisplayName("every reading is a certainty above nothing and at most one")
+    @Label("every reading is a certainty above nothing and at most one")
     void certaintiesInRange(@ForAll @DoubleRange(min = -20, max = 200) double a,
             @ForAll @DoubleRange(min = -20, max = 200) double b, @ForAll @DoubleRange(min = -20, max = 200) double c,
             @ForAll @DoubleRange(min = 0.3, max = 6) double cold, @ForAll @DoubleRange(min = 0.3, max = 6) double hot) {
