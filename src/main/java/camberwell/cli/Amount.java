@@ -98,7 +98,7 @@ abstract class Amount implements ITypeConverter<Quantity> {
 
     static final class PressureStep extends Amount {
         PressureStep() {
-            super("a step of pressure", new Range(Unit.BAR, 0.001, 0.5));
+            super("a step of pressure", new Range(Unit.BAR, 0.0001, 0.5));
         }
     }
 
