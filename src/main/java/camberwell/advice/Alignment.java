@@ -39,7 +39,8 @@ public final class Alignment {
             toeOfOne(figures, "left", "of the left wheel", left, leftDegrees, across);
             toeOfOne(figures, "right", "of the right wheel", right, rightDegrees, across);
         }
-        figures.add(new Worked("total-toe", "Total toe", leftDegrees + rightDegrees, "deg", 3, "the sum of both wheels; "
+        figures.add(new Worked("total-toe", "Total toe", leftDegrees + rightDegrees, "deg", 3,
+                "the sum of both wheels; "
                 + minutes(leftDegrees + rightDegrees)));
         across.ifPresent(diameter -> {
             double d = diameter.in(Unit.MILLIMETRE);
@@ -102,7 +103,8 @@ public final class Alignment {
         double steer = Math.toRadians(angle);
         double exact = Math.toDegrees(axis.camber(camber.si(), steer));
         String at = Worked.number(Math.abs(angle), Quantity.decimalsOf(angle));
-        return new Worked(which + "-at-" + at, "Camber of the " + which + " wheel at " + at + "° of steer", exact, "deg", 3,
+        return new Worked(which + "-at-" + at, "Camber of the " + which + " wheel at " + at + "° of steer", exact,
+                "deg", 3,
                 String.format(Locale.ROOT, "%+.3f° from straight ahead, by exact rotation; the small-angle form "
                         + "%.3f° %s %.3f° x sin %s° + %.3f° x (1 - cos %s°) gives %.3f°",
                         exact - camber.in(Unit.DEGREE), camber.in(Unit.DEGREE), angle < 0 ? "-" : "+",
@@ -201,6 +203,7 @@ public final class Alignment {
                         "2 x %.0f N x sin %.3f°; an estimate that takes toe for slip angle. It grows with the square: "
                                 + "twice the toe drags four times as much", side, Math.abs(toe))),
                 new Worked("scrub-heat", "Power lost, which heats the tread", watts, "W", 0, String.format(Locale.ROOT,
-                        "%.2f N x %s; it warms the tyres on a cold track and overheats them on a hot one", drag, speed)));
+                        "%.2f N x %s; it warms the tyres on a cold track and overheats them on a hot one", drag,
+                        speed)));
     }
 }

@@ -53,8 +53,8 @@ final class CamberSizer {
         Axle axle = change.adjuster().axle().orElseThrow();
         OptionalDouble read = tyres.innerMinusOuter(axle);
         if (read.isEmpty()) {
-            return inSteps(change, setting, BLIND_DEGREES, List.of("no tread temperatures of the loaded tyres to compute "
-                    + "from: a quarter of a degree, then read the tread"));
+            return inSteps(change, setting, BLIND_DEGREES, List.of("no tread temperatures of the loaded tyres to "
+                    + "compute from: a quarter of a degree, then read the tread"));
         }
         double spread = read.getAsDouble();
         boolean less = change.direction() == Direction.LESS_NEGATIVE;
@@ -140,8 +140,8 @@ final class CamberSizer {
         boolean teaches = Math.abs(moreNegative) >= LEAST_LESSON_DEGREES
                 && Math.abs(hotterInside) >= LEAST_LESSON_KELVIN && rate >= LEAST_RATE && rate <= MOST_RATE;
         return teaches ? Optional.of(new Rate(rate, String.format(Locale.ROOT,
-                "%.3f °/K from this car's own runs: %.1f° of camber alone moved the spread by %.0f K between \"%s\" and "
-                        + "\"%s\"", rate, Math.abs(moreNegative), Math.abs(hotterInside), older.title(),
+                "%.3f °/K from this car's own runs: %.1f° of camber alone moved the spread by %.0f K between "
+                + "\"%s\" and \"%s\"", rate, Math.abs(moreNegative), Math.abs(hotterInside), older.title(),
                 newer.title()))) : Optional.empty();
     }
 }

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Sizes a change of caster: about half a degree (common practice, no source), with the camber that it gives in steer. */
+/**
+ * Sizes a change of caster: about half a degree (common practice, no source), with the camber that it gives in
+ * steer.
+ */
 final class CasterSizer {
 
     private static final double AIM_DEGREES = 0.5;

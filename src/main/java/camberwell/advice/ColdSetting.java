@@ -24,7 +24,8 @@ record ColdSetting(double pascal, String computation) {
         double wanted = GasLaw.coldSettingFromGrowth(cold.si(), hot.si(), target.si(), ambient);
         String air = ambient(ambient, unit);
         return new ColdSetting(wanted, String.format("(%s + %s) x (%s + %s) / (%s + %s) - %s = %s",
-                number(target, unit, decimals), air, number(cold, unit, decimals), air, number(hot, unit, decimals), air,
+                number(target, unit, decimals), air, number(cold, unit, decimals), air, number(hot, unit, decimals),
+                air,
                 air, Quantity.ofSi(wanted, unit).text(decimals + 1)));
     }
 

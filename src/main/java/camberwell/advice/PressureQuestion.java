@@ -64,7 +64,8 @@ public record PressureQuestion(Optional<Quantity> cold, Optional<Quantity> hot, 
                 .orElse(commonStep);
         return new PressureQuestion(tyre.flatMap(TyreReading::coldPressure).or(() -> set),
                 tyre.flatMap(TyreReading::hotPressure), run.car().tyres(wheel.axle()).hotTarget(),
-                TyreReader.coldTemperature(run), Optional.empty(), run.conditions().air(), run.conditions().track(), next,
+                TyreReader.coldTemperature(run), Optional.empty(), run.conditions().air(), run.conditions().track(),
+                next,
                 TyreReader.ambient(run), run.car().tyres(wheel.axle()).coldMinimum(), step);
     }
 
@@ -136,7 +137,8 @@ public record PressureQuestion(Optional<Quantity> cold, Optional<Quantity> hot, 
 
         private Optional<ColdSetting> setting(Optional<Double> gasKelvin) {
             if (target.isPresent() && cold.isPresent() && hot.isPresent()) {
-                return Optional.of(ColdSetting.fromGrowth(cold.get(), hot.get(), target.get(), ambient, unit, decimals));
+                return Optional.of(ColdSetting.fromGrowth(cold.get(), hot.get(), target.get(), ambient, unit,
+                        decimals));
             }
             return target.flatMap(wanted -> setAt.flatMap(at -> gasKelvin.map(kelvin ->
                     atTemperatures(kelvin, at.si()))));

@@ -37,7 +37,8 @@ final class PressureSizer {
 
     Optional<Sized> size(Change change) {
         List<Wheel> wheels = wheels(change.adjuster());
-        Optional<Setting> setting = run.car().setting(change.adjuster()).or(() -> run.car().pressureSetting(wheels.get(0)));
+        Optional<Setting> setting = run.car().setting(change.adjuster()).or(() -> run.car()
+                .pressureSetting(wheels.get(0)));
         if (setting.isEmpty()) {
             return Optional.empty();
         }
@@ -47,7 +48,8 @@ final class PressureSizer {
         }
         List<WheelFigures> measured = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.cold().isPresent() && figures.overTargetBar().isPresent()).toList();
-        return Optional.of(measured.isEmpty() ? blind(change, setting.get()) : byGasLaw(change, setting.get(), measured));
+        return Optional.of(measured.isEmpty() ? blind(change, setting.get()) : byGasLaw(change, setting.get(),
+                measured));
     }
 
     private static List<Wheel> wheels(Adjuster adjuster) {

@@ -58,9 +58,11 @@ final class ToeSizer {
         double millimetres = Math.abs(Toe.millimetresFromDegrees(after, 1000 * rim)
                 - Toe.millimetresFromDegrees(before, 1000 * rim));
         List<String> computation = new ArrayList<>();
-        computation.add(String.format(Locale.ROOT, "%d step%s of %s a wheel = %.2f° or %.1f mm a wheel, %.1f mm in total, "
-                + "across the %.0f mm rim%s", steps, steps == 1 ? "" : "s", setting.step(), Math.abs(after - before),
-                millimetres, 2 * millimetres, 1000 * rim, given.isPresent() ? "" : ", assumed, the car's file gives none"));
+        computation.add(String.format(Locale.ROOT, "%d step%s of %s a wheel = %.2f° or %.1f mm a wheel, %.1f mm in "
+                + "total, across the %.0f mm "
+                + "rim%s", steps, steps == 1 ? "" : "s", setting.step(), Math.abs(after - before),
+                millimetres, 2 * millimetres, 1000 * rim, given.isPresent() ? "" : ", assumed, the car's file "
+                + "gives none"));
         computation.add(drag(TyreStiffness.of(run.car(), axle), before, after));
         computation.add(heat(Math.abs(after) > Math.abs(before)));
         return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation));
@@ -70,8 +72,8 @@ final class ToeSizer {
         double dragBefore = 2 * Toe.drag(tyre.newtonsPerRadian(), Math.toRadians(before));
         double dragAfter = 2 * Toe.drag(tyre.newtonsPerRadian(), Math.toRadians(after));
         double watts = (dragAfter - dragBefore) * Unit.KILOMETRE_PER_HOUR.toSi(SPEED_KMH);
-        return String.format(Locale.ROOT, "toe drag of the axle on the straight: %.1f N before, %.1f N after, %+.0f W at "
-                + "%.0f km/h; an estimate with %s", dragBefore, dragAfter, watts, SPEED_KMH, tyre.source());
+        return String.format(Locale.ROOT, "toe drag of the axle on the straight: %.1f N before, %.1f N after, "
+                + "%+.0f W at %.0f km/h; an estimate with %s", dragBefore, dragAfter, watts, SPEED_KMH, tyre.source());
     }
 
     /** What the scrub does to the tread on this track. */
@@ -79,16 +81,19 @@ final class ToeSizer {
         Day day = new Day(run.conditions());
         String track = run.conditions().track().map(Quantity::toString).orElse("");
         if (day.coldTrack()) {
-            return more ? "more toe scrubs more, and scrub heats: on this cold track of " + track + " it helps the tyre "
-                    + "to warm" : "less toe scrubs less: on this cold track of " + track + " the tyre loses warmth that "
-                    + "it needs";
+            return more ? "more toe scrubs more, and scrub heats: on this cold track of " + track
+                    + " it helps the tyre to "
+                    + "warm" : "less toe scrubs less: on this cold track of " + track + " the tyre loses warmth "
+                    + "that it needs";
         }
         if (day.hotTrack()) {
-            return more ? "more toe scrubs more, and scrub heats: on this hot track of " + track + " watch that the tread "
-                    + "does not overheat" : "less toe scrubs less: on this hot track of " + track + " the tyre runs "
+            return more ? "more toe scrubs more, and scrub heats: on this hot track of " + track
+                    + " watch that the tread does not "
+                    + "overheat" : "less toe scrubs less: on this hot track of " + track + " the tyre runs "
                     + "cooler, which it welcomes";
         }
-        return more ? "more toe scrubs more, and scrub heats: it warms the tyre on a cold track and overheats it on a hot "
+        return more ? "more toe scrubs more, and scrub heats: it warms the tyre on a cold track and overheats it "
+                + "on a hot "
                 + "one" : "less toe scrubs less: the tyre runs cooler, welcome on a hot track, not on a cold one";
     }
 

@@ -56,7 +56,8 @@ abstract class Amount implements ITypeConverter<Quantity> {
                     + suggestion(read) : "\"" + text + "\" will not do: " + noun + " is written in " + symbols());
         }
         if (!range.get().holds(read)) {
-            throw new TypeConversionException("\"" + text + "\" is out of range: " + noun + " lies between " + range.get()
+            throw new TypeConversionException("\"" + text + "\" is out of range: " + noun + " lies between "
+                    + range.get()
                     + suggestion(read));
         }
         return read;
@@ -201,8 +202,8 @@ abstract class Amount implements ITypeConverter<Quantity> {
                     double factor = unit.equals("n/deg") ? 1 : Unit.DEGREE.toSi(unit.startsWith("k") ? 1000 : 1);
                     double perDegree = factor * number(compact.substring(0, compact.length() - unit.length()), text);
                     if (!(perDegree >= LEAST_PER_DEGREE && perDegree <= MOST_PER_DEGREE)) {
-                        throw new TypeConversionException("\"" + text + "\" is out of range: the cornering stiffness of "
-                                + "one tyre lies between 50 N/deg and 10000 N/deg");
+                        throw new TypeConversionException("\"" + text + "\" is out of range: the cornering "
+                                + "stiffness of one tyre lies between 50 N/deg and 10000 N/deg");
                     }
                     return TyreStiffness.given(Math.toDegrees(perDegree));
                 }

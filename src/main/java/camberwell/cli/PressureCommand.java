@@ -91,8 +91,8 @@ final class PressureCommand implements Callable<Integer> {
     private Optional<Quantity> nextAir;
 
     @Option(names = "--next-track", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
-            description = "Track temperature of the day to set for; where it is not given, the track is taken to change "
-                + "as the air does.")
+            description = "Track temperature of the day to set for; where it is not given, the track is taken to "
+            + "change as the air does.")
     private Optional<Quantity> nextTrack;
 
     @Option(names = "--next-set-at", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
@@ -105,8 +105,8 @@ final class PressureCommand implements Callable<Integer> {
     /** The ambient pressure, one way or the other. */
     static final class Place {
         @Option(names = "--altitude", paramLabel = "HEIGHT", converter = Amount.Altitude.class,
-                description = "Height of the circuit, for the ambient pressure of the standard atmosphere; sea level if "
-                    + "not given.")
+                description = "Height of the circuit, for the ambient pressure of the standard atmosphere; sea "
+                + "level if not given.")
         private Quantity altitude;
 
         @Option(names = "--ambient", paramLabel = "PRESSURE", converter = Amount.AmbientPressure.class,
@@ -144,8 +144,8 @@ final class PressureCommand implements Callable<Integer> {
         Answer answer = new PressureQuestion(cold, hot, target, setAt, gas, air, track, next(),
                 place == null ? GasLaw.STANDARD_ATMOSPHERE : place.pascal(), minimum, step()).answer();
         if (answer.figures().isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "nothing follows from that: give --cold, --hot and --target, "
-                    + "or --target, --gas and --set-at, or --cold, --gas and --set-at");
+            throw new ParameterException(spec.commandLine(), "nothing follows from that: give --cold, --hot and "
+                    + "--target, or --target, --gas and --set-at, or --cold, --gas and --set-at");
         }
         Output.figures(console, format, answer.figures());
         return answer.belowMinimum() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
@@ -164,8 +164,9 @@ final class PressureCommand implements Callable<Integer> {
             }
         }
         if (answers.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), name + " does not give what a cold setting follows from: a "
-                    + "cold and a hot pressure of a tyre, and the hot target in the car's file or with --target");
+            throw new ParameterException(spec.commandLine(), name + " does not give what a cold setting follows "
+                    + "from: a cold and a hot pressure of a tyre, and the hot target in the car's file or with "
+                    + "--target");
         }
         write(read.run(), answers);
         return answers.values().stream().anyMatch(Answer::belowMinimum) ? ExitCode.FOUND_WRONG : ExitCode.DONE;

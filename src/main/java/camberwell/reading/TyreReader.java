@@ -74,7 +74,7 @@ public final class TyreReader {
         for (Axle axle : Axle.values()) {
             List<WheelFigures> both = figures.wheels(axle);
             Pressures pressures = reader.pressures(both);
-            double middle = reader.tread(axle, both, pressures);
+            double middle = reader.tread(axle, both);
             reader.window(axle, both);
             reader.sides(axle, both);
             reader.pressure(axle, pressures, middle);
@@ -84,7 +84,10 @@ public final class TyreReader {
         return new TyreReadings(all, reader.side, List.copyOf(reader.readings), List.copyOf(reader.doubts));
     }
 
-    /** Ambient pressure at the circuit, Pa: the standard atmosphere's at its altitude, at sea level if none is given. */
+    /**
+     * Ambient pressure at the circuit, Pa: the standard atmosphere's at its altitude, at sea level if none is
+     * given.
+     */
     public static double ambient(Case run) {
         return run.conditions().altitude().map(altitude -> GasLaw.standardPressure(altitude.si()))
                 .orElse(GasLaw.STANDARD_ATMOSPHERE);
@@ -126,7 +129,7 @@ public final class TyreReader {
      * The loaded tyres are judged: the others hardly work. Returns how clearly the middle says that the pressure is
      * wrong.
      */
-    private double tread(Axle axle, List<WheelFigures> wheels, Pressures pressures) {
+    private double tread(Axle axle, List<WheelFigures> wheels) {
         List<WheelFigures> read = withTread(wheels);
         List<WheelFigures> loaded = read.stream().filter(WheelFigures::loaded).toList();
         if (loaded.isEmpty()) {
@@ -154,10 +157,13 @@ public final class TyreReader {
                         + "outer edge" + figures + ": measure the camber of each wheel before both are changed");
             }
         }
-        return middle(axle, loaded, pressures, Math.max(innerAnywhere, outerAnywhere));
+        return middle(axle, loaded, pressures(loaded), Math.max(innerAnywhere, outerAnywhere));
     }
 
-    /** The middle tells of pressure, and so does the gauge: where they contradict each other, neither counts in full. */
+    /**
+     * The middle tells of pressure, and so does the gauge of the same tyres: where they contradict each other, neither
+     * counts in full.
+     */
     private double middle(Axle axle, List<WheelFigures> loaded, Pressures pressures, double edges) {
         String figures = figures(loaded);
         double middle = mean(loaded, TreadRead::middleMinusEdges);
@@ -299,7 +305,7 @@ public final class TyreReader {
         double alone = ramp(Math.abs(off - other), ALONE_STARTS, ALONE_FULL)
                 * Math.max(0, ramp(Math.abs(off), PRESSURE_STARTS, PRESSURE_FULL)
                         - ramp(shared, PRESSURE_STARTS, PRESSURE_FULL));
-        if (alone > NOISE) {
+        if (tidy(alone) > NOISE) {
             readings.add(new Reading(Word.of(Place.class, tyre.wheel().id()),
                     off > 0 ? State.ABOVE_TARGET_ALONE : State.BELOW_TARGET_ALONE, tidy(alone), tyre.wheel().id()
                             + " tyre " + against(tyre, off) + "; its partner differs by "
@@ -314,19 +320,21 @@ public final class TyreReader {
             return;
         }
         if (tyre.hot().get().compareTo(tyre.cold().get()) <= 0) {
-            doubts.add(tyre.wheel().id() + " tyre: hot " + tyre.hot().get() + " is not above cold " + tyre.cold().get()
+            doubts.add(tyre.wheel().id() + " tyre: hot " + pressure(tyre.hot().get()) + " is not above cold "
+                    + pressure(tyre.cold().get())
                     + ": it leaks, it was bled, or a reading is wrong");
         } else if (tyre.gas().isPresent() && tyre.tread().isPresent()
                 && tyre.gas().get().in(Unit.CELSIUS) > tyre.tread().get().mean() + GAS_OVER_TREAD) {
-            doubts.add(tyre.wheel().id() + " tyre: the growth from " + tyre.cold().get() + " to " + tyre.hot().get()
-                    + " would need gas at " + celsius(tyre.gas().get().in(Unit.CELSIUS)) + ", hotter than its tread at "
+            doubts.add(tyre.wheel().id() + " tyre: the growth from " + pressure(tyre.cold().get()) + " to "
+                    + pressure(tyre.hot().get()) + " would need gas at " + celsius(tyre.gas().get().in(Unit.CELSIUS))
+                    + ", hotter than its tread at "
                     + celsius(tyre.tread().get().mean()) + ": the cold pressure was set in colder tyres than was said, "
                     + "the air in the tyre is damp, the tread was read late, or a gauge is wrong");
         }
     }
 
     private static String against(WheelFigures wheel, double offBar) {
-        Quantity target = wheel.target().orElseThrow();
+        String target = pressure(wheel.target().orElseThrow());
         String off = bar(wheel, Math.abs(offBar));
         return Math.abs(offBar) < 0.005 ? "hot at their target of " + target
                 : off + (offBar > 0 ? " above" : " below") + " the hot target of " + target;
@@ -334,15 +342,21 @@ public final class TyreReader {
 
     private static String bar(WheelFigures wheel, double bar) {
         Unit unit = wheel.hot().orElseThrow().unit();
-        return new Quantity(bar * 1e5 / unit.differenceToSi(1), unit).text(unit == Unit.BAR ? 2 : 1);
+        return pressure(new Quantity(bar * 1e5 / unit.differenceToSi(1), unit));
+    }
+
+    private static String pressure(Quantity pressure) {
+        return pressure.text(pressure.unit() == Unit.BAR ? 2 : 1);
     }
 
     private void add(Axle axle, State state, double clearness, String statement) {
-        if (clearness > NOISE) {
-            readings.add(new Reading(Word.of(Place.class, axle.id()), state, tidy(clearness), statement));
+        double tidy = tidy(clearness);
+        if (tidy > NOISE) {
+            readings.add(new Reading(Word.of(Place.class, axle.id()), state, tidy, statement));
         }
     }
 
+    /** Without the dust of binary fractions, which could tip what is noise. */
     private static double tidy(double clearness) {
         return Math.rint(clearness * 1e6) / 1e6;
     }

@@ -12,10 +12,12 @@ import camberwell.vocabulary.Axle;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** The reading of a case's tyres, for people and for programs. */
@@ -37,8 +39,8 @@ public final class ReadingReport {
         page.paragraph(0, run.car().name() + ", " + run.conditions().surface().id() + " track"
                 + run.conditions().track().map(track -> " at " + track).orElse(""));
         if (tyres.wheels().isEmpty()) {
-            page.blank().paragraph(0, "No tyre was measured. Take inner, middle and outer of each tyre straight after a "
-                    + "hard lap, then the hot pressures.");
+            page.blank().paragraph(0, "No tyre was measured. Take inner, middle and outer of each tyre straight "
+                    + "after a hard lap, then the hot pressures.");
             return;
         }
         page.paragraph(0, Words.sentence(tyres.side().text()) + ".");
@@ -76,7 +78,8 @@ public final class ReadingReport {
         if (!gauge.isEmpty()) {
             page.blank().verbatim("Pressure          cold        hot     target   off target   gas");
             gauge.forEach(wheel -> page.verbatim(String.format("%-13s%10s%11s%11s%12s%8s", wheel.wheel().id(),
-                    pressure(wheel.cold()), pressure(wheel.hot()), pressure(wheel.target()), off(wheel),
+                    pressure(wheel, wheel.cold()), pressure(wheel, wheel.hot()), pressure(wheel, wheel.target()),
+                    off(wheel),
                     wheel.gas().map(gas -> gas.text(0)).orElse("-")).stripTrailing()));
         }
     }
@@ -84,14 +87,15 @@ public final class ReadingReport {
     private static void block(WheelFigures wheel, Page page) {
         page.paragraph(0, wheel.wheel().id() + (wheel.loaded() ? "" : ", not the loaded side"));
         wheel.tread().ifPresent(read -> {
-            page.paragraph(2, String.format(Locale.ROOT, "inner %.0f, middle %.0f, outer %.0f, mean %.0f °C", read.inner(),
+            page.paragraph(2, String.format(Locale.ROOT, "inner %.0f, middle %.0f, outer %.0f, mean %.0f °C",
+                    read.inner(),
                     read.middle(), read.outer(), read.mean()));
             page.paragraph(2, "inner less outer " + kelvin(read.innerMinusOuter()) + ", middle less edges "
                     + kelvin(read.middleMinusEdges()));
         });
         if (wheel.hot().isPresent()) {
-            page.paragraph(2, "cold " + pressure(wheel.cold()) + ", hot " + pressure(wheel.hot()) + ", target "
-                    + pressure(wheel.target()) + ", off by " + off(wheel)
+            page.paragraph(2, "cold " + pressure(wheel, wheel.cold()) + ", hot " + pressure(wheel, wheel.hot())
+                    + ", target " + pressure(wheel, wheel.target()) + ", off by " + off(wheel)
                     + wheel.gas().map(gas -> ", gas " + gas.text(0)).orElse(""));
         }
     }
@@ -105,8 +109,10 @@ public final class ReadingReport {
         return tyres.wheels().values().stream().filter(wheel -> wheel.hot().isPresent()).toList();
     }
 
-    private static String pressure(Optional<Quantity> pressure) {
-        return pressure.map(read -> read.text(decimals(read.unit()))).orElse("-");
+    /** In the unit in which the tyre's hot pressure was read. */
+    private static String pressure(WheelFigures wheel, Optional<Quantity> pressure) {
+        Unit unit = wheel.hot().orElseThrow().unit();
+        return pressure.map(read -> read.to(unit).text(decimals(unit))).orElse("-");
     }
 
     private static int decimals(Unit unit) {
@@ -153,7 +159,11 @@ public final class ReadingReport {
         page.heading("What the " + axle.id() + " tyres say");
         for (Subject subject : Subject.values()) {
             List<Reading> readings = tyres.about(axle, subject);
+            Set<String> said = new HashSet<>();
             for (Reading reading : readings) {
+                if (!said.add(reading.statement())) {
+                    continue;
+                }
                 page.point(0, Words.sentence(subject.id()) + ": " + reading.statement() + ". "
                         + Words.sentence(clearness(reading.certainty())) + ", " + Words.two(reading.certainty())
                         + (readings.size() > 1 && reading == readings.get(0) ? ": this decides" : ""));

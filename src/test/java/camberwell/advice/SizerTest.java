@@ -49,15 +49,16 @@ class SizerTest {
             Size size = size("front-pressure lower", tyres(front(gauge(1.70, 2.05))));
             assertEquals("1.57 bar", size.to().orElseThrow().text(2));
             assertEquals(13, size.steps());
-            assertTrue(size.computation().get(0).contains("cold 1.70 bar grew to 2.05 bar hot, gas at 56 °C; for 1.90 bar "
-                    + "hot: (1.90 + 1.013) x (1.70 + 1.013) / (2.05 + 1.013) - 1.013 = 1.567 bar cold"),
+            assertTrue(size.computation().get(0).contains("cold 1.70 bar grew to 2.05 bar hot, gas at 56 °C; for "
+                    + "1.90 bar hot: (1.90 + 1.013) x (1.70 + 1.013) / (2.05 + 1.013) - 1.013 = 1.567 bar cold"),
                     size.computation().toString());
         }
 
         @Test
         @DisplayName("left and right are set each for itself when they grew differently")
         void perWheel() {
-            Size size = size("front-pressure lower", tyres(Map.of(Wheel.FRONT_LEFT, gauge(1.70, 2.10), Wheel.FRONT_RIGHT,
+            Size size = size("front-pressure lower", tyres(Map.of(Wheel.FRONT_LEFT, gauge(1.70, 2.10),
+                    Wheel.FRONT_RIGHT,
                     gauge(1.70, 2.00))));
             assertEquals(List.of("front-left 1.53 bar", "front-right 1.61 bar"), size.wheels().stream()
                     .map(wheel -> wheel.wheel().id() + " " + wheel.to().text(2)).toList());
@@ -70,8 +71,8 @@ class SizerTest {
                     gauge(1.70, 2.05))));
             assertEquals("1.60 bar", size.to().orElseThrow().text(2));
             // (1.60 + 1.01325) x 3.06325 / 2.71325 - 1.01325 = 1.937 bar
-            assertTrue(String.join("\n", size.computation()).contains("the least cold pressure is 1.60 bar, and the minimum "
-                    + "wins: hot it will be 1.94 bar, above the target"), size.computation().toString());
+            assertTrue(String.join("\n", size.computation()).contains("the least cold pressure is 1.60 bar, and "
+                    + "the minimum wins: hot it will be 1.94 bar, above the target"), size.computation().toString());
         }
 
         @Test
@@ -96,7 +97,8 @@ class SizerTest {
         void opposite() {
             assertTrue(impossible("front-pressure higher", tyres(front(gauge(1.70, 2.05))))
                     .startsWith("the gauge says the opposite"));
-            assertTrue(impossible("front-pressure lower", tyres(front(gauge(1.70, 1.90)))).contains("nothing to change"));
+            assertTrue(impossible("front-pressure lower", tyres(front(gauge(1.70, 1.90))))
+                    .contains("nothing to change"));
         }
 
         // ISO 2533:1975, standard atmosphere at 1500 m: 845.6 hPa (from memory of its table). With that ambient
@@ -120,13 +122,14 @@ class SizerTest {
         void fromSpread() {
             Size size = size("front-camber less-negative", tyres(front(tread(102, 90, 78))));
             assertEquals("-2.5 deg", size.to().orElseThrow().text(1));
-            assertEquals("loaded front tyres: inner less outer 24 K, 5 K is healthy; 19 K x 0.070 °/K = 1.33°, of which "
-                    + "half a degree at a time", size.computation().get(0));
+            assertEquals("loaded front tyres: inner less outer 24 K, 5 K is healthy; 19 K x 0.070 °/K = 1.33°, of "
+                    + "which half a degree at a time", size.computation().get(0));
             assertTrue(size.computation().get(1).contains("common practice, no source"));
         }
 
         @Test
-        @DisplayName("the number follows from the line: 10 K hotter inside are 5 K too many, 0.35°, three steps or four")
+        @DisplayName("the number follows from the line: 10 K hotter inside are 5 K too many, 0.35°, three steps or "
+                + "four")
         void withinTheLimit() {
             Size size = size("front-camber less-negative", tyres(front(tread(94, 89, 84))));
             assertTrue(size.computation().get(0).endsWith("5 K x 0.070 °/K = 0.35°"), size.computation().toString());
@@ -150,7 +153,8 @@ class SizerTest {
             Size size = size("front-camber less-negative", earlier("front-camber: -3.3 deg", "dry"));
             // 0.3° more negative camber was 10 K hotter inside: 0.03 °/K; 14 K hotter now is 9 K too many, 0.27°.
             assertTrue(size.computation().get(0).endsWith("9 K x 0.030 °/K = 0.27°"), size.computation().toString());
-            assertTrue(size.computation().get(1).contains("0.3° of camber alone moved the spread by 10 K between \"Before\""),
+            assertTrue(size.computation().get(1).contains("0.3° of camber alone moved the spread by 10 K between "
+                    + "\"Before\""),
                     size.computation().toString());
         }
 
@@ -193,18 +197,18 @@ class SizerTest {
     @Nested
     class Toes {
 
-        // Toe across an 18 in rim: 0.1° are 0.798 mm (computed table, d sin(toe)); drag C toe sin(toe) as J. Yurko takes
-        // toe for slip angle, EPA-AA-LDTP 78-12 (1978).
+        // Toe across an 18 in rim: 0.1° are 0.798 mm (computed table, d sin(toe)); drag C toe sin(toe) as J. Yurko
+        // takes toe for slip angle, EPA-AA-LDTP 78-12 (1978).
         @Test
         @DisplayName("one step of 0.05° is 0.4 mm at the rim, with its drag in newtons and watts at a stated speed")
         void oneStep() {
             Size size = size("rear-toe toe-in", run("conditions: {track: 27 °C}\n"));
             assertEquals(1, size.steps());
             Size front = size("front-toe toe-out", run("conditions: {track: 27 °C}\n"));
-            assertTrue(front.computation().get(0).startsWith("1 step of 0.05 deg a wheel = 0.05° or 0.4 mm a wheel, 0.8 mm "
-                    + "in total, across the 457 mm rim"), front.computation().toString());
-            // 1250 kg, half on the front axle: 3065 N a tyre. At B C D = 1078 sin(1.82 arctan(0.208 x 3.065)) = 924 N/deg
-            // (SAE 870421, table 2) toe of 0.10° and 0.15° drags 2 x 924 x toe x sin(toe) = 0.32 and 0.73 N; at
+            assertTrue(front.computation().get(0).startsWith("1 step of 0.05 deg a wheel = 0.05° or 0.4 mm a "
+                    + "wheel, 0.8 mm in total, across the 457 mm rim"), front.computation().toString());
+            // 1250 kg, half on the front axle: 3065 N a tyre. At B C D = 1078 sin(1.82 arctan(0.208 x 3.065)) = 924
+            // N/deg (SAE 870421, table 2) toe of 0.10° and 0.15° drags 2 x 924 x toe x sin(toe) = 0.32 and 0.73 N; at
             // 41.67 m/s the difference is 17 W.
             assertTrue(front.computation().get(1).contains("0.3 N before, 0.7 N after, +17 W at 150 km/h"),
                     front.computation().toString());
@@ -246,7 +250,8 @@ class SizerTest {
         Size size = size("caster more", run("conditions: {track: 27 °C}\n"));
         assertEquals("7.5 deg", size.to().orElseThrow().text(1));
         String line = size.computation().get(0);
-        assertTrue(line.matches(".*outer front wheel -4\\.0[234]° before and -4\\.1[12]° after, inner -1\\.6[01]° before.*"),
+        assertTrue(line.matches(".*outer front wheel -4\\.0[234]° before and -4\\.1[12]° after, inner -1\\.6[01]° "
+                + "before.*"),
                 line);
         assertTrue(size.computation().get(1).contains("mostly best left alone"));
     }
@@ -307,7 +312,8 @@ class SizerTest {
     @Label("whatever was read, every size stays within the car's range and goes the way that was asked")
     void withinRange(@ForAll @DoubleRange(min = 40, max = 130) double inner,
             @ForAll @DoubleRange(min = 40, max = 130) double outer,
-            @ForAll @DoubleRange(min = 1.0, max = 2.4) double cold, @ForAll @DoubleRange(min = 0.0, max = 0.8) double grown) {
+            @ForAll @DoubleRange(min = 1.0, max = 2.4) double cold, @ForAll @DoubleRange(min = 0.0,
+            max = 0.8) double grown) {
         TyreReading tyre = tyre(inner, 85, outer, cold, cold + grown);
         Case run = tyres(Map.of(Wheel.FRONT_LEFT, tyre, Wheel.FRONT_RIGHT, tyre, Wheel.REAR_LEFT, tyre));
         Change.all().forEach(change -> sized(change.id(), run).ifPresent(sized -> {
@@ -329,7 +335,8 @@ class SizerTest {
         Complaint strong = new Complaint(Symptom.SLOW_TURN_IN, Optional.empty(), Optional.empty(), Optional.empty(), 2,
                 "strong slow turn in", true);
         Case run = run("conditions: {track: 27 °C}\n");
-        Sized sized = new Sizer(run, TyreReader.read(run), List.of(strong)).size(change("front-toe toe-out")).orElseThrow();
+        Sized sized = new Sizer(run, TyreReader.read(run), List.of(strong)).size(change("front-toe toe-out"))
+                .orElseThrow();
         assertEquals(2, ((Sized.Possible) sized).size().steps());
     }
 

@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class AlignmentCommandTest {
 
     // Trade pages: total 4 mm across 727.7 mm is 0.31° in total; 0.15° on a 24 in reference is 0.062832 in
-    // (santafegarage.com, "how to check toe"); 1/8 in total on a 26 in tyre is 0.138° a side (forabodiesonly.com); 0.25° is
-    // about 2 mm on an 18 in wheel (dieselcar.com, "The Extra Mile"); 1/2 in total is about 1/2° a wheel (J. Yurko,
-    // EPA-AA-LDTP 78-12, 1978; exact for a diameter of 28.65 in).
+    // (santafegarage.com, "how to check toe"); 1/8 in total on a 26 in tyre is 0.138° a side (forabodiesonly.com);
+    // 0.25° is about 2 mm on an 18 in wheel (dieselcar.com, "The Extra Mile"); 1/2 in total is about 1/2° a wheel (J.
+    // Yurko, EPA-AA-LDTP 78-12, 1978; exact for a diameter of 28.65 in).
     @ParameterizedTest
     @CsvSource({
         "--total 4mm --across 727.7mm, total-toe, 0.31, 0.005",
@@ -37,7 +37,8 @@ class AlignmentCommandTest {
         "20in, 0.1128"})
     @DisplayName("the larger the rim, the smaller the angle of a millimetre")
     void oneMillimetre(String rim, double degrees) {
-        assertEquals(degrees, Typed.run("alignment toe --each 1mm --across " + rim + " --format json").value("toe-wheel"),
+        assertEquals(degrees, Typed.run("alignment toe --each 1mm --across " + rim + " --format json")
+                .value("toe-wheel"),
                 0.00005);
     }
 
@@ -50,14 +51,15 @@ class AlignmentCommandTest {
         assertTrue(typed.out().contains("Total toe, as a length: 1.00 mm"));
     }
 
-    // Exact rotation, computed; geometry of D. B. January, SAE 850219 (1985). caster, kingpin, camber, steer, outer, inner.
+    // Exact rotation, computed; geometry of D. B. January, SAE 850219 (1985). caster, kingpin, camber, steer, outer,
+    // inner.
     @ParameterizedTest
     @CsvSource({"7, 10, -2, 20, -3.7795, 1.0108", "7, 10, -2, 10, -3.0594, -0.6301", "5, 0, 0, 20, -1.7139, 1.7139",
         "0, 12, 0, 20, 0.7354, 0.7354", "8, 6, -3, 5, -3.6745, -2.2786", "3, 12, -0.5, 20, -0.7918, 1.2636"})
     @DisplayName("camber in steer by exact rotation")
     void camberInSteer(double caster, double kingpin, double camber, String steer, double outer, double inner) {
-        Typed typed = Typed.run(String.format(Locale.ROOT, "alignment steer --caster %fdeg --kingpin %fdeg --camber %fdeg "
-                + "--steer %sdeg --format json", caster, kingpin, camber, steer));
+        Typed typed = Typed.run(String.format(Locale.ROOT, "alignment steer --caster %fdeg --kingpin %fdeg "
+                + "--camber %fdeg --steer %sdeg --format json", caster, kingpin, camber, steer));
         assertEquals(outer, typed.value("outer-at-" + steer), 1e-4);
         assertEquals(inner, typed.value("inner-at-" + steer), 1e-4);
     }
@@ -99,12 +101,12 @@ class AlignmentCommandTest {
         assertEquals(-1.46, given.value("outer"), 1e-6);
         assertEquals(-4.54, given.value("inner"), 1e-6);
         assertEquals(-1.54, given.value("upright"), 1e-6);
-        Typed jack = Typed.run("alignment roll --camber -3deg --roll 2.2deg --change -0.5deg --travel 25mm --track 1530mm "
-                + "--format json");
+        Typed jack = Typed.run("alignment roll --camber -3deg --roll 2.2deg --change -0.5deg --travel 25mm --track "
+                + "1530mm --format json");
         assertEquals(26.7, jack.value("recovery"), 0.05);
         double upright = jack.value("upright");
-        assertEquals(0, Typed.run(String.format(Locale.ROOT, "alignment roll --camber %.6fdeg --roll 2.2deg --change -0.5deg "
-                + "--travel 25mm --track 1530mm --format json", upright)).value("outer"), 1e-5);
+        assertEquals(0, Typed.run(String.format(Locale.ROOT, "alignment roll --camber %.6fdeg --roll 2.2deg "
+                + "--change -0.5deg --travel 25mm --track 1530mm --format json", upright)).value("outer"), 1e-5);
     }
 
     // C toe sin(toe) with toe taken for slip angle as by J. Yurko, EPA-AA-LDTP 78-12 (1978); computed for one tyre of
@@ -113,7 +115,8 @@ class AlignmentCommandTest {
     @CsvSource({"0.1, 0.175", "0.25, 1.091", "0.5, 4.363", "1, 17.452"})
     @DisplayName("toe drags with the square of the angle")
     void drag(String toe, double oneTyre) {
-        Typed typed = Typed.run("alignment drag --toe " + toe + "deg --stiffness 1000N/deg --speed 36km/h --format json");
+        Typed typed = Typed.run("alignment drag --toe " + toe + "deg --stiffness 1000N/deg --speed 36km/h --format "
+                + "json");
         assertEquals(2 * oneTyre, typed.value("drag"), 0.001);
         assertEquals(20 * oneTyre, typed.value("scrub-heat"), 0.01);
     }
@@ -158,13 +161,16 @@ class AlignmentCommandTest {
     @Property(tries = 60)
     @Label("toe goes to millimetres and back, and zero caster leans both wheels alike")
     void roundTrip(@ForAll @DoubleRange(min = -1, max = 1) double toe,
-            @ForAll @DoubleRange(min = 300, max = 700) double across, @ForAll @DoubleRange(min = 0, max = 15) double kingpin) {
-        double length = Typed.run(String.format(Locale.ROOT, "alignment toe --each %.5fdeg --across %.2fmm --format json",
+            @ForAll @DoubleRange(min = 300, max = 700) double across, @ForAll @DoubleRange(min = 0,
+            max = 15) double kingpin) {
+        double length = Typed.run(String.format(Locale.ROOT, "alignment toe --each %.5fdeg --across %.2fmm "
+                + "--format json",
                 toe, across)).value("toe-length-wheel");
-        assertEquals(toe, Typed.run(String.format(Locale.ROOT, "alignment toe --each %.6fmm --across %.2fmm --format json",
+        assertEquals(toe, Typed.run(String.format(Locale.ROOT, "alignment toe --each %.6fmm --across %.2fmm "
+                + "--format json",
                 length, across)).value("toe-wheel"), 1e-5);
-        Typed steer = Typed.run(String.format(Locale.ROOT, "alignment steer --caster 0deg --kingpin %.3fdeg --camber -2deg "
-                + "--steer 15deg --format json", kingpin));
+        Typed steer = Typed.run(String.format(Locale.ROOT, "alignment steer --caster 0deg --kingpin %.3fdeg "
+                + "--camber -2deg --steer 15deg --format json", kingpin));
         assertEquals(steer.value("outer-at-15"), steer.value("inner-at-15"), 1e-6);
     }
 }

@@ -41,18 +41,16 @@ class PressureCommandTest {
     @Test
     @DisplayName("the advice proposes the same setting, by the same line")
     void adviceSaysTheSame() {
-        String run = Trackside.text("""
-                conditions: {air: 18 °C, track: 27 °C}
-                tyres:
-                  front-left: {inner: 90 °C, middle: 96 °C, outer: 88 °C, cold-pressure: 1.70 bar, hot-pressure: 2.05 bar}
-                  front-right: {inner: 90 °C, middle: 96 °C, outer: 88 °C, cold-pressure: 1.70 bar, hot-pressure: 2.05 bar}
-                """);
+        String tyre = "{inner: 90 °C, middle: 96 °C, outer: 88 °C, cold-pressure: 1.70 bar, hot-pressure: 2.05 bar}\n";
+        String run = Trackside.text("conditions: {air: 18 °C, track: 27 °C}\ntyres:\n  front-left: " + tyre
+                + "  front-right: " + tyre);
         JsonNode change = change(Typed.piped(run, "advise --format json -").json(), "front-pressure");
         assertEquals("lower", change.path("direction").asText());
         assertEquals(1.57, change.path("to").asDouble());
         String line = "(1.90 + 1.013) x (1.70 + 1.013) / (2.05 + 1.013) - 1.013 = 1.567 bar";
         assertTrue(change.path("computation").get(0).asText().contains(line), change.toString());
-        assertTrue(Typed.run(RUN + "--format json").json().path("cold-setting").path("computation").asText().contains(line));
+        assertTrue(Typed.run(RUN + "--format json").json().path("cold-setting").path("computation").asText()
+                .contains(line));
     }
 
     private static JsonNode change(JsonNode advice, String adjuster) {
@@ -74,8 +72,8 @@ class PressureCommandTest {
         JsonNode change = change(Typed.piped(tread(102, 90, 78), "advise --format json -").json(), "front-camber");
         assertEquals("less-negative", change.path("direction").asText());
         assertEquals(-2.5, change.path("to").asDouble());
-        assertEquals("loaded front tyres: inner less outer 24 K, 5 K is healthy; 19 K x 0.070 °/K = 1.33°, of which half a "
-                + "degree at a time", change.path("computation").get(0).asText());
+        assertEquals("loaded front tyres: inner less outer 24 K, 5 K is healthy; 19 K x 0.070 °/K = 1.33°, of "
+                + "which half a degree at a time", change.path("computation").get(0).asText());
     }
 
     private static String tread(int inner, int middle, int outer) {
@@ -110,12 +108,14 @@ class PressureCommandTest {
     @Test
     @DisplayName("the setting for a colder day, in tyres that are colder too when they are set")
     void anotherDay() {
-        Typed typed = Typed.run(RUN + "--set-at 18C --air 18C --track 27C --next-air 9C --next-track 11C --format json");
+        Typed typed = Typed.run(RUN + "--set-at 18C --air 18C --track 27C --next-air 9C --next-track 11C --format "
+                + "json");
         assertEquals(55.56, typed.value("gas-temperature"), 0.01);
         assertEquals(43.06, typed.value("next-gas-temperature"), 0.01);
         assertEquals(1.59, typed.value("next-cold-setting"));
         Typed blankets = Typed.run(RUN + "--set-at 18C --air 18C --next-air 9C --next-set-at 18C --format json");
-        assertTrue(blankets.json().path("next-cold-setting").path("computation").asText().contains("set in tyres at 18 °C"));
+        assertTrue(blankets.json().path("next-cold-setting").path("computation").asText()
+                .contains("set in tyres at 18 °C"));
     }
 
     @Test
@@ -123,7 +123,8 @@ class PressureCommandTest {
     void anotherDayNeedsThisOne() {
         Typed typed = Typed.run(RUN + "--set-at 18C --next-air 9C");
         assertEquals(ExitCode.WRONG_INPUT, typed.code());
-        assertTrue(typed.err().startsWith("the next air temperature says nothing without the air temperature of the run"),
+        assertTrue(typed.err().startsWith("the next air temperature says nothing without the air temperature of "
+                + "the run"),
                 typed.err());
     }
 
@@ -134,9 +135,10 @@ class PressureCommandTest {
         assertEquals(ExitCode.FOUND_WRONG, typed.code());
         assertTrue(typed.out().contains("Cold setting: 1.60 bar"), typed.out());
         String flat = typed.out().replaceAll("\\s+", " ");
-        assertTrue(flat.contains("refused: that is below the minimum of 1.60 bar, and the minimum wins. Hot it will be 1.94 "
-                + "bar"), flat);
-        assertTrue(flat.contains("down to 1.94 bar and no further; when it has cooled it will read the minimum, 1.60 bar"),
+        assertTrue(flat.contains("refused: that is below the minimum of 1.60 bar, and the minimum wins. Hot it "
+                + "will be 1.94 bar"), flat);
+        assertTrue(flat.contains("down to 1.94 bar and no further; when it has cooled it will read the minimum, "
+                + "1.60 bar"),
                 flat);
     }
 
@@ -146,8 +148,8 @@ class PressureCommandTest {
         assertEquals(0.10, Typed.run("pressure --hot 1.80bar --target 1.90bar --format json").value("let-in"), 1e-9);
     }
 
-    // 10 °F at 68 °F are worth 0.771 psi on a tyre at 26 psi (computed from the law; the rule of thumb says 1 psi per 10
-    // °F). Here per 10 K, so times 1.8.
+    // 10 °F at 68 °F are worth 0.771 psi on a tyre at 26 psi (computed from the law; the rule of thumb says 1 psi per
+    // 10 °F). Here per 10 K, so times 1.8.
     @Test
     @DisplayName("what the tyre's own temperature is worth when it is set")
     void perTenKelvin() {
@@ -190,7 +192,8 @@ class PressureCommandTest {
     @Property(tries = 60)
     @Label("a setting in psi is the setting in bar, and cold grows back to the target")
     void roundTrip(@ForAll @DoubleRange(min = 1.3, max = 1.9) double cold,
-            @ForAll @DoubleRange(min = 2.0, max = 2.5) double hot, @ForAll @DoubleRange(min = 1.6, max = 2.4) double target) {
+            @ForAll @DoubleRange(min = 2.0, max = 2.5) double hot, @ForAll @DoubleRange(min = 1.6,
+            max = 2.4) double target) {
         double bar = Typed.run(String.format(Locale.ROOT, "pressure --cold %.4fbar --hot %.4fbar --target %.4fbar "
                 + "--step 0.0001bar --format json", cold, hot, target)).value("cold-setting");
         double psi = Typed.run(String.format(Locale.ROOT, "pressure --cold %.4fbar --hot %.4fbar --target %.4fbar "

@@ -52,7 +52,8 @@ class TyreReaderTest {
     @DisplayName("the five treads of the textbook are read as the textbook reads them")
     void textbook(double inner, double middle, double outer, String shows) {
         TyreReadings tyres = TyreReader.read(tyres(front(tread(inner, middle, outer))));
-        Reading strongest = tyres.readings().stream().filter(reading -> Subject.of(reading.state()) != Subject.TEMPERATURE)
+        Reading strongest = tyres.readings().stream()
+                .filter(reading -> Subject.of(reading.state()) != Subject.TEMPERATURE)
                 .reduce((one, other) -> other.certainty() > one.certainty() ? other : one).orElseThrow();
         assertEquals(shows, strongest.state().id());
         assertTrue(strongest.certainty() >= 0.5, strongest.toString());
@@ -71,7 +72,8 @@ class TyreReaderTest {
     void noCliff() {
         double before = 0;
         for (double difference = 0; difference <= 30; difference++) {
-            double now = certainty(TyreReader.read(tyres(front(tread(80 + difference, 80 + difference / 2, 80)))), "front",
+            double now = certainty(TyreReader.read(tyres(front(tread(80 + difference, 80 + difference / 2, 80)))),
+                    "front",
                     State.INNER_EDGE_HOT);
             assertTrue(now >= before && now - before < 1 / 6.0, difference + ": " + before + " to " + now);
             before = now;
@@ -91,7 +93,8 @@ class TyreReaderTest {
         TyreReadings tyres = TyreReader.read(run(body));
         assertEquals(1, certainty(tyres, "front", State.OUTER_EDGE_HOT));
         assertEquals(0, certainty(tyres, "front", State.INNER_EDGE_HOT));
-        assertTrue(tyres.find("front", State.OUTER_EDGE_HOT).orElseThrow().statement().contains("front-right 84/88/92"));
+        assertTrue(tyres.find("front", State.OUTER_EDGE_HOT).orElseThrow().statement()
+                .contains("front-right 84/88/92"));
         assertTrue(tyres.side().text().contains("right-hand tyres"), tyres.side().text());
     }
 
@@ -114,7 +117,8 @@ class TyreReaderTest {
     @Test
     @DisplayName("two tyres that ask for opposite cambers are not averaged into a healthy one")
     void unlikeSides() {
-        Map<Wheel, TyreReading> tyres = Map.of(Wheel.FRONT_LEFT, tread(104, 92, 80), Wheel.FRONT_RIGHT, tread(82, 88, 94));
+        Map<Wheel, TyreReading> tyres = Map.of(Wheel.FRONT_LEFT, tread(104, 92, 80), Wheel.FRONT_RIGHT, tread(82, 88,
+                94));
         TyreReadings read = TyreReader.read(tyres(tyres));
         assertEquals(0, certainty(read, "front", State.INNER_EDGE_HOT));
         assertEquals(0, certainty(read, "front", State.OUTER_EDGE_HOT));
@@ -192,7 +196,8 @@ class TyreReaderTest {
         TyreReadings hot = TyreReader.read(tyres(front(tyre(80, 80, 80, 1.2, 2.1))));
         // 291.15 K x 3.11325 / 2.21325 = 409.5 K, by hand from the gas law.
         assertEquals(136.4, hot.wheels().get(Wheel.FRONT_LEFT).gas().orElseThrow().in(Unit.CELSIUS), 0.05);
-        assertTrue(hot.doubts().get(0).contains("gas at 136 °C, hotter than its tread at 80 °C"), hot.doubts().toString());
+        assertTrue(hot.doubts().get(0).contains("gas at 136 °C, hotter than its tread at 80 °C"), hot.doubts()
+                .toString());
         TyreReadings none = TyreReader.read(tyres(Map.of(Wheel.REAR_LEFT, gauge(1.9, 1.9))));
         assertTrue(none.doubts().get(0).contains("is not above cold"));
     }
@@ -210,7 +215,8 @@ class TyreReaderTest {
     @Label("a car mirrored left for right is read as the mirror image")
     void mirror(@ForAll @DoubleRange(min = 40, max = 130) double a, @ForAll @DoubleRange(min = 40, max = 130) double b,
             @ForAll @DoubleRange(min = 40, max = 130) double c, @ForAll @DoubleRange(min = 40, max = 130) double d,
-            @ForAll @DoubleRange(min = 1.5, max = 2.4) double hot, @ForAll @DoubleRange(min = 1.5, max = 2.4) double other,
+            @ForAll @DoubleRange(min = 1.5, max = 2.4) double hot, @ForAll @DoubleRange(min = 1.5,
+            max = 2.4) double other,
             @ForAll Turn turns) {
         Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
         tyres.put(Wheel.FRONT_LEFT, tyre(a, b, c, 1.4, hot));
