@@ -80,21 +80,16 @@ final class ToeSizer {
     private String heat(boolean more) {
         Day day = new Day(run.conditions());
         String track = run.conditions().track().map(Quantity::toString).orElse("");
-        if (day.coldTrack()) {
-            return more ? "more toe scrubs more, and scrub heats: on this cold track of " + track
-                    + " it helps the tyre to "
-                    + "warm" : "less toe scrubs less: on this cold track of " + track + " the tyre loses warmth "
-                    + "that it needs";
+        if (more) {
+            return "more toe scrubs more, and scrub heats: " + (day.coldTrack()
+                    ? "on this cold track of " + track + " it helps the tyre to warm"
+                    : day.hotTrack() ? "on this hot track of " + track + " watch that the tread does not overheat"
+                    : "it warms the tyre on a cold track and overheats it on a hot one");
         }
-        if (day.hotTrack()) {
-            return more ? "more toe scrubs more, and scrub heats: on this hot track of " + track
-                    + " watch that the tread does not "
-                    + "overheat" : "less toe scrubs less: on this hot track of " + track + " the tyre runs "
-                    + "cooler, which it welcomes";
-        }
-        return more ? "more toe scrubs more, and scrub heats: it warms the tyre on a cold track and overheats it "
-                + "on a hot "
-                + "one" : "less toe scrubs less: the tyre runs cooler, welcome on a hot track, not on a cold one";
+        return "less toe scrubs less: " + (day.coldTrack()
+                ? "on this cold track of " + track + " the tyre loses warmth that it needs"
+                : day.hotTrack() ? "on this hot track of " + track + " the tyre runs cooler, which it welcomes"
+                : "the tyre runs cooler, welcome on a hot track, not on a cold one");
     }
 
     private static double degrees(Quantity toe, double rimMetres) {
