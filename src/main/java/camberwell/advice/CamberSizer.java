@@ -59,8 +59,8 @@ final class CamberSizer {
         double spread = read.getAsDouble();
         boolean less = change.direction() == Direction.LESS_NEGATIVE;
         TreadRead typical = new TreadRead(spread, 0, 0);
-        String shown = String.format(Locale.ROOT, "loaded %s tyres: inner less outer %.0f K, %.0f K is healthy",
-                axle.id(), spread, HEALTHY_KELVIN);
+        String shown = String.format(Locale.ROOT, "loaded %s tyres: inner less outer %s K, %.0f K is healthy",
+                axle.id(), kelvin(spread), HEALTHY_KELVIN);
         if ((less ? typical.outerHotClearness() : typical.innerHotClearness()) >= CLEAR) {
             return new Sized.Impossible("the tread asks for the opposite; " + shown);
         }
@@ -72,10 +72,17 @@ final class CamberSizer {
         Rate rate = rate(axle);
         double computed = towards * rate.degreesPerKelvin();
         return inSteps(change, setting, Math.max(LEAST_DEGREES, Math.min(MOST_DEGREES, computed)), List.of(
-                String.format(Locale.ROOT, "%s; %.0f K x %.3f °/K = %.2f°%s", shown, towards, rate.degreesPerKelvin(),
-                        computed, computed > MOST_DEGREES ? ", of which half a degree at a time"
+                String.format(Locale.ROOT, "%s; %s K x %.3f °/K = %.2f°%s", shown, kelvin(towards),
+                        rate.degreesPerKelvin(), computed, computed > MOST_DEGREES ? ", of which half a degree at "
+                        + "a time"
                                 : computed < LEAST_DEGREES ? ", less than a person can feel: 0.2°" : ""),
                 rate.source()));
+    }
+
+    /** With a digit after the point where it has one: the line must add up. */
+    private static String kelvin(double difference) {
+        double tenths = Math.rint(10 * difference) / 10;
+        return Worked.number(tenths, tenths == Math.rint(tenths) ? 0 : 1);
     }
 
     private static Sized inSteps(Change change, Setting setting, double degrees, List<String> why) {

@@ -5,7 +5,7 @@ import camberwell.vocabulary.Word;
 
 /** What a reading of the tyres is about. */
 public enum Subject implements Word {
-    CAMBER("camber"), PRESSURE("pressure"), TEMPERATURE("temperature"), SIDES("sides");
+    CAMBER("camber"), PRESSURE("pressure"), TEMPERATURE("temperature"), AXLES("axles"), SIDES("sides");
 
     private final String id;
 
@@ -24,7 +24,8 @@ public enum Subject implements Word {
             case INNER_EDGE_HOT, OUTER_EDGE_HOT, EVEN_TREAD -> CAMBER;
             case MIDDLE_HOT, MIDDLE_COLD, ABOVE_TARGET, AT_TARGET, BELOW_TARGET, ABOVE_TARGET_ALONE,
                     BELOW_TARGET_ALONE -> PRESSURE;
-            case BELOW_WINDOW, INSIDE_WINDOW, ABOVE_WINDOW, HOTTER_AXLE -> TEMPERATURE;
+            case BELOW_WINDOW, INSIDE_WINDOW, ABOVE_WINDOW -> TEMPERATURE;
+            case HOTTER_AXLE -> AXLES;
             case SIDES_DIFFER -> SIDES;
         };
     }

@@ -182,7 +182,7 @@ public final class TyreReader {
             return Math.max(hot, cold);
         }
         doubts.add(axle.id() + " middle " + kelvin(Math.abs(middle)) + (hot > 0 ? " hotter" : " cooler")
-                + " than the edges says too " + (hot > 0 ? "much" : "little") + " air, but the gauge says "
+                + " than the edges says too " + (hot > 0 ? "much" : "little") + " air, but the gauge reads "
                 + against(pressures.read.get(0), pressures.off) + ": trust neither yet. Check the gauge, and read the "
                 + "tread again straight after a hard lap; if both stay so, the target may not suit this tyre and rim");
         return Math.max(hot, cold);
@@ -336,7 +336,7 @@ public final class TyreReader {
     private static String against(WheelFigures wheel, double offBar) {
         String target = pressure(wheel.target().orElseThrow());
         String off = bar(wheel, Math.abs(offBar));
-        return Math.abs(offBar) < 0.005 ? "hot at their target of " + target
+        return Math.abs(offBar) < 0.005 ? "at the hot target of " + target
                 : off + (offBar > 0 ? " above" : " below") + " the hot target of " + target;
     }
 

@@ -80,7 +80,7 @@ public final class AdviceText {
     private void change(RankedChange change, Page page) {
         page.heading(change.rank() + ". " + Words.sentence(Words.change(change.change())) + ", " + Words.size(change));
         for (Size.WheelSize wheel : change.size().wheels()) {
-            page.paragraph(3, wheel.wheel().id() + ": from " + wheel.from() + " to " + wheel.to());
+            page.paragraph(3, wheel.wheel().id() + ": " + Words.fromTo(wheel.from(), wheel.to()));
         }
         page.labelled(3, "Why", change.way().rationale());
         if (!change.score().helps().isEmpty()) {

@@ -24,7 +24,8 @@ import java.util.function.Predicate;
 public final class ReadingReport {
 
     /** A screen narrower than this has no room for a table. */
-    private static final int TABLE = 72;
+    private static final int TABLE = 76;
+    private static final String TREAD_ROW = "%-13s%7s%7s%6s%7s%13s%14s%8s";
 
     private ReadingReport() {
     }
@@ -63,12 +64,13 @@ public final class ReadingReport {
     private static void table(TyreReadings tyres, Page page) {
         List<WheelFigures> tread = tyres.wheels().values().stream().filter(wheel -> wheel.tread().isPresent()).toList();
         if (!tread.isEmpty()) {
-            page.verbatim("Tread          inner middle outer   mean   inner - outer   middle - edges");
+            page.verbatim(String.format(TREAD_ROW, "Tread", "inner", "middle", "outer", "mean", "inner-outer",
+                    "middle-edges", "window"));
             tread.forEach(wheel -> {
                 TreadRead read = wheel.tread().orElseThrow();
-                page.verbatim(String.format(Locale.ROOT, "%-13s%7.0f%7.0f%6.0f%4.0f °C%16s%17s",
-                        wheel.wheel().id() + (wheel.loaded() ? "" : " *"), read.inner(), read.middle(), read.outer(),
-                        read.mean(), kelvin(read.innerMinusOuter()), kelvin(read.middleMinusEdges())));
+                page.verbatim(String.format(TREAD_ROW, wheel.wheel().id() + (wheel.loaded() ? "" : " *"),
+                        whole(read.inner()), whole(read.middle()), whole(read.outer()), whole(read.mean()) + " °C",
+                        kelvin(read.innerMinusOuter()), kelvin(read.middleMinusEdges()), window(wheel)));
             });
             if (tread.stream().anyMatch(wheel -> !wheel.loaded())) {
                 page.verbatim("* not the loaded side");
@@ -87,9 +89,10 @@ public final class ReadingReport {
     private static void block(WheelFigures wheel, Page page) {
         page.paragraph(0, wheel.wheel().id() + (wheel.loaded() ? "" : ", not the loaded side"));
         wheel.tread().ifPresent(read -> {
-            page.paragraph(2, String.format(Locale.ROOT, "inner %.0f, middle %.0f, outer %.0f, mean %.0f °C",
-                    read.inner(),
-                    read.middle(), read.outer(), read.mean()));
+            page.paragraph(2, "inner " + whole(read.inner()) + ", middle " + whole(read.middle()) + ", outer "
+                    + whole(read.outer()) + ", mean " + whole(read.mean()) + " °C"
+                    + (wheel.offWindow().isEmpty() ? "" : wheel.offWindow().getAsDouble() == 0
+                            ? ", inside the window" : ", " + window(wheel) + " off the window"));
             page.paragraph(2, "inner less outer " + kelvin(read.innerMinusOuter()) + ", middle less edges "
                     + kelvin(read.middleMinusEdges()));
         });
@@ -98,6 +101,16 @@ public final class ReadingReport {
                     + ", target " + pressure(wheel, wheel.target()) + ", off by " + off(wheel)
                     + wheel.gas().map(gas -> ", gas " + gas.text(0)).orElse(""));
         }
+    }
+
+    private static String whole(double number) {
+        return new Quantity(number, Unit.POSITION).text(0);
+    }
+
+    /** Inside its window, or by how much it is below or above. */
+    private static String window(WheelFigures wheel) {
+        return wheel.offWindow().isEmpty() ? "-" : wheel.offWindow().getAsDouble() == 0 ? "inside"
+                : kelvin(wheel.offWindow().getAsDouble());
     }
 
     private static String kelvin(double difference) {

@@ -36,11 +36,15 @@ public final class Words {
         if (size.from().isEmpty() || size.to().isEmpty()) {
             return "one common step";
         }
-        int decimals = Math.max(Quantity.decimalsOf(size.from().get().value()),
-                Quantity.decimalsOf(size.to().get().value()));
-        String text = "from " + size.from().get().text(decimals) + " to " + size.to().get().text(decimals);
+        String text = fromTo(size.from().get(), size.to().get());
         return change.change().adjuster().kind() == Adjuster.Kind.PRESSURE ? text + " cold"
                 : change.change().adjuster().kind() == Adjuster.Kind.TOE ? text + " a wheel" : text;
+    }
+
+    /** Two settings with the same number of digits: {@code from 1.50 bar to 1.36 bar}. */
+    public static String fromTo(Quantity from, Quantity to) {
+        int decimals = Math.max(Quantity.decimalsOf(from.value()), Quantity.decimalsOf(to.value()));
+        return "from " + from.text(decimals) + " to " + to.text(decimals);
     }
 
     /** A certainty for people. */

@@ -151,7 +151,7 @@ class TyreReaderTest {
         assertTrue(atTarget.doubts().get(0).contains("trust neither yet"));
 
         TyreReadings opposed = TyreReader.read(tyres(front(tyre(86, 96, 86, 1.4, 1.72))));
-        assertTrue(opposed.doubts().get(0).contains("too much air, but the gauge says 0.18 bar below the hot target"),
+        assertTrue(opposed.doubts().get(0).contains("too much air, but the gauge reads 0.18 bar below the hot target"),
                 opposed.doubts().toString());
     }
 
