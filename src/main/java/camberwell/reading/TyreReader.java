@@ -80,6 +80,7 @@ public final class TyreReader {
             reader.pressure(axle, pressures, middle);
         }
         reader.axles(figures);
+        wheels.values().forEach(reader::minimum);
         wheels.values().forEach(reader::growth);
         return new TyreReadings(all, reader.side, List.copyOf(reader.readings), List.copyOf(reader.doubts));
     }
@@ -312,6 +313,14 @@ public final class TyreReader {
                             + bar(tyre, Math.abs(off - other))));
         }
         return alone;
+    }
+
+    private void minimum(WheelFigures tyre) {
+        run.car().tyres(tyre.wheel().axle()).coldMinimum().ifPresent(least -> tyre.cold()
+                .filter(cold -> cold.compareTo(least) < 0).ifPresent(cold -> doubts.add(tyre.wheel().id()
+                + " tyre: cold "
+                        + pressure(cold) + " is below its minimum of " + pressure(least) + ": set it before it runs "
+                        + "again")));
     }
 
     /** A growth that no tyre shows is a mistake of the gauge, the thermometer or the pen. */

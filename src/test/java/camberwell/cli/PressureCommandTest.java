@@ -76,6 +76,32 @@ class PressureCommandTest {
                 + "which half a degree at a time", change.path("computation").get(0).asText());
     }
 
+    @Test
+    @DisplayName("the same case written in psi and °F gets the same advice")
+    void units() {
+        String body = """
+                conditions: {air: %s, track: %s}
+                tyres:
+                  front-left: {inner: %s, middle: %s, outer: %s, cold-pressure: %s, hot-pressure: %s}
+                  rear-left: {inner: %s, middle: %s, outer: %s, cold-pressure: %s, hot-pressure: %s}
+                reports: [{symptom: understeer, phase: mid-corner, speed: slow}]
+                """;
+        String metric = Trackside.text(body.formatted("18 °C", "27 °C", "100 °C", "90 °C", "80 °C", "1.70 bar",
+                "2.05 bar", "95 °C", "90 °C", "85 °C", "1.70 bar", "1.90 bar"));
+        String imperial = Trackside.text(body.formatted("64.4 °F", "80.6 °F", "212 °F", "194 °F", "176 °F",
+                "24.656415 psi", "29.732736 psi", "203 °F", "194 °F", "185 °F", "24.656415 psi", "27.557170 psi"));
+        JsonNode one = Typed.piped(metric, "advise --format json -").json().path("changes");
+        JsonNode other = Typed.piped(imperial, "advise --format json -").json().path("changes");
+        assertTrue(one.size() >= 2, one.toString());
+        assertEquals(one.size(), other.size());
+        for (int i = 0; i < one.size(); i++) {
+            for (String key : new String[] {"adjuster", "direction", "from", "to", "unit", "steps"}) {
+                assertEquals(one.get(i).path(key).asText(), other.get(i).path(key).asText(), key + " of " + one.get(i));
+            }
+            assertEquals(one.get(i).path("score").asDouble(), other.get(i).path("score").asDouble(), 1e-4);
+        }
+    }
+
     private static String tread(int inner, int middle, int outer) {
         String tyre = "{inner: %d °C, middle: %d °C, outer: %d °C}".formatted(inner, middle, outer);
         return Trackside.text("conditions: {air: 18 °C, track: 27 °C}\ntyres:\n  front-left: " + tyre

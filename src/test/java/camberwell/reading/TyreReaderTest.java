@@ -193,13 +193,22 @@ class TyreReaderTest {
     @Test
     @DisplayName("a growth that needs gas hotter than the tread is a mistake, and so is none at all")
     void impossibleGrowth() {
-        TyreReadings hot = TyreReader.read(tyres(front(tyre(80, 80, 80, 1.2, 2.1))));
-        // 291.15 K x 3.11325 / 2.21325 = 409.5 K, by hand from the gas law.
-        assertEquals(136.4, hot.wheels().get(Wheel.FRONT_LEFT).gas().orElseThrow().in(Unit.CELSIUS), 0.05);
+        TyreReadings hot = TyreReader.read(tyres(front(tyre(80, 80, 80, 1.45, 2.45))));
+        // 291.15 K x 3.46325 / 2.46325 = 409.35 K, by hand from the gas law.
+        assertEquals(136.2, hot.wheels().get(Wheel.FRONT_LEFT).gas().orElseThrow().in(Unit.CELSIUS), 0.05);
         assertTrue(hot.doubts().get(0).contains("gas at 136 °C, hotter than its tread at 80 °C"), hot.doubts()
                 .toString());
         TyreReadings none = TyreReader.read(tyres(Map.of(Wheel.REAR_LEFT, gauge(1.9, 1.9))));
         assertTrue(none.doubts().get(0).contains("is not above cold"));
+    }
+
+    @Test
+    @DisplayName("a tyre that was run below its minimum is told of, whatever else it shows")
+    void belowMinimum() {
+        TyreReadings read = TyreReader.read(tyres(Map.of(Wheel.FRONT_LEFT, gauge(1.35, 1.90), Wheel.FRONT_RIGHT,
+                gauge(1.40, 1.90))));
+        assertEquals(List.of("front-left tyre: cold 1.35 bar is below its minimum of 1.40 bar: set it before it runs "
+                + "again"), read.doubts());
     }
 
     @Test
