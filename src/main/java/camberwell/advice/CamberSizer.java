@@ -4,13 +4,13 @@ import camberwell.car.Setting;
 import camberwell.physics.TreadRead;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
-import camberwell.reading.WheelFigures;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Direction;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -35,6 +35,11 @@ final class CamberSizer {
     /** Two runs whose spreads differ by less teach nothing. */
     private static final double LEAST_LESSON_KELVIN = 2;
     private static final double LEAST_LESSON_DEGREES = 0.15;
+    /** A lesson outside these, in degrees per kelvin, is chance: common practice, no source. */
+    private static final double LEAST_RATE = 0.02;
+    private static final double MOST_RATE = 0.3;
+    /** A tread that asks for the opposite this clearly forbids the change. */
+    private static final double CLEAR = 0.5;
 
     private final Case run;
     private final TyreReadings tyres;
@@ -44,56 +49,73 @@ final class CamberSizer {
         this.tyres = tyres;
     }
 
-    Size size(Change change, Setting setting) {
+    Sized size(Change change, Setting setting) {
         Axle axle = change.adjuster().axle().orElseThrow();
-        List<String> computation = new ArrayList<>();
-        double aim = BLIND_DEGREES;
-        OptionalDouble spread = innerMinusOuter(tyres, axle);
-        if (spread.isPresent()) {
-            double excess = spread.getAsDouble() - HEALTHY_KELVIN;
-            double rate = rate(axle, computation);
-            double computed = Math.abs(excess) * rate;
-            aim = Math.max(LEAST_DEGREES, Math.min(MOST_DEGREES, computed));
-            computation.add(0, String.format(Locale.ROOT, "loaded %s tyres: inner less outer %.0f K, %.0f K is healthy; "
-                    + "%.0f K x %.3f °/K = %.2f°%s", axle.id(), spread.getAsDouble(), HEALTHY_KELVIN, Math.abs(excess),
-                    rate, computed, computed > MOST_DEGREES ? ", of which half a degree at a time"
-                            : computed < LEAST_DEGREES ? ", less than a person can feel: 0.2°" : ""));
-        } else {
-            computation.add("no tread temperatures to compute from: a quarter of a degree, then read the tread");
+        OptionalDouble read = tyres.innerMinusOuter(axle);
+        if (read.isEmpty()) {
+            return inSteps(change, setting, BLIND_DEGREES, List.of("no tread temperatures of the loaded tyres to "
+                    + "compute from: a quarter of a degree, then read the tread"));
         }
-        int steps = (int) Math.max(1, Math.round(aim / setting.step().in(Unit.DEGREE)));
+        double spread = read.getAsDouble();
+        boolean less = change.direction() == Direction.LESS_NEGATIVE;
+        TreadRead typical = new TreadRead(spread, 0, 0);
+        String shown = String.format(Locale.ROOT, "loaded %s tyres: inner less outer %s K, %.0f K is healthy",
+                axle.id(), kelvin(spread), HEALTHY_KELVIN);
+        if ((less ? typical.outerHotClearness() : typical.innerHotClearness()) >= CLEAR) {
+            return new Sized.Impossible("the tread asks for the opposite; " + shown);
+        }
+        double towards = less ? spread - HEALTHY_KELVIN : HEALTHY_KELVIN - spread;
+        if (towards <= 0) {
+            return inSteps(change, setting, LEAST_DEGREES, List.of(shown + ": the tread does not ask for it, so the "
+                    + "smallest change that can be felt, 0.2°, and the tread read again"));
+        }
+        Rate rate = rate(axle);
+        double computed = towards * rate.degreesPerKelvin();
+        return inSteps(change, setting, Math.max(LEAST_DEGREES, Math.min(MOST_DEGREES, computed)), List.of(
+                String.format(Locale.ROOT, "%s; %s K x %.3f °/K = %.2f°%s", shown, kelvin(towards),
+                        rate.degreesPerKelvin(), computed, computed > MOST_DEGREES ? ", of which half a degree at "
+                        + "a time"
+                                : computed < LEAST_DEGREES ? ", less than a person can feel: 0.2°" : ""),
+                rate.source()));
+    }
+
+    /** With a digit after the point where it has one: the line must add up. */
+    private static String kelvin(double difference) {
+        double tenths = Math.rint(10 * difference) / 10;
+        return Worked.number(tenths, tenths == Math.rint(tenths) ? 0 : 1);
+    }
+
+    private static Sized inSteps(Change change, Setting setting, double degrees, List<String> why) {
+        double step = setting.step().in(Unit.DEGREE);
+        int most = (int) Math.max(1, Math.floor(MOST_DEGREES / step + 1e-9));
+        int steps = (int) Math.max(1, Math.min(most, Math.round(degrees / step)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
+        List<String> computation = new ArrayList<>(why);
         computation.add("in the car's steps of " + setting.step() + ": " + steps);
-        return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
-                List.of(), List.copyOf(computation));
+        return new Sized.Possible(new Size(Optional.of(setting.now()),
+                Optional.of(setting.moved(change.direction(), steps)), steps, List.of(), List.copyOf(computation)));
     }
 
-    private double rate(Axle axle, List<String> computation) {
-        Optional<Lesson> lesson = lesson(axle);
-        if (lesson.isPresent()) {
-            computation.add(String.format(Locale.ROOT, "%.3f °/K from this car's own runs: %.1f° of camber alone moved "
-                    + "the spread by %.0f K", lesson.get().rate(), lesson.get().degrees(), lesson.get().kelvin()));
-            return lesson.get().rate();
-        }
+    /** Degrees of camber that move the spread by one kelvin, and where that is known from. */
+    private record Rate(double degreesPerKelvin, String source) {
+    }
+
+    private Rate rate(Axle axle) {
         Optional<Quantity> given = run.car().tyres(axle).camberPerKelvin();
-        computation.add(given.isPresent() ? "degrees per kelvin from the tyre's entry in the car's file"
-                : "0.070 °/K where nothing better is known: common practice, no source");
-        return given.map(quantity -> quantity.in(Unit.DEGREE)).orElse(DEFAULT_DEGREES_PER_KELVIN);
-    }
-
-    private record Lesson(double degrees, double kelvin) {
-        double rate() {
-            return degrees / kelvin;
-        }
+        return lesson(axle).orElseGet(() -> given.map(rate -> new Rate(rate.in(Unit.DEGREE),
+                "degrees per kelvin from the tyre's entry in the car's file"))
+                .orElseGet(() -> new Rate(DEFAULT_DEGREES_PER_KELVIN, String.format(Locale.ROOT,
+                        "%.3f °/K where nothing better is known: common practice, no source",
+                        DEFAULT_DEGREES_PER_KELVIN))));
     }
 
     /** The newest pair of runs that differ in this camber alone and whose spreads followed. */
-    private Optional<Lesson> lesson(Axle axle) {
+    private Optional<Rate> lesson(Axle axle) {
         List<Case> runs = new ArrayList<>(run.earlier());
         runs.add(run);
         for (int newer = runs.size() - 1; newer > 0; newer--) {
             for (int older = newer - 1; older >= 0; older--) {
-                Optional<Lesson> lesson = lesson(axle, runs.get(older), runs.get(newer));
+                Optional<Rate> lesson = lesson(axle, runs.get(older), runs.get(newer));
                 if (lesson.isPresent()) {
                     return lesson;
                 }
@@ -102,26 +124,31 @@ final class CamberSizer {
         return Optional.empty();
     }
 
-    private static Optional<Lesson> lesson(Axle axle, Case older, Case newer) {
+    private static Optional<Rate> lesson(Axle axle, Case older, Case newer) {
         Adjuster camber = Adjuster.camberOf(axle);
         Map<Adjuster, Setting> before = new HashMap<>(older.car().adjusters());
         Map<Adjuster, Setting> after = new HashMap<>(newer.car().adjusters());
         Setting from = before.remove(camber);
         Setting to = after.remove(camber);
-        OptionalDouble spreadBefore = innerMinusOuter(TyreReader.read(older), axle);
-        OptionalDouble spreadAfter = innerMinusOuter(TyreReader.read(newer), axle);
-        if (from == null || to == null || !before.equals(after) || spreadBefore.isEmpty() || spreadAfter.isEmpty()) {
+        TyreReadings then = TyreReader.read(older);
+        TyreReadings now = TyreReader.read(newer);
+        OptionalDouble spreadThen = then.innerMinusOuter(axle);
+        OptionalDouble spreadNow = now.innerMinusOuter(axle);
+        boolean alike = from != null && to != null && before.equals(after) && spreadThen.isPresent()
+                && spreadNow.isPresent() && then.side().turns() == now.side().turns()
+                && older.conditions().surface() == newer.conditions().surface()
+                && older.car().tyres(axle).equals(newer.car().tyres(axle));
+        if (!alike) {
             return Optional.empty();
         }
         double moreNegative = from.now().in(Unit.DEGREE) - to.now().in(Unit.DEGREE);
-        double hotterInside = spreadAfter.getAsDouble() - spreadBefore.getAsDouble();
-        boolean followed = moreNegative * hotterInside > 0 && Math.abs(moreNegative) >= LEAST_LESSON_DEGREES
-                && Math.abs(hotterInside) >= LEAST_LESSON_KELVIN;
-        return followed ? Optional.of(new Lesson(Math.abs(moreNegative), Math.abs(hotterInside))) : Optional.empty();
-    }
-
-    private static OptionalDouble innerMinusOuter(TyreReadings tyres, Axle axle) {
-        return tyres.wheels(axle).stream().filter(WheelFigures::loaded).flatMap(wheel -> wheel.tread().stream())
-                .mapToDouble(TreadRead::innerMinusOuter).average();
+        double hotterInside = spreadNow.getAsDouble() - spreadThen.getAsDouble();
+        double rate = moreNegative / hotterInside;
+        boolean teaches = Math.abs(moreNegative) >= LEAST_LESSON_DEGREES
+                && Math.abs(hotterInside) >= LEAST_LESSON_KELVIN && rate >= LEAST_RATE && rate <= MOST_RATE;
+        return teaches ? Optional.of(new Rate(rate, String.format(Locale.ROOT,
+                "%.3f °/K from this car's own runs: %.1f° of camber alone moved the spread by %.0f K between "
+                + "\"%s\" and \"%s\"", rate, Math.abs(moreNegative), Math.abs(hotterInside), older.title(),
+                newer.title()))) : Optional.empty();
     }
 }

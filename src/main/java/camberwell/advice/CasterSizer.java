@@ -8,11 +8,15 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Sizes a change of caster: about half a degree (common practice, no source), with the camber that it gives in steer. */
+/**
+ * Sizes a change of caster: about half a degree (common practice, no source), with the camber that it gives in
+ * steer.
+ */
 final class CasterSizer {
 
     private static final double AIM_DEGREES = 0.5;
@@ -33,16 +37,22 @@ final class CasterSizer {
         Optional<Quantity> kingpin = run.car().dimension(Dimension.KINGPIN_INCLINATION);
         double inclination = kingpin.map(Quantity::si).orElse(Math.toRadians(DEFAULT_KINGPIN_DEGREES));
         double camber = run.car().setting(Adjuster.FRONT_CAMBER).map(front -> front.now().si()).orElse(0.0);
-        double before = outer(setting.now(), inclination, camber);
-        double after = outer(to, inclination, camber);
-        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.of(
-                String.format(Locale.ROOT, "outer front wheel at %.0f° of steer: camber %.2f° before, %.2f° after "
-                        + "(kingpin inclination %.1f°%s)", STEER_DEGREES, Math.toDegrees(before),
-                        Math.toDegrees(after), Math.toDegrees(inclination),
-                        kingpin.isPresent() ? "" : ", assumed, the car's file gives none")));
+        List<String> computation = new ArrayList<>();
+        computation.add(String.format(Locale.ROOT, "camber at %.0f° of steer, from %.1f° straight ahead: outer front "
+                + "wheel %s, inner %s (kingpin inclination %.1f°%s)", STEER_DEGREES, Math.toDegrees(camber),
+                beforeAfter(setting.now(), to, inclination, camber, -STEER_DEGREES),
+                beforeAfter(setting.now(), to, inclination, camber, STEER_DEGREES), Math.toDegrees(inclination),
+                kingpin.isPresent() ? "" : ", assumed, the car's file gives none"));
+        computation.add("caster is mostly best left alone: it moves steering weight, self-centring and camber in steer "
+                + "all at once, and the alignment must be set again (common practice, no source)");
+        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation));
     }
 
-    private static double outer(Quantity caster, double inclination, double camber) {
-        return new SteeringAxis(caster.si(), inclination).camber(camber, Math.toRadians(-STEER_DEGREES));
+    private static String beforeAfter(Quantity before, Quantity after, double inclination, double camber,
+            double steerDegrees) {
+        double steer = Math.toRadians(steerDegrees);
+        return String.format(Locale.ROOT, "%.2f° before and %.2f° after",
+                Math.toDegrees(new SteeringAxis(before.si(), inclination).camber(camber, steer)),
+                Math.toDegrees(new SteeringAxis(after.si(), inclination).camber(camber, steer)));
     }
 }

@@ -2,6 +2,7 @@ package camberwell.advice;
 
 import camberwell.car.Setting;
 import camberwell.physics.GasLaw;
+import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.reading.WheelFigures;
 import camberwell.run.Case;
@@ -13,7 +14,6 @@ import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -37,7 +37,8 @@ final class PressureSizer {
 
     Optional<Sized> size(Change change) {
         List<Wheel> wheels = wheels(change.adjuster());
-        Optional<Setting> setting = run.car().setting(change.adjuster()).or(() -> run.car().pressureSetting(wheels.get(0)));
+        Optional<Setting> setting = run.car().setting(change.adjuster()).or(() -> run.car()
+                .pressureSetting(wheels.get(0)));
         if (setting.isEmpty()) {
             return Optional.empty();
         }
@@ -47,7 +48,8 @@ final class PressureSizer {
         }
         List<WheelFigures> measured = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.cold().isPresent() && figures.overTargetBar().isPresent()).toList();
-        return Optional.of(measured.isEmpty() ? blind(change, setting.get()) : byGasLaw(change, setting.get(), measured));
+        return Optional.of(measured.isEmpty() ? blind(change, setting.get()) : byGasLaw(change, setting.get(),
+                measured));
     }
 
     private static List<Wheel> wheels(Adjuster adjuster) {
@@ -55,62 +57,80 @@ final class PressureSizer {
                 .filter(wheel -> wheel.axle() == adjuster.axle().orElseThrow()).toList());
     }
 
-    /** Ambient pressure at the circuit, Pa. */
-    static double ambient(Case run) {
-        return run.conditions().altitude().map(altitude -> GasLaw.standardPressure(altitude.si()))
-                .orElse(GasLaw.STANDARD_ATMOSPHERE);
-    }
-
     private Sized byGasLaw(Change change, Setting setting, List<WheelFigures> measured) {
-        double ambient = ambient(run);
+        double ambient = TyreReader.ambient(run);
         Unit unit = setting.now().unit();
-        int decimals = Math.max(setting.decimals(), unit == Unit.BAR ? 2 : 1);
+        int decimals = Math.max(setting.decimals(), ColdSetting.decimals(unit));
+        Quantity least = least(change, setting);
         List<Size.WheelSize> each = new ArrayList<>();
         List<String> computation = new ArrayList<>();
         double total = 0;
         for (WheelFigures wheel : measured) {
             Quantity cold = wheel.cold().orElseThrow().to(unit);
-            Quantity hot = wheel.hot().orElseThrow().to(unit);
-            Quantity target = wheel.target().orElseThrow().to(unit);
-            double wanted = GasLaw.coldSettingFromGrowth(cold.si(), hot.si(), target.si(), ambient);
-            total += wanted / measured.size();
-            computation.add(String.format(Locale.ROOT,
-                    "%s: cold %s grew to %s hot; for %s hot: (%s + %s) x (%s + %s) / (%s + %s) - %s = %s cold",
-                    wheel.wheel().id(), cold.text(decimals), hot.text(decimals), target.text(decimals),
-                    number(target, decimals), number(ambient, unit), number(cold, decimals), number(ambient, unit),
-                    number(hot, decimals), number(ambient, unit), number(ambient, unit),
-                    Quantity.ofSi(wanted, unit).text(decimals + 1)));
-            each.add(new Size.WheelSize(wheel.wheel(), cold, round(wanted, setting)));
+            Quantity hot = wheel.hot().orElseThrow();
+            Quantity target = wheel.target().orElseThrow();
+            ColdSetting wanted = ColdSetting.fromGrowth(cold, hot, target, ambient, unit, decimals);
+            total += wanted.pascal() / measured.size();
+            computation.add(wheel.wheel().id() + ": cold " + cold.text(decimals) + " grew to "
+                    + hot.to(unit).text(decimals) + " hot"
+                    + wheel.gas().map(gas -> ", gas at " + gas.text(0)).orElse("") + "; for "
+                    + target.to(unit).text(decimals) + " hot: " + wanted.computation() + " cold");
+            each.add(new Size.WheelSize(wheel.wheel(), cold, ColdSetting.toStep(wanted.pascal(), setting.step())));
         }
         Quantity from = mean(each.stream().map(Size.WheelSize::from).toList(), unit);
-        Quantity to = round(total, setting);
-        boolean wrongWay = change.direction().raises() ? total < from.si() - MET : total > from.si() + MET;
-        if (wrongWay) {
+        if (change.direction().raises() ? total < from.si() - MET : total > from.si() + MET) {
             return new Sized.Impossible("the gauge says the opposite: " + computation.get(0)
                     + "; measure again before you change anything");
         }
-        Optional<Quantity> minimum = run.car().tyres(measured.get(0).wheel().axle()).coldMinimum()
-                .map(least -> least.to(unit));
-        Quantity least = minimum.filter(limit -> limit.compareTo(setting.min()) > 0).orElse(setting.min());
-        if (to.compareTo(least) < 0) {
-            computation.add("the least cold pressure is " + least.text(decimals) + ", and the minimum wins");
-            to = least;
+        boolean tooLow = each.stream().anyMatch(size -> size.to().compareTo(least) < 0);
+        if (tooLow) {
+            computation.add("the least cold pressure is " + least.text(decimals) + ", and the minimum wins: hot it "
+                    + "will be " + hotAt(least, measured.get(0), ambient, unit).text(decimals) + ", above the target");
         }
-        if (to.compareTo(setting.max()) > 0) {
+        if (each.stream().anyMatch(size -> size.to().compareTo(setting.max()) > 0)) {
             computation.add("the most that the car's file allows is " + setting.max().text(decimals));
-            to = setting.max();
         }
-        Quantity low = least;
-        each.replaceAll(size -> size.to().compareTo(low) < 0
-                ? new Size.WheelSize(size.wheel(), size.from(), low) : size);
+        each.replaceAll(size -> new Size.WheelSize(size.wheel(), size.from(), within(size.to(), least, setting.max())));
+        Quantity to = within(ColdSetting.toStep(total, setting.step()), least, setting.max());
         int steps = Math.abs((int) Math.round((to.value() - from.value()) / setting.step().value()));
         if (steps == 0 || change.direction().raises() != to.value() > from.value()) {
-            return new Sized.Impossible(to.compareTo(least) <= 0
-                    ? "the cold pressure stands at its minimum, " + least.text(decimals)
-                    : "the pressure is within a step of what the gas law asks for");
+            return new Sized.Impossible(tooLow ? "the cold pressure stands at its minimum, " + least.text(decimals)
+                    : "the gas law asks for " + Quantity.ofSi(total, unit).text(decimals) + " cold, within a step of "
+                    + "what is set: the gauge sees nothing to change");
         }
+        computation.addAll(notes(change, measured, total, tooLow, unit, decimals));
         return new Sized.Possible(new Size(Optional.of(from), Optional.of(to), steps,
                 differ(each) ? List.copyOf(each) : List.of(), List.copyOf(computation)));
+    }
+
+    /** What the person at the valve needs beside the number. */
+    private List<String> notes(Change change, List<WheelFigures> measured, double total, boolean tooLow, Unit unit,
+            int decimals) {
+        List<String> notes = new ArrayList<>();
+        if (!change.direction().raises() && !tooLow) {
+            notes.add("on the hot tyre the same is reached by letting air out down to "
+                    + measured.get(0).target().orElseThrow().to(unit).text(decimals));
+        }
+        TyreReader.coldTemperature(run).ifPresent(at -> notes.add("set it in tyres at " + at + ", as before the run; "
+                + "in tyres 10 K warmer set " + Quantity.ofSi(10 * GasLaw.sensitivity(total, at.si(),
+                        TyreReader.ambient(run)), unit).text(decimals) + " more, in colder ones as much less"));
+        return notes;
+    }
+
+    /** The hot pressure that a cold setting grows to, by the growth that the tyre showed. */
+    private static Quantity hotAt(Quantity cold, WheelFigures wheel, double ambient, Unit unit) {
+        return Quantity.ofSi(GasLaw.coldSettingFromGrowth(wheel.hot().orElseThrow().si(),
+                wheel.cold().orElseThrow().si(), cold.si(), ambient), unit);
+    }
+
+    private Quantity least(Change change, Setting setting) {
+        return run.car().tyres(change.adjuster().axle().orElseThrow()).coldMinimum()
+                .map(least -> least.to(setting.now().unit()))
+                .filter(least -> least.compareTo(setting.min()) > 0).orElse(setting.min());
+    }
+
+    private static Quantity within(Quantity pressure, Quantity least, Quantity most) {
+        return pressure.compareTo(least) < 0 ? least : pressure.compareTo(most) > 0 ? most : pressure;
     }
 
     private static boolean differ(List<Size.WheelSize> each) {
@@ -124,9 +144,7 @@ final class PressureSizer {
     }
 
     private Sized blind(Change change, Setting setting) {
-        Quantity low = run.car().tyres(change.adjuster().axle().orElseThrow()).coldMinimum()
-                .map(least -> least.to(setting.now().unit()))
-                .filter(least -> least.compareTo(setting.min()) > 0).orElse(setting.min());
+        Quantity low = least(change, setting);
         int steps = (int) Math.max(1, Math.round(setting.now().unit().fromSi(BLIND_STEP) / setting.step().value()));
         int left = change.direction().raises() ? setting.stepsLeft(change.direction())
                 : (int) Math.max(0, Math.floor((setting.now().value() - low.value()) / setting.step().value() + 1e-9));
@@ -139,20 +157,5 @@ final class PressureSizer {
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(),
                 steps)), steps, List.of(), List.of("no hot pressure or no target to compute from: half the usual step "
                         + "of 2 psi, then measure hot and cold")));
-    }
-
-    /** To the car's step, counted from zero as gauges are read. */
-    private static Quantity round(double pascal, Setting setting) {
-        double step = setting.step().value();
-        double value = Math.rint(setting.now().unit().fromSi(pascal) / step) * step;
-        return setting.now().withValue(Math.rint(value * 1e6) / 1e6);
-    }
-
-    private static String number(Quantity quantity, int decimals) {
-        return new Quantity(quantity.value(), Unit.POSITION).text(decimals);
-    }
-
-    private static String number(double pascal, Unit unit) {
-        return new Quantity(unit.fromSi(pascal), Unit.POSITION).text(unit == Unit.BAR ? 3 : 2);
     }
 }

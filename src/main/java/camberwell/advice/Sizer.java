@@ -41,24 +41,24 @@ final class Sizer {
         if (stop.isPresent()) {
             return Optional.of(new Sized.Impossible(stop.get()));
         }
-        return Optional.of(new Sized.Possible(switch (adjuster.kind()) {
+        return Optional.of(switch (adjuster.kind()) {
             case CAMBER -> new CamberSizer(run, tyres).size(change, setting.get());
-            case TOE -> new ToeSizer(run, complaints).size(change, setting.get());
-            case CASTER -> new CasterSizer(run).size(change, setting.get());
-            default -> StepSizer.size(change, setting.get(), complaints);
-        }));
+            case TOE -> new Sized.Possible(new ToeSizer(run, complaints).size(change, setting.get()));
+            case CASTER -> new Sized.Possible(new CasterSizer(run).size(change, setting.get()));
+            default -> new Sized.Possible(StepSizer.size(change, setting.get(), complaints));
+        });
     }
 
     /** Why it cannot move that way at all. */
     private static Optional<String> stop(Change change, Setting setting) {
         Direction direction = change.direction();
-        if (setting.stepsLeft(direction) == 0) {
-            Quantity end = setting.sign(direction) > 0 ? setting.max() : setting.min();
-            return Optional.of("it stands at its stop, " + end.text(setting.decimals()));
-        }
         if (change.adjuster() == Adjuster.REAR_TOE && direction == Direction.TOE_OUT
                 && ToeSizer.stepsToZero(setting) == 0) {
             return Optional.of("rear toe-out makes a car spin on the throttle; rear toe never goes below zero");
+        }
+        if (setting.stepsLeft(direction) == 0) {
+            Quantity end = setting.sign(direction) > 0 ? setting.max() : setting.min();
+            return Optional.of("it stands at its stop, " + end.text(setting.decimals()));
         }
         return Optional.empty();
     }

@@ -1,6 +1,7 @@
 package camberwell.advice;
 
 import camberwell.car.Setting;
+import camberwell.fact.Day;
 import camberwell.physics.Toe;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
@@ -15,17 +16,16 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Sizes a change of toe, one wheel's at a time: about 0.05 to 0.1° (common practice, no source), in the car's steps,
- * with what the new toe costs in drag and what it does to the tyre's temperature.
+ * Sizes a change of toe, one wheel's at a time: 0.05 to 0.1° (common practice, no source), one step or two of most
+ * cars, with what the new toe costs in drag and what it does to the tyre's temperature.
  */
 final class ToeSizer {
 
-    /** A shift that a driver can feel, degrees a wheel. */
-    private static final double AIM_DEGREES = 0.08;
+    /** A shift that a driver can feel, degrees a wheel, and the one for a strong complaint. */
+    private static final double AIM_DEGREES = 0.05;
+    private static final double STRONG_AIM_DEGREES = 0.1;
     private static final double STRONG = 1.5;
     private static final double SPEED_KMH = 150;
-    /** A tyre of a club car at its static load, N/deg: the middle of the open tyre data, see the model's tyre. */
-    private static final double STIFFNESS_N_PER_DEGREE = 1000;
     private static final double DEFAULT_RIM_METRES = 17 * 0.0254;
 
     private final Case run;
@@ -43,35 +43,53 @@ final class ToeSizer {
 
     Size size(Change change, Setting setting) {
         Axle axle = change.adjuster().axle().orElseThrow();
-        double rim = run.car().tyres(axle).rim().map(Quantity::si).orElse(DEFAULT_RIM_METRES);
-        double stepDegrees = degrees(setting.step(), rim);
+        Optional<Quantity> given = run.car().tyres(axle).rim();
+        double rim = given.map(Quantity::si).orElse(DEFAULT_RIM_METRES);
         boolean strong = complaints.stream().anyMatch(complaint -> complaint.weight() >= STRONG);
-        int steps = (int) Math.max(1, Math.min(strong ? 2 : 1, Math.round(AIM_DEGREES / stepDegrees)));
-        if (AIM_DEGREES / stepDegrees > 2) {
-            steps = (int) Math.round(AIM_DEGREES / stepDegrees);
-        }
+        double aim = strong ? STRONG_AIM_DEGREES : AIM_DEGREES;
+        int steps = (int) Math.max(1, Math.round(aim / degrees(setting.step(), rim)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         if (change.adjuster() == Adjuster.REAR_TOE && change.direction() == Direction.TOE_OUT) {
             steps = Math.min(steps, stepsToZero(setting));
         }
         Quantity to = setting.moved(change.direction(), steps);
+        double before = degrees(setting.now(), rim);
+        double after = degrees(to, rim);
+        double millimetres = Math.abs(Toe.millimetresFromDegrees(after, 1000 * rim)
+                - Toe.millimetresFromDegrees(before, 1000 * rim));
         List<String> computation = new ArrayList<>();
-        double before = Math.toRadians(degrees(setting.now(), rim));
-        double after = Math.toRadians(degrees(to, rim));
-        computation.add(String.format(Locale.ROOT, "%d step%s of %s a wheel = %.2f°, %.1f mm at the %.0f mm rim",
-                steps, steps == 1 ? "" : "s", setting.step(), steps * stepDegrees,
-                Toe.millimetresFromDegrees(steps * stepDegrees, 1000 * rim), 1000 * rim));
-        double stiffness = Math.toDegrees(STIFFNESS_N_PER_DEGREE);
-        double dragBefore = 2 * Toe.drag(stiffness, before);
-        double dragAfter = 2 * Toe.drag(stiffness, after);
-        double speed = Unit.KILOMETRE_PER_HOUR.toSi(SPEED_KMH);
-        computation.add(String.format(Locale.ROOT, "toe drag of the axle, estimated at %.0f N/deg a tyre: "
-                + "%.1f N before, %.1f N after, which is %+.0f W at %.0f km/h", STIFFNESS_N_PER_DEGREE, dragBefore,
-                dragAfter, (dragAfter - dragBefore) * speed, SPEED_KMH));
-        boolean moreScrub = Math.abs(after) > Math.abs(before);
-        computation.add(moreScrub ? "more toe scrubs more: it warms the tyre on a cold track and overheats it on a hot "
-                + "one" : "less toe scrubs less: the tyre runs cooler, which a cold track may not forgive");
-        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), computation);
+        computation.add(String.format(Locale.ROOT, "%d step%s of %s a wheel = %.2f° or %.1f mm a wheel, %.1f mm in "
+                + "total, across the %.0f mm "
+                + "rim%s", steps, steps == 1 ? "" : "s", setting.step(), Math.abs(after - before),
+                millimetres, 2 * millimetres, 1000 * rim, given.isPresent() ? "" : ", assumed, the car's file "
+                + "gives none"));
+        computation.add(drag(TyreStiffness.of(run.car(), axle), before, after));
+        computation.add(heat(Math.abs(after) > Math.abs(before)));
+        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation));
+    }
+
+    private static String drag(TyreStiffness tyre, double before, double after) {
+        double dragBefore = 2 * Toe.drag(tyre.newtonsPerRadian(), Math.toRadians(before));
+        double dragAfter = 2 * Toe.drag(tyre.newtonsPerRadian(), Math.toRadians(after));
+        double watts = (dragAfter - dragBefore) * Unit.KILOMETRE_PER_HOUR.toSi(SPEED_KMH);
+        return String.format(Locale.ROOT, "toe drag of the axle on the straight: %.1f N before, %.1f N after, "
+                + "%+.0f W at %.0f km/h; an estimate with %s", dragBefore, dragAfter, watts, SPEED_KMH, tyre.source());
+    }
+
+    /** What the scrub does to the tread on this track. */
+    private String heat(boolean more) {
+        Day day = new Day(run.conditions());
+        String track = run.conditions().track().map(Quantity::toString).orElse("");
+        if (more) {
+            return "more toe scrubs more, and scrub heats: " + (day.coldTrack()
+                    ? "on this cold track of " + track + " it helps the tyre to warm"
+                    : day.hotTrack() ? "on this hot track of " + track + " watch that the tread does not overheat"
+                    : "it warms the tyre on a cold track and overheats it on a hot one");
+        }
+        return "less toe scrubs less: " + (day.coldTrack()
+                ? "on this cold track of " + track + " the tyre loses warmth that it needs"
+                : day.hotTrack() ? "on this hot track of " + track + " the tyre runs cooler, which it welcomes"
+                : "the tyre runs cooler, welcome on a hot track, not on a cold one");
     }
 
     private static double degrees(Quantity toe, double rimMetres) {

@@ -46,6 +46,9 @@ public final class Main implements Runnable {
                 .add("note", () -> new NoteCommand(console, engine))
                 .add("terms", () -> new TermsCommand(console, engine))
                 .add("quiz", () -> new QuizCommand(console, engine))
+                .add("read", () -> new ReadCommand(console))
+                .add("pressure", () -> new PressureCommand(console))
+                .add("alignment", () -> new AlignmentCommand(console))
                 .add("rules", () -> new RulesCommand())
                 .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));

@@ -2,6 +2,7 @@ package camberwell.reading;
 
 import camberwell.fact.Reading;
 import camberwell.fact.Reading.State;
+import camberwell.physics.GasLaw;
 import camberwell.physics.TreadRead;
 import camberwell.run.Case;
 import camberwell.run.TyreReading;
@@ -13,11 +14,13 @@ import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -44,11 +47,21 @@ public final class TyreReader {
     private static final double ALONE_STARTS = 0.06;
     private static final double ALONE_FULL = 0.16;
 
+    /** Inner less outer that the two tyres of an axle may differ by on a circuit that turns both ways, K. */
+    private static final double UNLIKE_EDGES = 12;
+    /** The gas is cooler than the tread; hotter by more than this and a gauge or a thermometer is wrong, K. */
+    private static final double GAS_OVER_TREAD = 10;
+    /** Clearness from which a contradiction is told. */
+    private static final double WORTH_TELLING = 0.25;
+
     private final Case run;
+    private final LoadedSide side;
     private final List<Reading> readings = new ArrayList<>();
+    private final List<String> doubts = new ArrayList<>();
 
     private TyreReader(Case run) {
         this.run = run;
+        this.side = LoadedSide.of(run);
     }
 
     /** What the tyres of {@code run} show; nothing when none was measured. */
@@ -56,58 +69,128 @@ public final class TyreReader {
         TyreReader reader = new TyreReader(run);
         Map<Wheel, WheelFigures> wheels = new EnumMap<>(Wheel.class);
         run.tyres().forEach((wheel, tyre) -> wheels.put(wheel, reader.figures(wheel, tyre)));
-        TyreReadings figures = new TyreReadings(wheels, List.of());
+        Map<Wheel, WheelFigures> all = Collections.unmodifiableMap(wheels);
+        TyreReadings figures = new TyreReadings(all, reader.side, List.of(), List.of());
         for (Axle axle : Axle.values()) {
             List<WheelFigures> both = figures.wheels(axle);
-            reader.tread(axle, both);
+            Pressures pressures = reader.pressures(both);
+            double middle = reader.tread(axle, both);
             reader.window(axle, both);
             reader.sides(axle, both);
-            reader.pressure(axle, both);
+            reader.pressure(axle, pressures, middle);
         }
         reader.axles(figures);
-        return new TyreReadings(wheels, List.copyOf(reader.readings));
+        wheels.values().forEach(reader::minimum);
+        wheels.values().forEach(reader::growth);
+        return new TyreReadings(all, reader.side, List.copyOf(reader.readings), List.copyOf(reader.doubts));
+    }
+
+    /**
+     * Ambient pressure at the circuit, Pa: the standard atmosphere's at its altitude, at sea level if none is
+     * given.
+     */
+    public static double ambient(Case run) {
+        return run.conditions().altitude().map(altitude -> GasLaw.standardPressure(altitude.si()))
+                .orElse(GasLaw.STANDARD_ATMOSPHERE);
+    }
+
+    /** Temperature of the gas when the cold pressure was set: the tyres' own if it was taken, else the air's. */
+    public static Optional<Quantity> coldTemperature(Case run) {
+        return run.conditions().coldTyres().or(() -> run.conditions().air());
     }
 
     private WheelFigures figures(Wheel wheel, TyreReading tyre) {
         Optional<TreadRead> tread = tyre.hasTread()
                 ? Optional.of(new TreadRead(celsius(tyre.inner()), celsius(tyre.middle()), celsius(tyre.outer())))
                 : Optional.empty();
-        Optional<Quantity> cold = tyre.coldPressure()
-                .or(() -> run.car().pressureSetting(wheel).map(setting -> setting.now()));
-        return new WheelFigures(wheel, tread, wheel.loadedIn(run.conditions().turns()), cold, tyre.hotPressure(),
-                run.car().tyres(wheel.axle()).hotTarget());
+        Optional<Quantity> cold = tyre.coldPressure().or(() -> run.car().generic() ? Optional.empty()
+                : run.car().pressureSetting(wheel).map(setting -> setting.now()));
+        Optional<Quantity> gas = tyre.hotPressure().flatMap(hot -> cold.flatMap(set -> coldTemperature(run).map(at ->
+                Quantity.ofSi(GasLaw.impliedTemperature(set.si(), at.si(), hot.si(), ambient(run)), Unit.CELSIUS))));
+        return new WheelFigures(wheel, tread, side.loads(wheel), cold, tyre.hotPressure(),
+                run.car().tyres(wheel.axle()).hotTarget(), gas, offWindow(wheel.axle(), tread));
+    }
+
+    private OptionalDouble offWindow(Axle axle, Optional<TreadRead> tread) {
+        Optional<Quantity> low = run.car().tyres(axle).windowLow();
+        Optional<Quantity> high = run.car().tyres(axle).windowHigh();
+        if (tread.isEmpty() || low.isEmpty() || high.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double mean = tread.get().mean();
+        return OptionalDouble.of(Math.min(0, mean - low.get().in(Unit.CELSIUS))
+                + Math.max(0, mean - high.get().in(Unit.CELSIUS)));
     }
 
     private static double celsius(Optional<Quantity> temperature) {
         return temperature.orElseThrow().in(Unit.CELSIUS);
     }
 
-    /** Camber is judged on the loaded tyres: the others hardly work. */
-    private void tread(Axle axle, List<WheelFigures> wheels) {
-        List<WheelFigures> read = wheels.stream().filter(wheel -> wheel.tread().isPresent()).toList();
+    /**
+     * The loaded tyres are judged: the others hardly work. Returns how clearly the middle says that the pressure is
+     * wrong.
+     */
+    private double tread(Axle axle, List<WheelFigures> wheels) {
+        List<WheelFigures> read = withTread(wheels);
         List<WheelFigures> loaded = read.stream().filter(WheelFigures::loaded).toList();
-        if (!loaded.isEmpty()) {
-            double difference = mean(loaded, TreadRead::innerMinusOuter);
-            TreadRead typical = new TreadRead(difference, 0, 0);
-            String figures = figures(loaded);
-            add(axle, State.INNER_EDGE_HOT, typical.innerHotClearness(), axle.id() + " inner edge "
-                    + kelvin(difference) + " hotter than the outer" + figures);
-            add(axle, State.OUTER_EDGE_HOT, typical.outerHotClearness(), axle.id() + " outer edge "
-                    + kelvin(-difference) + " hotter than the inner" + figures);
-            double even = 1 - Math.max(typical.innerHotClearness(), typical.outerHotClearness());
-            double middle = mean(read, TreadRead::middleMinusEdges);
-            TreadRead across = new TreadRead(0, middle, 0);
-            add(axle, State.MIDDLE_HOT, across.middleHotClearness(), axle.id() + " middle " + kelvin(middle)
-                    + " hotter than the mean of the edges" + figures(read));
-            add(axle, State.MIDDLE_COLD, across.middleCoolClearness(), axle.id() + " middle " + kelvin(-middle)
-                    + " cooler than the mean of the edges" + figures(read));
-            even = Math.min(even, 1 - Math.max(across.middleHotClearness(), across.middleCoolClearness()));
-            add(axle, State.EVEN_TREAD, even, axle.id() + " tread even across its width" + figures);
+        if (loaded.isEmpty()) {
+            if (!read.isEmpty()) {
+                doubts.add("the tread of the loaded " + axle.id() + " tyre was not read; its partner says little about "
+                        + "camber and pressure");
+            }
+            return 0;
         }
+        double difference = mean(loaded, TreadRead::innerMinusOuter);
+        TreadRead typical = new TreadRead(difference, 0, 0);
+        double innerAnywhere = most(loaded, TreadRead::innerHotClearness);
+        double outerAnywhere = most(loaded, TreadRead::outerHotClearness);
+        String figures = figures(loaded);
+        // One camber serves both wheels: where they ask for opposite things it is not the axle's camber that is wrong.
+        add(axle, State.INNER_EDGE_HOT, typical.innerHotClearness() * (1 - outerAnywhere), axle.id() + " inner edge "
+                + kelvin(difference) + " hotter than the outer" + figures);
+        add(axle, State.OUTER_EDGE_HOT, typical.outerHotClearness() * (1 - innerAnywhere), axle.id() + " outer edge "
+                + kelvin(-difference) + " hotter than the inner" + figures);
+        if (loaded.size() == 2) {
+            double unlike = loaded.get(0).tread().orElseThrow().innerMinusOuter()
+                    - loaded.get(1).tread().orElseThrow().innerMinusOuter();
+            if (Math.abs(unlike) > UNLIKE_EDGES) {
+                doubts.add("the two " + axle.id() + " tyres differ by " + kelvin(Math.abs(unlike)) + " in inner less "
+                        + "outer edge" + figures + ": measure the camber of each wheel before both are changed");
+            }
+        }
+        return middle(axle, loaded, pressures(loaded), Math.max(innerAnywhere, outerAnywhere));
+    }
+
+    /**
+     * The middle tells of pressure, and so does the gauge of the same tyres: where they contradict each other, neither
+     * counts in full.
+     */
+    private double middle(Axle axle, List<WheelFigures> loaded, Pressures pressures, double edges) {
+        String figures = figures(loaded);
+        double middle = mean(loaded, TreadRead::middleMinusEdges);
+        TreadRead across = new TreadRead(0, middle, 0);
+        double hot = across.middleHotClearness();
+        double cold = across.middleCoolClearness();
+        double trust = 1 - pressures.atTarget() / 2;
+        add(axle, State.MIDDLE_HOT, hot * trust, axle.id() + " middle " + kelvin(middle)
+                + " hotter than the mean of the edges" + figures);
+        add(axle, State.MIDDLE_COLD, cold * trust, axle.id() + " middle " + kelvin(-middle)
+                + " cooler than the mean of the edges" + figures);
+        add(axle, State.EVEN_TREAD, 1 - Math.max(edges, Math.max(hot, cold)), axle.id()
+                + " tread even across its width" + figures);
+        double contradicted = Math.max(pressures.atTarget(), hot > 0 ? pressures.below() : pressures.above());
+        if (Math.max(hot, cold) < WORTH_TELLING || contradicted < WORTH_TELLING) {
+            return Math.max(hot, cold);
+        }
+        doubts.add(axle.id() + " middle " + kelvin(Math.abs(middle)) + (hot > 0 ? " hotter" : " cooler")
+                + " than the edges says too " + (hot > 0 ? "much" : "little") + " air, but the gauge reads "
+                + against(pressures.read.get(0), pressures.off) + ": trust neither yet. Check the gauge, and read the "
+                + "tread again straight after a hard lap; if both stay so, the target may not suit this tyre and rim");
+        return Math.max(hot, cold);
     }
 
     private void window(Axle axle, List<WheelFigures> wheels) {
-        List<WheelFigures> read = wheels.stream().filter(wheel -> wheel.tread().isPresent()).toList();
+        List<WheelFigures> read = withTread(wheels);
         Optional<Quantity> low = run.car().tyres(axle).windowLow();
         Optional<Quantity> high = run.car().tyres(axle).windowHigh();
         if (read.isEmpty() || low.isEmpty() || high.isEmpty()) {
@@ -121,17 +204,23 @@ public final class TyreReader {
         add(axle, State.BELOW_WINDOW, ramp(below, 0, WINDOW_FULL), tyres + window);
         add(axle, State.ABOVE_WINDOW, ramp(above, 0, WINDOW_FULL), tyres + window);
         add(axle, State.INSIDE_WINDOW, 1 - ramp(Math.max(below, above), 0, WINDOW_FULL), tyres + window);
+        if (read.size() == 2) {
+            double first = read.get(0).offWindow().orElseThrow();
+            double second = read.get(1).offWindow().orElseThrow();
+            if (first * second < 0) {
+                doubts.add("one " + axle.id() + " tyre is below its window and the other above it; their mean of "
+                        + celsius(mean) + " is neither's temperature");
+            }
+        }
     }
 
     private void sides(Axle axle, List<WheelFigures> wheels) {
-        List<WheelFigures> read = wheels.stream().filter(wheel -> wheel.tread().isPresent()).toList();
+        List<WheelFigures> read = withTread(wheels);
         if (read.size() < 2) {
             return;
         }
-        double left = read.stream().filter(wheel -> wheel.wheel().left()).findFirst().orElseThrow()
-                .tread().orElseThrow().mean();
-        double right = read.stream().filter(wheel -> !wheel.wheel().left()).findFirst().orElseThrow()
-                .tread().orElseThrow().mean();
+        double left = meanOf(read, true);
+        double right = meanOf(read, false);
         double clear = switch (run.conditions().turns()) {
             case BOTH -> ramp(Math.abs(left - right), SIDES_STARTS, SIDES_FULL);
             case LEFT -> ramp(left - right, WRONG_SIDE_STARTS, WRONG_SIDE_FULL);
@@ -142,78 +231,148 @@ public final class TyreReader {
                 + run.conditions().turns().id()));
     }
 
+    private static double meanOf(List<WheelFigures> read, boolean left) {
+        return mean(read.stream().filter(wheel -> wheel.wheel().left() == left).toList(), TreadRead::mean);
+    }
+
+    private static List<WheelFigures> withTread(List<WheelFigures> wheels) {
+        return wheels.stream().filter(wheel -> wheel.tread().isPresent()).toList();
+    }
+
     private void axles(TyreReadings figures) {
-        Optional<Double> front = overWindow(Axle.FRONT, figures);
-        Optional<Double> rear = overWindow(Axle.REAR, figures);
+        List<WheelFigures> front = withTread(figures.wheels(Axle.FRONT));
+        List<WheelFigures> rear = withTread(figures.wheels(Axle.REAR));
         if (front.isEmpty() || rear.isEmpty()) {
             return;
         }
-        double difference = front.get() - rear.get();
+        Optional<Double> frontWindow = middleOfWindow(Axle.FRONT);
+        Optional<Double> rearWindow = middleOfWindow(Axle.REAR);
+        boolean windows = frontWindow.isPresent() && rearWindow.isPresent();
+        double difference = mean(front, TreadRead::mean) - mean(rear, TreadRead::mean)
+                - (windows ? frontWindow.get() - rearWindow.get() : 0);
         Axle hotter = difference > 0 ? Axle.FRONT : Axle.REAR;
         add(hotter, State.HOTTER_AXLE, ramp(Math.abs(difference), HOTTER_AXLE_STARTS, HOTTER_AXLE_FULL), hotter.id()
-                + " tyres " + kelvin(Math.abs(difference)) + " hotter than the " + hotter.other().id()
-                + " tyres, each against its own window");
+                + " tyres " + kelvin(Math.abs(difference)) + " hotter than the " + hotter.other().id() + " tyres"
+                + (windows ? ", each against its own window" : ""));
     }
 
-    /** The axle's mean against the middle of its window; the plain mean where no window is known. */
-    private Optional<Double> overWindow(Axle axle, TyreReadings figures) {
-        List<WheelFigures> read = figures.wheels(axle).stream().filter(wheel -> wheel.tread().isPresent()).toList();
-        if (read.isEmpty()) {
-            return Optional.empty();
+    private Optional<Double> middleOfWindow(Axle axle) {
+        return run.car().tyres(axle).windowLow().flatMap(low -> run.car().tyres(axle).windowHigh()
+                .map(high -> (low.in(Unit.CELSIUS) + high.in(Unit.CELSIUS)) / 2));
+    }
+
+    /** The gauge on one axle: the tyres that it was read on, and how far they are off their target together, bar. */
+    private record Pressures(List<WheelFigures> read, double off) {
+
+        double above() {
+            return read.isEmpty() ? 0 : ramp(off, PRESSURE_STARTS, PRESSURE_FULL);
         }
-        Optional<Quantity> low = run.car().tyres(axle).windowLow();
-        Optional<Quantity> high = run.car().tyres(axle).windowHigh();
-        double middle = low.isPresent() && high.isPresent()
-                ? (low.get().in(Unit.CELSIUS) + high.get().in(Unit.CELSIUS)) / 2 : 0;
-        return Optional.of(mean(read, TreadRead::mean) - middle);
+
+        double below() {
+            return read.isEmpty() ? 0 : ramp(-off, PRESSURE_STARTS, PRESSURE_FULL);
+        }
+
+        double atTarget() {
+            return read.isEmpty() ? 0 : 1 - ramp(Math.abs(off), PRESSURE_STARTS, PRESSURE_FULL);
+        }
     }
 
-    private void pressure(Axle axle, List<WheelFigures> wheels) {
+    private Pressures pressures(List<WheelFigures> wheels) {
         List<WheelFigures> read = wheels.stream().filter(wheel -> wheel.overTargetBar().isPresent()).toList();
-        if (read.isEmpty()) {
+        return new Pressures(read, read.stream().mapToDouble(wheel -> wheel.overTargetBar().orElseThrow()).average()
+                .orElse(0));
+    }
+
+    private void pressure(Axle axle, Pressures pressures, double middle) {
+        if (pressures.read.isEmpty()) {
             return;
         }
-        if (read.size() == 2) {
-            double first = read.get(0).overTargetBar().orElseThrow();
-            double second = read.get(1).overTargetBar().orElseThrow();
-            WheelFigures worse = Math.abs(first) >= Math.abs(second) ? read.get(0) : read.get(1);
-            double off = worse.overTargetBar().orElseThrow();
-            double alone = ramp(Math.abs(first - second), ALONE_STARTS, ALONE_FULL);
-            if (alone > NOISE && ramp(Math.min(Math.abs(first), Math.abs(second)), PRESSURE_STARTS, PRESSURE_FULL)
-                    < ramp(Math.abs(off), PRESSURE_STARTS, PRESSURE_FULL) - NOISE) {
-                readings.add(new Reading(Word.of(Place.class, worse.wheel().id()),
-                        off > 0 ? State.ABOVE_TARGET_ALONE : State.BELOW_TARGET_ALONE, alone,
-                        worse.wheel().id() + " tyre " + against(worse, off) + "; its partner differs by "
-                                + bar(worse, Math.abs(first - second))));
-                if (alone >= 0.5) {
-                    return;
-                }
-            }
+        double alone = 0;
+        if (pressures.read.size() == 2) {
+            alone = Math.max(alone(pressures.read.get(0), pressures.read.get(1)),
+                    alone(pressures.read.get(1), pressures.read.get(0)));
         }
-        double off = read.stream().mapToDouble(wheel -> wheel.overTargetBar().orElseThrow()).average().orElseThrow();
-        String statement = axle.id() + " tyres " + against(read.get(0), off);
-        add(axle, State.ABOVE_TARGET, ramp(off, PRESSURE_STARTS, PRESSURE_FULL), statement);
-        add(axle, State.BELOW_TARGET, ramp(-off, PRESSURE_STARTS, PRESSURE_FULL), statement);
-        add(axle, State.AT_TARGET, 1 - ramp(Math.abs(off), PRESSURE_STARTS, PRESSURE_FULL), statement);
+        String statement = axle.id() + " tyres " + against(pressures.read.get(0), pressures.off);
+        add(axle, State.ABOVE_TARGET, pressures.above() * (1 - alone), statement);
+        add(axle, State.BELOW_TARGET, pressures.below() * (1 - alone), statement);
+        add(axle, State.AT_TARGET, pressures.atTarget() * (1 - alone) * (1 - middle / 2), statement);
+    }
+
+    /** A tyre is told of alone as far as its partner does not share what is wrong with it. */
+    private double alone(WheelFigures tyre, WheelFigures partner) {
+        double off = tyre.overTargetBar().orElseThrow();
+        double other = partner.overTargetBar().orElseThrow();
+        double shared = Math.max(0, Math.signum(off) * other);
+        double alone = ramp(Math.abs(off - other), ALONE_STARTS, ALONE_FULL)
+                * Math.max(0, ramp(Math.abs(off), PRESSURE_STARTS, PRESSURE_FULL)
+                        - ramp(shared, PRESSURE_STARTS, PRESSURE_FULL));
+        if (tidy(alone) > NOISE) {
+            readings.add(new Reading(Word.of(Place.class, tyre.wheel().id()),
+                    off > 0 ? State.ABOVE_TARGET_ALONE : State.BELOW_TARGET_ALONE, tidy(alone), tyre.wheel().id()
+                            + " tyre " + against(tyre, off) + "; its partner differs by "
+                            + bar(tyre, Math.abs(off - other))));
+        }
+        return alone;
+    }
+
+    private void minimum(WheelFigures tyre) {
+        run.car().tyres(tyre.wheel().axle()).coldMinimum().ifPresent(least -> tyre.cold()
+                .filter(cold -> cold.compareTo(least) < 0).ifPresent(cold -> doubts.add(tyre.wheel().id()
+                + " tyre: cold "
+                        + pressure(cold) + " is below its minimum of " + pressure(least) + ": set it before it runs "
+                        + "again")));
+    }
+
+    /** A growth that no tyre shows is a mistake of the gauge, the thermometer or the pen. */
+    private void growth(WheelFigures tyre) {
+        if (tyre.cold().isEmpty() || tyre.hot().isEmpty()) {
+            return;
+        }
+        if (tyre.hot().get().compareTo(tyre.cold().get()) <= 0) {
+            doubts.add(tyre.wheel().id() + " tyre: hot " + pressure(tyre.hot().get()) + " is not above cold "
+                    + pressure(tyre.cold().get())
+                    + ": it leaks, it was bled, or a reading is wrong");
+        } else if (tyre.gas().isPresent() && tyre.tread().isPresent()
+                && tyre.gas().get().in(Unit.CELSIUS) > tyre.tread().get().mean() + GAS_OVER_TREAD) {
+            doubts.add(tyre.wheel().id() + " tyre: the growth from " + pressure(tyre.cold().get()) + " to "
+                    + pressure(tyre.hot().get()) + " would need gas at " + celsius(tyre.gas().get().in(Unit.CELSIUS))
+                    + ", hotter than its tread at "
+                    + celsius(tyre.tread().get().mean()) + ": the cold pressure was set in colder tyres than was said, "
+                    + "the air in the tyre is damp, the tread was read late, or a gauge is wrong");
+        }
     }
 
     private static String against(WheelFigures wheel, double offBar) {
-        Quantity target = wheel.target().orElseThrow();
+        String target = pressure(wheel.target().orElseThrow());
         String off = bar(wheel, Math.abs(offBar));
-        return Math.abs(offBar) < 0.005 ? "hot at their target of " + target
+        return Math.abs(offBar) < 0.005 ? "at the hot target of " + target
                 : off + (offBar > 0 ? " above" : " below") + " the hot target of " + target;
     }
 
     private static String bar(WheelFigures wheel, double bar) {
         Unit unit = wheel.hot().orElseThrow().unit();
-        return new Quantity(bar * 1e5 / unit.differenceToSi(1), unit).text(unit == Unit.BAR ? 2 : 1);
+        return pressure(new Quantity(bar * 1e5 / unit.differenceToSi(1), unit));
+    }
+
+    private static String pressure(Quantity pressure) {
+        return pressure.text(pressure.unit() == Unit.BAR ? 2 : 1);
     }
 
     private void add(Axle axle, State state, double clearness, String statement) {
-        if (clearness > NOISE) {
-            readings.add(new Reading(Word.of(Place.class, axle.id()), state, Math.rint(clearness * 1e6) / 1e6,
-                    statement));
+        double tidy = tidy(clearness);
+        if (tidy > NOISE) {
+            readings.add(new Reading(Word.of(Place.class, axle.id()), state, tidy, statement));
         }
+    }
+
+    /** Without the dust of binary fractions, which could tip what is noise. */
+    private static double tidy(double clearness) {
+        return Math.rint(clearness * 1e6) / 1e6;
+    }
+
+    private static double most(List<WheelFigures> wheels, ToDoubleFunction<TreadRead> clearness) {
+        return wheels.stream().mapToDouble(wheel -> clearness.applyAsDouble(wheel.tread().orElseThrow())).max()
+                .orElseThrow();
     }
 
     private static double mean(List<WheelFigures> wheels, ToDoubleFunction<TreadRead> figure) {

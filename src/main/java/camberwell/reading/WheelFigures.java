@@ -4,18 +4,21 @@ import camberwell.physics.TreadRead;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Wheel;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One tyre's figures.
  *
  * @param tread the three tread temperatures, if all were read
- * @param loaded whether it is on the outside in the turns that most turns of the circuit are
+ * @param loaded whether it is on the outside in the turns that it is judged in
  * @param cold the pressure set cold: as measured, or else the car's setting
  * @param hot the pressure read hot
  * @param target the hot pressure to run at
+ * @param gas the gas temperature that the growth from cold to hot implies, where the cold temperature is known
+ * @param offWindow tread mean outside its window, K: negative below it, zero inside; empty where no window is known
  */
 public record WheelFigures(Wheel wheel, Optional<TreadRead> tread, boolean loaded, Optional<Quantity> cold,
-        Optional<Quantity> hot, Optional<Quantity> target) {
+        Optional<Quantity> hot, Optional<Quantity> target, Optional<Quantity> gas, OptionalDouble offWindow) {
 
     /** Hot pressure less its target, in bar; positive when it is too high. */
     public Optional<Double> overTargetBar() {

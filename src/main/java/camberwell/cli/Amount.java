@@ -1,0 +1,227 @@
+package camberwell.cli;
+
+import camberwell.advice.TyreStiffness;
+import camberwell.units.Quantity;
+import camberwell.units.Unit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/**
+ * A quantity on the command line: a number and its unit, in a plausible range (wide, there to catch a slipped decimal
+ * point or a wrong unit; common practice, no source).
+ */
+abstract class Amount implements ITypeConverter<Quantity> {
+
+    /** From {@code least} to {@code most} in {@code unit}, and the same in the other units of its dimension. */
+    private record Range(Unit unit, double least, double most) {
+
+        boolean holds(Quantity quantity) {
+            double value = quantity.in(unit);
+            return value >= least && value <= most;
+        }
+
+        @Override
+        public String toString() {
+            return new Quantity(least, unit) + " and " + new Quantity(most, unit);
+        }
+    }
+
+    private final String noun;
+    private final List<Range> ranges;
+
+    private Amount(String noun, Range... ranges) {
+        this.noun = noun;
+        this.ranges = List.of(ranges);
+    }
+
+    @Override
+    public Quantity convert(String text) {
+        Optional<Quantity> quantity = Quantity.parse(text);
+        if (quantity.isEmpty()) {
+            String point = text.replace(',', '.');
+            boolean comma = text.contains(",") && Quantity.parse(point).isPresent();
+            throw new TypeConversionException("\"" + text + "\" will not do: " + noun + " is a number and a unit, "
+                    + symbols() + (comma ? meant(point) : ""));
+        }
+        Quantity read = quantity.get();
+        Optional<Range> range = ranges.stream().filter(one -> one.unit.dimension() == read.unit().dimension())
+                .findFirst();
+        if (range.isEmpty()) {
+            throw new TypeConversionException(read.unit() == Unit.POSITION ? noun + " needs a unit: " + symbols()
+                    + suggestion(read) : "\"" + text + "\" will not do: " + noun + " is written in " + symbols());
+        }
+        if (!range.get().holds(read)) {
+            throw new TypeConversionException("\"" + text + "\" is out of range: " + noun + " lies between "
+                    + range.get()
+                    + suggestion(read));
+        }
+        return read;
+    }
+
+    /** The same number in a unit in which it is plausible. */
+    private String suggestion(Quantity read) {
+        return units().filter(unit -> unit != read.unit()).map(unit -> new Quantity(read.value(), unit))
+                .filter(other -> ranges.stream().anyMatch(range -> range.unit.dimension() == other.unit().dimension()
+                        && range.holds(other))).findFirst().map(other -> meant(other.toString())).orElse("");
+    }
+
+    private static String meant(String text) {
+        return "; did you mean \"" + text + "\"?";
+    }
+
+    private Stream<Unit> units() {
+        return ranges.stream().flatMap(range -> Stream.concat(Stream.of(range.unit),
+                range.unit.dimension().units().stream()).distinct());
+    }
+
+    private String symbols() {
+        List<String> symbols = units().map(Unit::symbol).toList();
+        return symbols.size() == 1 ? symbols.get(0) : symbols.stream().limit(symbols.size() - 1L)
+                .collect(Collectors.joining(", ")) + " or " + symbols.get(symbols.size() - 1);
+    }
+
+    static final class Pressure extends Amount {
+        Pressure() {
+            super("a pressure", new Range(Unit.BAR, 0.3, 6));
+        }
+    }
+
+    static final class AmbientPressure extends Amount {
+        AmbientPressure() {
+            super("the ambient pressure", new Range(Unit.BAR, 0.5, 1.1));
+        }
+    }
+
+    static final class PressureStep extends Amount {
+        PressureStep() {
+            super("a step of pressure", new Range(Unit.BAR, 0.0001, 0.5));
+        }
+    }
+
+    static final class Altitude extends Amount {
+        Altitude() {
+            super("an altitude", new Range(Unit.METRE, -500, 5000));
+        }
+    }
+
+    /** Of air, of a track, or of a tyre that stands. */
+    static final class Temperature extends Amount {
+        Temperature() {
+            super("a temperature", new Range(Unit.CELSIUS, -40, 120));
+        }
+    }
+
+    static final class GasTemperature extends Amount {
+        GasTemperature() {
+            super("a gas temperature", new Range(Unit.CELSIUS, -40, 200));
+        }
+    }
+
+    static final class Toe extends Amount {
+        Toe() {
+            super("a toe", new Range(Unit.DEGREE, -5, 5), new Range(Unit.MILLIMETRE, -50, 50));
+        }
+    }
+
+    static final class Camber extends Amount {
+        Camber() {
+            super("a camber", new Range(Unit.DEGREE, -20, 20));
+        }
+    }
+
+    static final class AxisAngle extends Amount {
+        AxisAngle() {
+            super("a caster or kingpin inclination", new Range(Unit.DEGREE, -25, 25));
+        }
+    }
+
+    static final class Steer extends Amount {
+        Steer() {
+            super("a steer of the wheels", new Range(Unit.DEGREE, 0.5, 50));
+        }
+    }
+
+    static final class Roll extends Amount {
+        Roll() {
+            super("a roll of the body", new Range(Unit.DEGREE, 0, 15));
+        }
+    }
+
+    static final class Share extends Amount {
+        Share() {
+            super("the camber taken back", new Range(Unit.PERCENT, -100, 200));
+        }
+    }
+
+    static final class Diameter extends Amount {
+        Diameter() {
+            super("a reference diameter", new Range(Unit.MILLIMETRE, 150, 1500));
+        }
+    }
+
+    static final class Travel extends Amount {
+        Travel() {
+            super("a travel of the wheel", new Range(Unit.MILLIMETRE, 1, 300));
+        }
+    }
+
+    static final class TrackWidth extends Amount {
+        TrackWidth() {
+            super("a track width", new Range(Unit.METRE, 0.5, 2.5));
+        }
+    }
+
+    static final class Speed extends Amount {
+        Speed() {
+            super("a speed", new Range(Unit.KILOMETRE_PER_HOUR, 1, 500));
+        }
+    }
+
+    static final class Load extends Amount {
+        Load() {
+            super("the load of one tyre", new Range(Unit.NEWTON, 200, 20_000));
+        }
+    }
+
+    /** Cornering stiffness of one tyre, {@code 1100 N/deg} or {@code 63 kN/rad}: no car's file holds one. */
+    static final class Stiffness implements ITypeConverter<TyreStiffness> {
+
+        private static final double LEAST_PER_DEGREE = 50;
+        private static final double MOST_PER_DEGREE = 10_000;
+
+        @Override
+        public TyreStiffness convert(String text) {
+            String compact = text.replace(" ", "").toLowerCase(Locale.ROOT);
+            for (String unit : List.of("kn/rad", "n/rad", "n/deg")) {
+                if (compact.endsWith(unit)) {
+                    double factor = unit.equals("n/deg") ? 1 : Unit.DEGREE.toSi(unit.startsWith("k") ? 1000 : 1);
+                    double perDegree = factor * number(compact.substring(0, compact.length() - unit.length()), text);
+                    if (!(perDegree >= LEAST_PER_DEGREE && perDegree <= MOST_PER_DEGREE)) {
+                        throw new TypeConversionException("\"" + text + "\" is out of range: the cornering "
+                                + "stiffness of one tyre lies between 50 N/deg and 10000 N/deg");
+                    }
+                    return TyreStiffness.given(Math.toDegrees(perDegree));
+                }
+            }
+            throw wrong(text);
+        }
+
+        private static double number(String number, String text) {
+            try {
+                return Double.parseDouble(number);
+            } catch (NumberFormatException e) {
+                throw wrong(text);
+            }
+        }
+
+        private static TypeConversionException wrong(String text) {
+            return new TypeConversionException("\"" + text + "\" will not do: a cornering stiffness is a number and a "
+                    + "unit, N/deg, N/rad or kN/rad");
+        }
+    }
+}

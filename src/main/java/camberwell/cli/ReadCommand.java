@@ -1,0 +1,78 @@
+package camberwell.cli;
+
+import camberwell.input.CaseFile;
+import camberwell.input.CaseReader;
+import camberwell.reading.TyreReader;
+import camberwell.report.Page;
+import camberwell.report.ReadingReport;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code camberwell read}: what the tyres of a case show, without any advice. */
+@Command(name = "read", mixinStandardHelpOptions = true,
+        description = {"Reads the tyres of cases: the figures of each tyre, then what they say and how clear it is.",
+        "",
+            "Camber is judged by the inner less the outer edge of the loaded tyres. An inner edge up to 8 K hotter is "
+                + "healthy, since the straights heat it; from 18 K nobody would argue. The outer edge should not "
+                + "be the hotter one at all.",
+            "Pressure is judged by the hot pressure against its target, and by the middle of the tread against the "
+            + "mean of its edges. Where the two contradict each other, that is said."},
+        footer = {"", "Examples:",
+            "  camberwell read demo-cases/pushes-in-snaps-out.yaml",
+            "  camberwell read --format json - < case.yaml"})
+final class ReadCommand implements Callable<Integer> {
+
+    private final Console console;
+
+    @Parameters(paramLabel = "CASE", arity = "1..*", description = "A case file, or - for standard input.")
+    private List<String> cases;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
+    private Format format;
+
+    ReadCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        CaseReader reader = new CaseReader();
+        List<CaseFile> files = cases.stream().map(name -> name.equals("-")
+                ? reader.read("-", console.in(), console.directory()) : reader.read(console.path(name))).toList();
+        files.forEach(file -> file.warnings().forEach(warning -> console.err().println(warning.text())));
+        if (format == Format.TEXT) {
+            for (CaseFile file : files) {
+                Page page = new Page(console.width(), console.styled());
+                ReadingReport.write(file.run(), TyreReader.read(file.run()), console.width(), page);
+                console.out().print(page.blank());
+            }
+        } else if (format == Format.JSON) {
+            Output.json(console, format, json -> {
+                if (files.size() > 1) {
+                    json.writeStartArray();
+                }
+                for (CaseFile file : files) {
+                    write(file, json);
+                }
+                if (files.size() > 1) {
+                    json.writeEndArray();
+                }
+            });
+        } else {
+            for (CaseFile file : files) {
+                Output.json(console, format, json -> write(file, json));
+            }
+        }
+        return ExitCode.DONE;
+    }
+
+    private static void write(CaseFile file, JsonGenerator json) throws IOException {
+        ReadingReport.write(file.run(), TyreReader.read(file.run()), json);
+    }
+}
