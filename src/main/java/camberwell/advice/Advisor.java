@@ -29,7 +29,7 @@ import java.util.TreeMap;
 public final class Advisor {
 
     /** Shown once with every advice that changes the car. */
-    private static final List<String> GENERAL_CAUTIONS = List.of("series-rules-first", "tyre-makers-limits",
+    static final List<String> GENERAL_CAUTIONS = List.of("series-rules-first", "tyre-makers-limits",
             "wheel-nut-torque", "support-the-car", "licensed-workshop");
     /** A change on an adjuster that the car lacks is worth a word only when it would have stood this high. */
     private static final int WORTH_A_WORD = 3;
