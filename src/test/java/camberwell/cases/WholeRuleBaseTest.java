@@ -3,7 +3,13 @@ package camberwell.cases;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.fact.Caution;
+import camberwell.fact.Certainty;
 import camberwell.fact.Conclusion;
+import camberwell.fact.Driving;
+import camberwell.fact.Evidence;
+import camberwell.fact.Proposal;
+import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
 import camberwell.rules.Line;
 import camberwell.rules.RuleText;
@@ -76,6 +82,46 @@ class WholeRuleBaseTest {
             said.computeIfAbsent(conditions + conclusions, key -> new ArrayList<>()).add(rule.name());
         }
         assertEquals(List.of(), said.values().stream().filter(names -> names.size() > 1).toList());
+    }
+
+    @Test
+    @DisplayName("drop any one rule, and some case concludes something else: no rule only repeats what others say")
+    void everyRuleIsMissed() {
+        Set<String> idle = new TreeSet<>(Paddock.rules().rules().keySet());
+        for (Case run : Paddock.cases().values()) {
+            List<Conclusion> all = Paddock.all(Paddock.conclude(Paddock.premises(run)));
+            Map<String, Double> together = essence(all);
+            all.stream().map(Conclusion::rule).distinct().filter(idle::contains).toList().forEach(rule -> {
+                if (!together.equals(essence(all.stream().filter(it -> !it.rule().equals(rule)).toList()))) {
+                    idle.remove(rule);
+                }
+            });
+        }
+        assertTrue(idle.isEmpty(), () -> idle.size() + " rules are missed by no case:\n" + String.join("\n", idle));
+    }
+
+    /** What is concluded and how certain it is, without the reasons. */
+    private static Map<String, Double> essence(List<Conclusion> conclusions) {
+        Map<String, List<Conclusion>> byTopic = new TreeMap<>();
+        conclusions.forEach(conclusion -> byTopic.computeIfAbsent(topic(conclusion), key -> new ArrayList<>())
+                .add(conclusion));
+        Map<String, Double> essence = new TreeMap<>();
+        byTopic.forEach((topic, about) -> essence.put(topic, topic.startsWith("caution") || topic.startsWith("withhold")
+                ? 1 : Certainty.ofRules(about)));
+        return essence;
+    }
+
+    private static String topic(Conclusion conclusion) {
+        if (conclusion instanceof Evidence evidence) {
+            return "finding " + evidence.finding();
+        } else if (conclusion instanceof Proposal proposal) {
+            return "change " + proposal.change();
+        } else if (conclusion instanceof Withholding withholding) {
+            return "withhold " + withholding.change();
+        } else if (conclusion instanceof Driving driving) {
+            return "driving " + driving.note();
+        }
+        return "caution " + ((Caution) conclusion).note();
     }
 
     @Test
