@@ -209,12 +209,16 @@ public final class Advisor {
                     Complaint other = complaints.get(j);
                     List<Change> trading = candidates.stream().filter(candidate -> trades(candidate, one, other))
                             .map(RankedChange::change).toList();
-                    if (!trading.isEmpty()) {
+                    if (trading.size() > 1 || trading.stream().anyMatch(this::advised)) {
                         conflicts.add(new Conflict(one.text() + " and " + other.text() + " ask for opposite changes; "
                                 + "what acts on one of them alone comes first", trading));
                     }
                 }
             }
+        }
+
+        private boolean advised(Change change) {
+            return changes.stream().anyMatch(ranked -> ranked.change().equals(change));
         }
 
         private static boolean trades(RankedChange candidate, Complaint one, Complaint other) {

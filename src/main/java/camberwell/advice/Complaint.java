@@ -12,6 +12,7 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +25,11 @@ import java.util.Optional;
  */
 public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
         double weight, String text, boolean reported) {
+
+    /** In the order of the vocabulary, whatever order they were written down in. */
+    private static final Comparator<Complaint> ORDER = Comparator.comparing((Complaint complaint) -> !complaint.reported)
+            .thenComparing(Complaint::symptom).thenComparing(complaint -> complaint.phase.map(Phase::ordinal).orElse(-1))
+            .thenComparing(Complaint::text);
 
     /** All complaints of a case: the reports, and the readings that nobody reported in words. */
     static List<Complaint> of(Case run, TyreReadings tyres, Weights weights) {
@@ -44,6 +50,7 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
                 }
             });
         }
+        complaints.sort(ORDER);
         return List.copyOf(complaints);
     }
 

@@ -5,6 +5,7 @@ import camberwell.rules.RuleBase;
 import camberwell.rules.RuleProblemException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,7 +50,7 @@ public final class Main implements Runnable {
                 .add("read", () -> new ReadCommand(console))
                 .add("pressure", () -> new PressureCommand(console))
                 .add("alignment", () -> new AlignmentCommand(console))
-                .add("rules", () -> new RulesCommand())
+                .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
@@ -62,6 +63,14 @@ public final class Main implements Runnable {
         int code = line.execute(arguments);
         console.out().flush();
         return code;
+    }
+
+    private static CommandLine rules(Console console, Engine engine, String... arguments) {
+        CommandLine rules = new CommandLine(new RulesCommand());
+        new Commands()
+                .add("coverage", () -> new CoverageCommand(console, engine))
+                .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
+        return rules;
     }
 
     private static int wrongCommandLine(ParameterException exception, Console console) {

@@ -12,9 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSessionConfiguration;
+import org.kie.internal.runtime.conf.ForceEagerActivationOption;
 
 /** The rules that advice rests on, ready to fire. Safe for use by several threads. */
 public final class RuleBase {
@@ -85,9 +88,14 @@ public final class RuleBase {
         return findings;
     }
 
-    /** A new, empty working memory. */
+    /**
+     * A new, empty working memory. Rules are evaluated eagerly in it: evaluated lazily, Drools 10.2 now and then leaves a
+     * conclusion standing when the last fact that its rule rested on goes.
+     */
     public Consultation consult() {
-        return new Consultation(kieBase.newKieSession(), findings);
+        KieSessionConfiguration eager = RuleBaseFactory.newKnowledgeSessionConfiguration();
+        eager.setOption(ForceEagerActivationOption.YES);
+        return new Consultation(kieBase.newKieSession(eager, null), findings);
     }
 
     /** Compiles one rule file and forgets it; see the class-data archive of the build. */
