@@ -40,6 +40,7 @@ public final class AdviceText {
                 + advice.run().conditions().surface().id() + " track"
                 + advice.run().conditions().track().map(track -> " at " + track).orElse(""));
         findings(advice.findings(), page);
+        doubts(advice.tyres().doubts(), page);
         if (advice.drivingFirst()) {
             driving("First, for the driver", advice.driving(), page);
         }
@@ -74,6 +75,14 @@ public final class AdviceText {
         for (Finding finding : findings) {
             page.point(0, notes.get(finding.id()).statement() + " (" + Words.certainty(finding.certainty()) + ", "
                     + Words.two(finding.certainty()) + ")");
+        }
+    }
+
+    /** Where the readings contradict each other. */
+    static void doubts(List<String> doubts, Page page) {
+        if (!doubts.isEmpty()) {
+            page.heading("Read again before you trust it");
+            doubts.forEach(doubt -> page.point(0, Words.sentence(doubt)));
         }
     }
 
