@@ -167,6 +167,7 @@ public record PressureQuestion(Optional<Quantity> cold, Optional<Quantity> hot, 
             return Worked.of(id, name, setting, decimals, computation);
         }
 
+        /** Bleed to the hot target after four or five laps, then re-check: Michelin UK, track-driving FAQ. */
         private void letOut() {
             if (hot.isEmpty() || target.isEmpty()) {
                 return;

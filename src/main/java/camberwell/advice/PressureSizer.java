@@ -82,11 +82,11 @@ final class PressureSizer {
             return new Sized.Impossible("the gauge says the opposite: " + computation.get(0)
                     + "; measure again before you change anything");
         }
-        boolean tooLow = each.stream().anyMatch(size -> size.to().compareTo(least) < 0);
-        if (tooLow) {
-            computation.add("the least cold pressure is " + least.text(decimals) + ", and the minimum wins: hot it "
-                    + "will be " + hotAt(least, measured.get(0), ambient, unit).text(decimals) + ", above the target");
-        }
+        Optional<Wheel> tooLow = each.stream().filter(size -> size.to().compareTo(least) < 0)
+                .map(Size.WheelSize::wheel).findFirst();
+        tooLow.map(tyres.wheels()::get).ifPresent(wheel -> computation.add("the least cold pressure is "
+                + least.text(decimals) + ", and the minimum wins: hot it will be "
+                + hotAt(least, wheel, ambient, unit).text(decimals) + ", above the target"));
         if (each.stream().anyMatch(size -> size.to().compareTo(setting.max()) > 0)) {
             computation.add("the most that the car's file allows is " + setting.max().text(decimals));
         }
@@ -94,26 +94,27 @@ final class PressureSizer {
         Quantity to = within(ColdSetting.toStep(total, setting.step()), least, setting.max());
         int steps = Math.abs((int) Math.round((to.value() - from.value()) / setting.step().value()));
         if (steps == 0 || change.direction().raises() != to.value() > from.value()) {
-            return new Sized.Impossible(tooLow ? "the cold pressure stands at its minimum, " + least.text(decimals)
+            return new Sized.Impossible(tooLow.isPresent() ? "the cold pressure stands at its minimum, "
+                    + least.text(decimals)
                     : "the gas law asks for " + Quantity.ofSi(total, unit).text(decimals) + " cold, within a step of "
                     + "what is set: the gauge sees nothing to change");
         }
-        computation.addAll(notes(change, measured, total, tooLow, unit, decimals));
+        computation.addAll(notes(change, measured, to, tooLow.isPresent(), decimals));
         return new Sized.Possible(new Size(Optional.of(from), Optional.of(to), steps,
                 differ(each) ? List.copyOf(each) : List.of(), List.copyOf(computation)));
     }
 
     /** What the person at the valve needs beside the number. */
-    private List<String> notes(Change change, List<WheelFigures> measured, double total, boolean tooLow, Unit unit,
+    private List<String> notes(Change change, List<WheelFigures> measured, Quantity to, boolean tooLow,
             int decimals) {
         List<String> notes = new ArrayList<>();
         if (!change.direction().raises() && !tooLow) {
             notes.add("on the hot tyre the same is reached by letting air out down to "
-                    + measured.get(0).target().orElseThrow().to(unit).text(decimals));
+                    + measured.get(0).target().orElseThrow().to(to.unit()).text(decimals));
         }
         TyreReader.coldTemperature(run).ifPresent(at -> notes.add("set it in tyres at " + at + ", as before the run; "
-                + "in tyres 10 K warmer set " + Quantity.ofSi(10 * GasLaw.sensitivity(total, at.si(),
-                        TyreReader.ambient(run)), unit).text(decimals) + " more, in colder ones as much less"));
+                + "in tyres 10 K warmer set " + Quantity.ofSi(10 * GasLaw.sensitivity(to.si(), at.si(),
+                        TyreReader.ambient(run)), to.unit()).text(decimals) + " more, in colder ones as much less"));
         return notes;
     }
 

@@ -47,7 +47,7 @@ final class AlignmentCommand implements Runnable {
     @Command(name = "toe", mixinStandardHelpOptions = true,
             description = {"Toe between degrees and millimetres, per wheel and total.", "",
                 "A toe length is the difference between the rear and the front of the wheel, measured across a "
-                + "diameter: toe = diameter x sin(angle) for one wheel, and the sum of both wheels in total. Two "
+                    + "diameter: toe = diameter x sin(angle) for one wheel, and the sum of both wheels in total. Two "
                     + "traps: a length means nothing without its diameter (1 mm is 9 minutes of arc across a 15 in "
                     + "rim, and less across the tyre), and the rule \"pi x diameter / 360 for one degree\" is the "
                     + "arc at the rim's radius: it makes the angle twice too large."},
@@ -66,8 +66,7 @@ final class AlignmentCommand implements Runnable {
                     description = "Toe of the right wheel.") Optional<Quantity> right,
             @Option(names = "--across", paramLabel = "DIAMETER", converter = Amount.Diameter.class,
                     description = "Diameter that a length is measured across: of the rim, of the tyre, of the toe "
-                    + "plates.")
-            Optional<Quantity> across,
+                        + "plates.") Optional<Quantity> across,
             @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = FORMATS)
             Format format) throws IOException {
         boolean sides = left.isPresent() && right.isPresent();
@@ -91,7 +90,7 @@ final class AlignmentCommand implements Runnable {
                     description = "Caster.") Quantity caster,
             @Option(names = "--kingpin", required = true, paramLabel = "ANGLE", converter = Amount.AxisAngle.class,
                     description = "Kingpin (steering-axis) inclination, positive when the top leans "
-                    + "in.") Quantity kingpin,
+                        + "in.") Quantity kingpin,
             @Option(names = "--camber", defaultValue = "0deg", paramLabel = "ANGLE", converter = Amount.Camber.class,
                     description = "Camber straight ahead; 0 if not given.") Quantity camber,
             @Option(names = "--steer", paramLabel = "ANGLE", converter = Amount.Steer.class,
@@ -121,7 +120,7 @@ final class AlignmentCommand implements Runnable {
     @Command(name = "roll", mixinStandardHelpOptions = true,
             description = {"Camber to the road while the body rolls.", "",
                 "The body leans out of the turn and takes its wheels along; the suspension gives a part of that "
-                + "back. Give that part, or what the camber does on a jack: its change for a travel in bump, and the "
+                    + "back. Give that part, or what the camber does on a jack: its change for a travel in bump, and the "
                     + "track."},
             footer = {"", "Examples:",
                 "  camberwell alignment roll --camber -3deg --roll 2.2deg --recovery 30%%",
@@ -133,7 +132,7 @@ final class AlignmentCommand implements Runnable {
                     description = "Roll of the body in the corner.") Quantity roll,
             @Option(names = "--recovery", paramLabel = "SHARE", converter = Amount.Share.class,
                     description = "Part of the roll that the suspension takes back, in per "
-                    + "cent.") Optional<Quantity> recovery,
+                        + "cent.") Optional<Quantity> recovery,
             @Option(names = "--change", paramLabel = "ANGLE", converter = Amount.Camber.class,
                     description = "Camber change in bump, negative on most cars.") Optional<Quantity> change,
             @Option(names = "--travel", paramLabel = "LENGTH", converter = Amount.Travel.class,
@@ -153,7 +152,7 @@ final class AlignmentCommand implements Runnable {
 
     @Command(name = "drag", mixinStandardHelpOptions = true,
             description = {"What toe costs on the straight: drag, power and heat, estimated for both wheels of an "
-            + "axle."},
+                + "axle."},
             footer = {"", "Examples:",
                 "  camberwell alignment drag --toe 0.2deg --speed 200km/h",
                 "  camberwell alignment drag --toe 1mm --across 18in --load 3200N",

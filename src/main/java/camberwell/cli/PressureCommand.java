@@ -92,7 +92,7 @@ final class PressureCommand implements Callable<Integer> {
 
     @Option(names = "--next-track", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
             description = "Track temperature of the day to set for; where it is not given, the track is taken to "
-            + "change as the air does.")
+                + "change as the air does.")
     private Optional<Quantity> nextTrack;
 
     @Option(names = "--next-set-at", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
@@ -106,7 +106,7 @@ final class PressureCommand implements Callable<Integer> {
     static final class Place {
         @Option(names = "--altitude", paramLabel = "HEIGHT", converter = Amount.Altitude.class,
                 description = "Height of the circuit, for the ambient pressure of the standard atmosphere; sea "
-                + "level if not given.")
+                    + "level if not given.")
         private Quantity altitude;
 
         @Option(names = "--ambient", paramLabel = "PRESSURE", converter = Amount.AmbientPressure.class,

@@ -15,13 +15,13 @@ import picocli.CommandLine.Parameters;
 
 /** {@code camberwell read}: what the tyres of a case show, without any advice. */
 @Command(name = "read", mixinStandardHelpOptions = true,
-        description = {"Reads the tyres of cases: the figures of each tyre, then what they say and how clear it is.",
-        "",
+        description = {
+            "Reads the tyres of cases: the figures of each tyre, then what they say and how clear it is.", "",
             "Camber is judged by the inner less the outer edge of the loaded tyres. An inner edge up to 8 K hotter is "
-                + "healthy, since the straights heat it; from 18 K nobody would argue. The outer edge should not "
-                + "be the hotter one at all.",
+                + "healthy, since the straights heat it; from 18 K nobody would argue. The outer edge should not be "
+                + "the hotter one at all.",
             "Pressure is judged by the hot pressure against its target, and by the middle of the tread against the "
-            + "mean of its edges. Where the two contradict each other, that is said."},
+                + "mean of its edges. Where the two contradict each other, that is said."},
         footer = {"", "Examples:",
             "  camberwell read demo-cases/pushes-in-snaps-out.yaml",
             "  camberwell read --format json - < case.yaml"})

@@ -45,6 +45,7 @@ public final class AdviceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        strings(json, "doubts", advice.tyres().doubts().stream());
         json.writeArrayFieldStart("changes");
         for (RankedChange change : advice.changes().subList(0, Math.min(top, advice.changes().size()))) {
             change(json, change);

@@ -53,6 +53,7 @@ public final class AdviceText {
                 + advice.run().conditions().surface().id() + " track"
                 + advice.run().conditions().track().map(track -> " at " + track).orElse(""));
         findings(advice.findings(), page);
+        doubts(advice.tyres().doubts(), page);
         if (advice.drivingFirst()) {
             driving("First, for the driver", advice.driving(), page);
         }
@@ -102,6 +103,14 @@ public final class AdviceText {
         }
         if (shown < findings.size()) {
             page.paragraph(0, findings.size() - shown + " less certain; --for engineer shows them.");
+        }
+    }
+
+    /** Where the readings contradict each other. */
+    static void doubts(List<String> doubts, Page page) {
+        if (!doubts.isEmpty()) {
+            page.heading("Read again before you trust it");
+            doubts.forEach(doubt -> page.point(0, Words.sentence(doubt)));
         }
     }
 

@@ -55,10 +55,7 @@ public final class ReadingReport {
         for (Axle axle : Axle.values()) {
             says(axle, tyres, page);
         }
-        if (!tyres.doubts().isEmpty()) {
-            page.heading("Read again before you trust it");
-            tyres.doubts().forEach(doubt -> page.point(0, Words.sentence(doubt)));
-        }
+        AdviceText.doubts(tyres.doubts(), page);
     }
 
     private static void table(TyreReadings tyres, Page page) {

@@ -102,6 +102,20 @@ class PressureCommandTest {
         }
     }
 
+    @Test
+    @DisplayName("advice tells where tread and gauge contradict each other, and changes no pressure on their word")
+    void adviceTellsOfDoubts() {
+        String tyre = "{inner: 86 °C, middle: 96 °C, outer: 86 °C, cold-pressure: 1.40 bar, hot-pressure: 1.72 bar}\n";
+        String run = Trackside.text("conditions: {air: 18 °C, track: 27 °C}\ntyres:\n  front-left: " + tyre
+                + "  front-right: " + tyre);
+        JsonNode advice = Typed.piped(run, "advise --format json -").json();
+        assertTrue(advice.path("doubts").get(0).asText().contains("trust neither yet"), advice.toString());
+        for (JsonNode change : advice.path("changes")) {
+            assertFalse(change.path("adjuster").asText().equals("front-pressure"), change.toString());
+        }
+        assertTrue(Typed.piped(run, "advise -").out().contains("Read again before you trust it"));
+    }
+
     private static String tread(int inner, int middle, int outer) {
         String tyre = "{inner: %d °C, middle: %d °C, outer: %d °C}".formatted(inner, middle, outer);
         return Trackside.text("conditions: {air: 18 °C, track: 27 °C}\ntyres:\n  front-left: " + tyre
