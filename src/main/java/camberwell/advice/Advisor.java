@@ -201,12 +201,17 @@ public final class Advisor {
             return withheld.values().stream().sorted(Comparator.comparing(Withheld::change)).toList();
         }
 
-        /** Two complaints of which at least one change helps one and harms the other ask for opposite things. */
+        /**
+         * Two complaints of which a change helps one and harms the other ask for opposite things. Only what a driver
+         * feels of the balance can conflict; what a tyre shows is a cost.
+         */
         private void addConflicts(List<RankedChange> candidates) {
-            for (int i = 0; i < complaints.size(); i++) {
-                for (int j = i + 1; j < complaints.size(); j++) {
-                    Complaint one = complaints.get(i);
-                    Complaint other = complaints.get(j);
+            List<Complaint> felt = complaints.stream()
+                    .filter(complaint -> complaint.reported() && complaint.where().isEmpty()).toList();
+            for (int i = 0; i < felt.size(); i++) {
+                for (int j = i + 1; j < felt.size(); j++) {
+                    Complaint one = felt.get(i);
+                    Complaint other = felt.get(j);
                     List<Change> trading = candidates.stream().filter(candidate -> trades(candidate, one, other))
                             .map(RankedChange::change).toList();
                     if (trading.size() > 1 || trading.stream().anyMatch(this::advised)) {
