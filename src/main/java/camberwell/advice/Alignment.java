@@ -3,11 +3,11 @@ package camberwell.advice;
 import camberwell.physics.RollCamber;
 import camberwell.physics.SteeringAxis;
 import camberwell.physics.Toe;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -45,8 +45,7 @@ public final class Alignment {
         across.ifPresent(diameter -> {
             double d = diameter.in(Unit.MILLIMETRE);
             figures.add(new Worked("total-toe-length", "Total toe, as a length",
-                    Toe.totalMillimetres(leftDegrees, rightDegrees, d), "mm", 2, String.format(Locale.ROOT,
-                    "%.1f mm x (sin %.3f° + sin %.3f°), rear less front", d, leftDegrees, rightDegrees)));
+                    Toe.totalMillimetres(leftDegrees, rightDegrees, d), "mm", 2, Figures.fill("%.1f mm x (sin %.3f° + sin %.3f°), rear less front", d, leftDegrees, rightDegrees)));
         });
         return List.copyOf(figures);
     }
@@ -105,7 +104,7 @@ public final class Alignment {
         String at = Worked.number(Math.abs(angle), Quantity.decimalsOf(angle));
         return new Worked(which + "-at-" + at, "Camber of the " + which + " wheel at " + at + "° of steer", exact,
                 "deg", 3,
-                String.format(Locale.ROOT, "%+.3f° from straight ahead, by exact rotation; the small-angle form "
+                Figures.fill("%+.3f° from straight ahead, by exact rotation; the small-angle form "
                         + "%.3f° %s %.3f° x sin %s° + %.3f° x (1 - cos %s°) gives %.3f°",
                         exact - camber.in(Unit.DEGREE), camber.in(Unit.DEGREE), angle < 0 ? "-" : "+",
                         Math.toDegrees(axis.caster()), at, Math.toDegrees(axis.kingpinInclination()), at,
@@ -123,9 +122,8 @@ public final class Alignment {
     public static List<Worked> casterFromSweep(Quantity turnedIn, Quantity turnedOut, Quantity steer) {
         double caster = Math.toDegrees(SteeringAxis.casterFromSweep(turnedIn.si(), turnedOut.si(), steer.si()));
         double factor = 1 / (2 * Math.sin(steer.si()));
-        return List.of(Worked.degrees("caster", "Caster", caster, String.format(Locale.ROOT,
-                "(%.3f° - %.3f°) / (2 x sin %.1f°), a factor of %.4f; workshop rules round the factor, and 1.5 for a "
-                        + "sweep of 20° reads 2.6 %% high", turnedIn.in(Unit.DEGREE), turnedOut.in(Unit.DEGREE),
+        return List.of(Worked.degrees("caster", "Caster", caster, Figures.fill("(%.3f° - %.3f°) / (2 x sin %.1f°), a factor of %.4f; workshop rules round the factor, and 1.5 for a "
+                        + "sweep of 20° reads 2.6 % high", turnedIn.in(Unit.DEGREE), turnedOut.in(Unit.DEGREE),
                 steer.in(Unit.DEGREE), factor)));
     }
 
@@ -141,14 +139,12 @@ public final class Alignment {
         double outer = Math.toDegrees(RollCamber.outer(camber.si(), lean, recovery.share()));
         double inner = Math.toDegrees(RollCamber.inner(camber.si(), lean, recovery.share()));
         double left = Math.toDegrees(RollCamber.outer(0, lean, recovery.share()));
-        String leaves = String.format(Locale.ROOT, "(1 - %.2f) x %.2f° of roll", recovery.share(),
+        String leaves = Figures.fill("(1 - %.2f) x %.2f° of roll", recovery.share(),
                 Math.toDegrees(lean));
         return List.of(new Worked("recovery", "Camber taken back in roll", 100 * recovery.share(), "%", 0,
                         recovery.source()),
-                Worked.degrees("outer", "Camber to the road, outer wheel", outer, String.format(Locale.ROOT,
-                        "%.2f° + %s; the loaded wheel", camber.in(Unit.DEGREE), leaves)),
-                Worked.degrees("inner", "Camber to the road, inner wheel", inner, String.format(Locale.ROOT,
-                        "%.2f° - %s; the one that pays", camber.in(Unit.DEGREE), leaves)),
+                Worked.degrees("outer", "Camber to the road, outer wheel", outer, Figures.fill("%.2f° + %s; the loaded wheel", camber.in(Unit.DEGREE), leaves)),
+                Worked.degrees("inner", "Camber to the road, inner wheel", inner, Figures.fill("%.2f° - %s; the one that pays", camber.in(Unit.DEGREE), leaves)),
                 Worked.degrees("upright", "Static camber that stands the outer wheel upright", -left, "-" + leaves
                         + "; tyres like to lean in a little, so most cars run somewhat more (common practice, no "
                         + "source)"));
@@ -199,11 +195,9 @@ public final class Alignment {
         return List.of(
                 new Worked("side-force", "Side force of one tyre", side, "N", 0, tyre.source() + " x "
                         + Worked.number(Math.abs(toe), 3) + "°: the two tyres push against each other"),
-                new Worked("drag", "Toe drag of the axle", drag, "N", 2, String.format(Locale.ROOT,
-                        "2 x %.0f N x sin %.3f°; an estimate that takes toe for slip angle. It grows with the square: "
+                new Worked("drag", "Toe drag of the axle", drag, "N", 2, Figures.fill("2 x %.0f N x sin %.3f°; an estimate that takes toe for slip angle. It grows with the square: "
                                 + "twice the toe drags four times as much", side, Math.abs(toe))),
-                new Worked("scrub-heat", "Power lost, which heats the tread", watts, "W", 0, String.format(Locale.ROOT,
-                        "%.2f N x %s; it warms the tyres on a cold track and overheats them on a hot one", drag,
+                new Worked("scrub-heat", "Power lost, which heats the tread", watts, "W", 0, Figures.fill("%.2f N x %s; it warms the tyres on a cold track and overheats them on a hot one", drag,
                         speed)));
     }
 }

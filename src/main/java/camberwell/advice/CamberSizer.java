@@ -5,6 +5,7 @@ import camberwell.physics.TreadRead;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
@@ -14,7 +15,6 @@ import camberwell.vocabulary.Direction;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,7 +59,7 @@ final class CamberSizer {
         double spread = read.getAsDouble();
         boolean less = change.direction() == Direction.LESS_NEGATIVE;
         TreadRead typical = new TreadRead(spread, 0, 0);
-        String shown = String.format(Locale.ROOT, "loaded %s tyres: inner less outer %s K, %.0f K is healthy",
+        String shown = Figures.fill("loaded %s tyres: inner less outer %s K, %.0f K is healthy",
                 axle.id(), kelvin(spread), HEALTHY_KELVIN);
         if ((less ? typical.outerHotClearness() : typical.innerHotClearness()) >= CLEAR) {
             return new Sized.Impossible("the tread asks for the opposite; " + shown);
@@ -72,7 +72,7 @@ final class CamberSizer {
         Rate rate = rate(axle);
         double computed = towards * rate.degreesPerKelvin();
         return inSteps(change, setting, Math.max(LEAST_DEGREES, Math.min(MOST_DEGREES, computed)), List.of(
-                String.format(Locale.ROOT, "%s; %s K x %.3f °/K = %.2f°%s", shown, kelvin(towards),
+                Figures.fill("%s; %s K x %.3f °/K = %.2f°%s", shown, kelvin(towards),
                         rate.degreesPerKelvin(), computed, computed > MOST_DEGREES ? ", of which half a degree at "
                         + "a time"
                                 : computed < LEAST_DEGREES ? ", less than a person can feel: 0.2°" : ""),
@@ -104,8 +104,7 @@ final class CamberSizer {
         Optional<Quantity> given = run.car().tyres(axle).camberPerKelvin();
         return lesson(axle).orElseGet(() -> given.map(rate -> new Rate(rate.in(Unit.DEGREE),
                 "degrees per kelvin from the tyre's entry in the car's file"))
-                .orElseGet(() -> new Rate(DEFAULT_DEGREES_PER_KELVIN, String.format(Locale.ROOT,
-                        "%.3f °/K where nothing better is known: common practice, no source",
+                .orElseGet(() -> new Rate(DEFAULT_DEGREES_PER_KELVIN, Figures.fill("%.3f °/K where nothing better is known: common practice, no source",
                         DEFAULT_DEGREES_PER_KELVIN))));
     }
 
@@ -146,8 +145,7 @@ final class CamberSizer {
         double rate = moreNegative / hotterInside;
         boolean teaches = Math.abs(moreNegative) >= LEAST_LESSON_DEGREES
                 && Math.abs(hotterInside) >= LEAST_LESSON_KELVIN && rate >= LEAST_RATE && rate <= MOST_RATE;
-        return teaches ? Optional.of(new Rate(rate, String.format(Locale.ROOT,
-                "%.3f °/K from this car's own runs: %.1f° of camber alone moved the spread by %.0f K between "
+        return teaches ? Optional.of(new Rate(rate, Figures.fill("%.3f °/K from this car's own runs: %.1f° of camber alone moved the spread by %.0f K between "
                 + "\"%s\" and \"%s\"", rate, Math.abs(moreNegative), Math.abs(hotterInside), older.title(),
                 newer.title()))) : Optional.empty();
     }

@@ -4,13 +4,13 @@ import camberwell.car.Dimension;
 import camberwell.car.Setting;
 import camberwell.physics.SteeringAxis;
 import camberwell.run.Case;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -38,7 +38,7 @@ final class CasterSizer {
         double inclination = kingpin.map(Quantity::si).orElse(Math.toRadians(DEFAULT_KINGPIN_DEGREES));
         double camber = run.car().setting(Adjuster.FRONT_CAMBER).map(front -> front.now().si()).orElse(0.0);
         List<String> computation = new ArrayList<>();
-        computation.add(String.format(Locale.ROOT, "camber at %.0f° of steer, from %.1f° straight ahead: outer front "
+        computation.add(Figures.fill("camber at %.0f° of steer, from %.1f° straight ahead: outer front "
                 + "wheel %s, inner %s (kingpin inclination %.1f°%s)", STEER_DEGREES, Math.toDegrees(camber),
                 beforeAfter(setting.now(), to, inclination, camber, -STEER_DEGREES),
                 beforeAfter(setting.now(), to, inclination, camber, STEER_DEGREES), Math.toDegrees(inclination),
@@ -51,7 +51,7 @@ final class CasterSizer {
     private static String beforeAfter(Quantity before, Quantity after, double inclination, double camber,
             double steerDegrees) {
         double steer = Math.toRadians(steerDegrees);
-        return String.format(Locale.ROOT, "%.2f° before and %.2f° after",
+        return Figures.fill("%.2f° before and %.2f° after",
                 Math.toDegrees(new SteeringAxis(before.si(), inclination).camber(camber, steer)),
                 Math.toDegrees(new SteeringAxis(after.si(), inclination).camber(camber, steer)));
     }

@@ -1,6 +1,7 @@
 package camberwell.advice;
 
 import camberwell.physics.GasLaw;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 
@@ -23,7 +24,7 @@ record ColdSetting(double pascal, String computation) {
             int decimals) {
         double wanted = GasLaw.coldSettingFromGrowth(cold.si(), hot.si(), target.si(), ambient);
         String air = ambient(ambient, unit);
-        return new ColdSetting(wanted, String.format("(%s + %s) x (%s + %s) / (%s + %s) - %s = %s",
+        return new ColdSetting(wanted, Figures.fill("(%s + %s) x (%s + %s) / (%s + %s) - %s = %s",
                 number(target, unit, decimals), air, number(cold, unit, decimals), air, number(hot, unit, decimals),
                 air,
                 air, Quantity.ofSi(wanted, unit).text(decimals + 1)));

@@ -4,6 +4,7 @@ import camberwell.car.Setting;
 import camberwell.fact.Day;
 import camberwell.physics.Toe;
 import camberwell.run.Case;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
@@ -12,7 +13,6 @@ import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -58,7 +58,7 @@ final class ToeSizer {
         double millimetres = Math.abs(Toe.millimetresFromDegrees(after, 1000 * rim)
                 - Toe.millimetresFromDegrees(before, 1000 * rim));
         List<String> computation = new ArrayList<>();
-        computation.add(String.format(Locale.ROOT, "%d step%s of %s a wheel = %.2f° or %.1f mm a wheel, %.1f mm in "
+        computation.add(Figures.fill("%d step%s of %s a wheel = %.2f° or %.1f mm a wheel, %.1f mm in "
                 + "total, across the %.0f mm "
                 + "rim%s", steps, steps == 1 ? "" : "s", setting.step(), Math.abs(after - before),
                 millimetres, 2 * millimetres, 1000 * rim, given.isPresent() ? "" : ", assumed, the car's file "
@@ -72,7 +72,7 @@ final class ToeSizer {
         double dragBefore = 2 * Toe.drag(tyre.newtonsPerRadian(), Math.toRadians(before));
         double dragAfter = 2 * Toe.drag(tyre.newtonsPerRadian(), Math.toRadians(after));
         double watts = (dragAfter - dragBefore) * Unit.KILOMETRE_PER_HOUR.toSi(SPEED_KMH);
-        return String.format(Locale.ROOT, "toe drag of the axle on the straight: %.1f N before, %.1f N after, "
+        return Figures.fill("toe drag of the axle on the straight: %.1f N before, %.1f N after, "
                 + "%+.0f W at %.0f km/h; an estimate with %s", dragBefore, dragAfter, watts, SPEED_KMH, tyre.source());
     }
 

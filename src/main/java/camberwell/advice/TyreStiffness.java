@@ -3,10 +3,10 @@ package camberwell.advice;
 import camberwell.car.Car;
 import camberwell.car.Dimension;
 import camberwell.physics.Bakker1987;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -39,7 +39,7 @@ public record TyreStiffness(double newtonsPerRadian, String source) {
     public static TyreStiffness atLoad(double newtons) {
         double within = Math.max(LEAST_LOAD, Math.min(MOST_LOAD, newtons));
         double stiffness = Bakker1987.PUBLISHED.at(within, 0).stiffness();
-        return new TyreStiffness(stiffness, String.format(Locale.ROOT, "%s a tyre, of a published car tyre at %.1f kN",
+        return new TyreStiffness(stiffness, Figures.fill("%s a tyre, of a published car tyre at %.1f kN",
                 text(stiffness), within / 1000));
     }
 

@@ -1,8 +1,8 @@
 package camberwell.advice;
 
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
-import java.util.Locale;
 
 /**
  * One figure and how it was computed.
@@ -31,7 +31,6 @@ public record Worked(String id, String name, double value, String unit, int deci
 
     /** The number alone, with {@code decimals} digits, and never a negative zero. */
     static String number(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        return Figures.fixed(value, decimals);
     }
 }

@@ -4,20 +4,20 @@ import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
-import camberwell.fact.Reading;
 import camberwell.fact.Reading.State;
+import camberwell.fact.Reading;
 import camberwell.fact.Reported;
 import camberwell.rules.Condition;
 import camberwell.rules.Line;
 import camberwell.rules.Trial;
 import camberwell.run.Report;
+import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -158,6 +158,6 @@ final class Observed {
     }
 
     static String two(double number) {
-        return String.format(Locale.ROOT, "%.2f", number);
+        return Figures.fill("%.2f", number);
     }
 }

@@ -1,11 +1,12 @@
 package camberwell.reading;
 
-import camberwell.fact.Reading;
 import camberwell.fact.Reading.State;
+import camberwell.fact.Reading;
 import camberwell.physics.GasLaw;
 import camberwell.physics.TreadRead;
 import camberwell.run.Case;
 import camberwell.run.TyreReading;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
@@ -17,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -390,11 +390,11 @@ public final class TyreReader {
     }
 
     private static String kelvin(double difference) {
-        return String.format(Locale.ROOT, "%.0f K", difference);
+        return Figures.fill("%.0f K", difference);
     }
 
     private static String celsius(double temperature) {
-        return String.format(Locale.ROOT, "%.0f °C", temperature);
+        return Figures.fill("%.0f °C", temperature);
     }
 
     private static double ramp(double value, double start, double full) {

@@ -6,6 +6,7 @@ import camberwell.reading.Subject;
 import camberwell.reading.TyreReadings;
 import camberwell.reading.WheelFigures;
 import camberwell.run.Case;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
@@ -14,7 +15,6 @@ import java.io.IOException;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -153,7 +153,7 @@ public final class ReadingReport {
         OptionalDouble mean = meanOf(tyres, which);
         if (mean.isPresent()) {
             means.append(means.isEmpty() ? "" : ", ").append(name)
-                    .append(String.format(Locale.ROOT, " %.0f °C", mean.getAsDouble()));
+                    .append(Figures.fill(" %.0f °C", mean.getAsDouble()));
         }
     }
 

@@ -3,6 +3,7 @@ package camberwell.report;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
 import camberwell.advice.Size;
+import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
@@ -126,12 +127,12 @@ public final class Words {
 
     /** A number with two decimals. */
     public static String two(double number) {
-        return String.format(Locale.ROOT, "%.2f", number);
+        return Figures.fill("%.2f", number);
     }
 
     /** A number with its sign, one decimal where it needs it. */
     public static String signed(double number) {
-        return number == Math.rint(number) ? String.format(Locale.ROOT, "%+.0f", number)
-                : String.format(Locale.ROOT, "%+.1f", number);
+        return number == Math.rint(number) ? Figures.fill("%+.0f", number)
+                : Figures.fill("%+.1f", number);
     }
 }
