@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,6 +24,7 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Examples:",
             "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
             "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
+            "  camberwell advise --rules my-rules my-case.yaml",
             "  camberwell advise --format json - < case.yaml"})
 final class AdviseCommand implements Callable<Integer> {
 
@@ -42,6 +44,9 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(names = "--score", description = "Show every term of each change's score.")
     private boolean score;
 
+    @Mixin
+    private RulesOption rules;
+
     AdviseCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -52,6 +57,7 @@ final class AdviseCommand implements Callable<Integer> {
         CaseReader reader = new CaseReader();
         List<CaseFile> files = cases.stream().map(name -> read(reader, name)).toList();
         files.forEach(file -> file.warnings().forEach(warning -> console.err().println(warning.text())));
+        Engine engine = rules.on(this.engine, console);
         Advisor advisor = engine.advisor();
         if (format == Format.TEXT) {
             for (CaseFile file : files) {

@@ -6,6 +6,8 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.rules.Names;
 import camberwell.rules.RuleBase;
+import camberwell.rules.RulePack;
+import camberwell.rules.RuleSet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
@@ -20,13 +22,29 @@ final class Engine {
 
     private final Path home;
     private final Path cache;
+    private final List<RulePack> packs;
     private Notes notes;
     private RuleBase rules;
     private Weights weights;
 
     Engine(Path home, Path cache) {
+        this(home, cache, List.of());
+    }
+
+    private Engine(Path home, Path cache, List<RulePack> packs) {
         this.home = home;
         this.cache = cache;
+        this.packs = packs;
+    }
+
+    /** One with the rules and notes of {@code packs} on top of the built-in ones; this one stays as it is. */
+    Engine withRules(List<RulePack> packs) {
+        return packs.isEmpty() ? this : new Engine(home, cache, List.copyOf(packs));
+    }
+
+    /** The rule folders on top of the built-in rules. */
+    List<RulePack> packs() {
+        return packs;
     }
 
     /** The folder that has {@code rules} and {@code knowledge-notes}: said by the launcher, or found from the jar. */
@@ -54,7 +72,11 @@ final class Engine {
 
     Notes notes() {
         if (notes == null) {
-            notes = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
+            Notes all = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
+            for (RulePack pack : packs) {
+                all = all.with(pack.name(), pack.notes());
+            }
+            notes = all;
         }
         return notes;
     }
@@ -68,9 +90,14 @@ final class Engine {
 
     RuleBase rules() {
         if (rules == null) {
-            rules = reading(() -> RuleBase.open(home, names(notes()), cache));
+            rules = reading(() -> RuleBase.open(home, names(notes()), cache, packs));
         }
         return rules;
+    }
+
+    /** The rules as they are read, before anything is compiled. */
+    RuleSet ruleSet() {
+        return reading(() -> RuleSet.read(home, names(notes()), packs));
     }
 
     Advisor advisor() {

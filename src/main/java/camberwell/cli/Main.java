@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import camberwell.problem.ProblemsException;
+import camberwell.rules.Manifest;
 import camberwell.rules.RuleBase;
 import camberwell.rules.RuleProblemException;
 import java.io.PrintWriter;
@@ -12,7 +13,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command {@code camberwell}. */
-@Command(name = "camberwell", mixinStandardHelpOptions = true, version = "camberwell 0.1.0",
+@Command(name = "camberwell", mixinStandardHelpOptions = true, version = "camberwell " + Manifest.CAMBERWELL,
         description = "Names the next setup change for a racing car: how much, why, at what cost, and how to check it.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Examples:",
@@ -41,7 +42,9 @@ public final class Main implements Runnable {
     static int run(Console console, Engine engine, String... arguments) {
         CommandLine line = new CommandLine(new Main(console));
         line.addSubcommand(new AdviseCommand(console, engine));
-        line.addSubcommand(new CommandLine(new RulesCommand()));
+        CommandLine rules = new CommandLine(new RulesCommand());
+        rules.addSubcommand(new RulesCheckCommand(console, engine));
+        line.addSubcommand(rules);
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);

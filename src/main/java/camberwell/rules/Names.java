@@ -1,6 +1,7 @@
 package camberwell.rules;
 
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The names of the knowledge notes, which close the lists that the dictionary leaves open.
@@ -26,5 +27,14 @@ public record Names(Set<String> adjustments, Set<String> findings, Set<String> d
     boolean hasNote(String name) {
         return adjustments.contains(name) || findings.contains(name) || driving.contains(name)
                 || cautions.contains(name);
+    }
+
+    /** Every name, of any kind. */
+    Set<String> all() {
+        Set<String> all = new TreeSet<>(adjustments);
+        all.addAll(findings);
+        all.addAll(driving);
+        all.addAll(cautions);
+        return all;
     }
 }

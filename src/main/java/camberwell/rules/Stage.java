@@ -23,6 +23,20 @@ public enum Stage implements Word {
         return id;
     }
 
+    /**
+     * The stage whose rule files lie in {@code folder}.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    static Stage ofFolder(String folder) {
+        for (Stage stage : values()) {
+            if (stage.folder.equals(folder)) {
+                return stage;
+            }
+        }
+        throw new IllegalArgumentException("no stage has the folder " + folder);
+    }
+
     /** The folder of its rule files. */
     public String folder() {
         return folder;
