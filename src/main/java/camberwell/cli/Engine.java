@@ -4,6 +4,7 @@ import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.rules.Dictionary;
 import camberwell.rules.Names;
 import camberwell.rules.RuleBase;
 import camberwell.rules.RulePack;
@@ -93,6 +94,11 @@ final class Engine {
             rules = reading(() -> RuleBase.open(home, names(notes()), cache, packs));
         }
         return rules;
+    }
+
+    /** The sentences that rules are written in, without the rules. */
+    Dictionary dictionary() {
+        return reading(() -> Dictionary.read(home.resolve("rules").resolve("dictionary.dsl")));
     }
 
     /** The rules as they are read, before anything is compiled. */

@@ -43,7 +43,13 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main(console));
         line.addSubcommand(new AdviseCommand(console, engine));
         CommandLine rules = new CommandLine(new RulesCommand());
+        rules.addSubcommand(new RulesSentencesCommand(console, engine));
+        rules.addSubcommand(new RulesNewCommand(console, engine));
         rules.addSubcommand(new RulesCheckCommand(console, engine));
+        rules.addSubcommand(new RulesTryCommand(console, engine));
+        rules.addSubcommand(new RulesCompareCommand(console, engine));
+        rules.addSubcommand(new RulesWatchCommand(console, engine));
+        rules.addSubcommand(new RulesPackCommand(console, engine));
         line.addSubcommand(rules);
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -81,10 +82,12 @@ final class RulesCheckCommand implements Callable<Integer> {
         Set<String> always = Set.copyOf(Advisor.generalCautions());
         if (folders.isEmpty()) {
             Notes notes = engine.notes();
+            // The notes take as long as the rules do, and neither waits for the other.
+            CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
             RuleSet set = engine.ruleSet();
             List<Problem> problems = new ArrayList<>(
                     new RuleCheck(set, Engine.names(notes), always, notes::file).builtIn());
-            problems.addAll(notes.problems());
+            problems.addAll(ofNotes.join());
             return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
         }
         List<RulePack> packs;

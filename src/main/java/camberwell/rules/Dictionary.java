@@ -68,8 +68,12 @@ public final class Dictionary {
         return sentences;
     }
 
-    /** The sentence that {@code line} is, with its words, if it is one. */
-    Optional<Map.Entry<Sentence, Map<String, String>>> match(boolean condition, String line) {
+    /**
+     * The sentence that {@code line} is, with its words, if it is one.
+     *
+     * @param line with single spaces between its words
+     */
+    public Optional<Map.Entry<Sentence, Map<String, String>>> match(boolean condition, String line) {
         for (Sentence sentence : sentences) {
             if (sentence.condition() == condition) {
                 Optional<Map<String, String>> words = sentence.match(line);

@@ -14,7 +14,7 @@ import java.util.TreeSet;
 public record Names(Set<String> adjustments, Set<String> findings, Set<String> driving, Set<String> cautions) {
 
     /** The names that may fill a gap of that name; empty when it is not a name of a note. */
-    Set<String> forGap(String gap) {
+    public Set<String> forGap(String gap) {
         return switch (gap) {
             case "finding" -> findings;
             case "driving" -> driving;
@@ -24,7 +24,7 @@ public record Names(Set<String> adjustments, Set<String> findings, Set<String> d
     }
 
     /** Whether there is a note of that name, of any kind. */
-    boolean hasNote(String name) {
+    public boolean hasNote(String name) {
         return adjustments.contains(name) || findings.contains(name) || driving.contains(name)
                 || cautions.contains(name);
     }

@@ -29,7 +29,8 @@ public final class RuleCheck {
     private final Set<String> alwaysShown;
     private final UnaryOperator<String> fileOfNote;
     private final List<RuleText> all;
-    private final Map<RuleText, List<Asked>> asks = new HashMap<>();
+    private final Map<String, List<Asked>> asks = new HashMap<>();
+    private final Map<String, Integer> place = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
     /**
@@ -42,7 +43,10 @@ public final class RuleCheck {
         this.alwaysShown = alwaysShown;
         this.fileOfNote = fileOfNote;
         this.all = List.copyOf(set.rules().values());
-        all.forEach(rule -> asks.put(rule, asked(rule)));
+        for (RuleText rule : all) {
+            asks.put(rule.name(), asked(rule));
+            place.put(rule.name(), place.size());
+        }
     }
 
     /** Every problem of the built-in rules, file by file from top to bottom. */
@@ -71,7 +75,8 @@ public final class RuleCheck {
     }
 
     private void check(List<RuleText> subjects, Collection<String> notes) {
-        Set<RuleText> subject = new HashSet<>(subjects);
+        Set<String> subject = new HashSet<>();
+        subjects.forEach(rule -> subject.add(rule.name()));
         for (RuleText rule : subjects) {
             neverFires(rule).ifPresent(why -> problem(rule, "the rule \"" + rule.name() + "\" can never fire: " + why));
             opposites(rule, rule);
@@ -79,10 +84,10 @@ public final class RuleCheck {
         for (List<RuleText> alike : byConclusionTopic().values()) {
             for (RuleText one : alike) {
                 for (RuleText other : alike) {
-                    if (one != other && (subject.contains(one) || subject.contains(other))) {
+                    if (one != other && (subject.contains(one.name()) || subject.contains(other.name()))) {
                         covered(one, other, subject);
-                        if (all.indexOf(one) < all.indexOf(other) && sameEvidence(one, other)) {
-                            opposites(subject.contains(other) ? other : one, subject.contains(other) ? one : other);
+                        if (before(one, other) && sameEvidence(one, other)) {
+                            opposites(subject.contains(other.name()) ? other : one, subject.contains(other.name()) ? one : other);
                         }
                     }
                 }
@@ -111,7 +116,7 @@ public final class RuleCheck {
     }
 
     private Optional<String> neverFires(RuleText rule) {
-        List<Asked> asked = asks.get(rule);
+        List<Asked> asked = asks.get(rule.name());
         for (Asked one : asked) {
             if (one.nothing()) {
                 List<String> lines = clash(rule, one);
@@ -119,17 +124,20 @@ public final class RuleCheck {
                         : "\"" + lines.get(0) + "\" and \"" + lines.get(1) + "\" exclude each other");
             }
         }
-        for (int i = 0; i < rule.conditions().size(); i++) {
-            for (int j = 0; j < rule.conditions().size(); j++) {
-                Asked positive = Asked.of(rule.conditions().get(i));
-                Asked negative = Asked.of(rule.conditions().get(j));
+        for (Asked negative : asked) {
+            for (Asked positive : asked) {
                 if (!positive.negative() && negative.negative() && positive.facts(negative)) {
-                    return Optional.of("\"" + rule.conditions().get(i).text() + "\" and \""
-                            + rule.conditions().get(j).text() + "\" exclude each other");
+                    return Optional.of("\"" + text(rule, positive) + "\" and \"" + text(rule, negative)
+                            + "\" exclude each other");
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private static String text(RuleText rule, Asked asked) {
+        return rule.conditions().stream().filter(condition -> Asked.of(condition).equals(asked)).findFirst()
+                .orElseThrow().text();
     }
 
     /** The two conditions that exclude each other; one, when its own narrowings do. */
@@ -170,8 +178,12 @@ public final class RuleCheck {
 
     /** Whether whenever {@code one} fires {@code other} fires too. */
     private boolean implies(RuleText one, RuleText other) {
-        return asks.get(other).stream().allMatch(wanted ->
-                asks.get(one).stream().anyMatch(given -> given.within(wanted)));
+        return asks.get(other.name()).stream().allMatch(wanted ->
+                asks.get(one.name()).stream().anyMatch(given -> given.within(wanted)));
+    }
+
+    private boolean before(RuleText one, RuleText other) {
+        return place.get(one.name()) < place.get(other.name());
     }
 
     private boolean sameEvidence(RuleText one, RuleText other) {
@@ -183,17 +195,17 @@ public final class RuleCheck {
      * in addition is further evidence. With the very same certainty it is held to be a copy; on the same evidence any
      * certainty would count that evidence twice.
      */
-    private void covered(RuleText narrow, RuleText wide, Set<RuleText> subject) {
+    private void covered(RuleText narrow, RuleText wide, Set<String> subject) {
         if (!implies(narrow, wide)) {
             return;
         }
         boolean alike = implies(wide, narrow);
         boolean adds = narrow.conclusions().stream().anyMatch(line -> wide.conclusions().stream()
                 .noneMatch(other -> alike ? key(line).equals(key(other)) : line.sameAs(other)));
-        if (adds || alike && all.indexOf(narrow) < all.indexOf(wide) && subject.contains(wide)) {
+        if (adds || alike && before(narrow, wide) && subject.contains(wide.name())) {
             return;
         }
-        problem(subject.contains(narrow) ? narrow : wide, "the rule \"" + narrow.name() + "\" is covered by \""
+        problem(subject.contains(narrow.name()) ? narrow : wide, "the rule \"" + narrow.name() + "\" is covered by \""
                 + wide.name() + "\" (" + wide.file() + ":" + wide.line() + "), which says the same on "
                 + (alike ? "the same" : "less") + " evidence");
     }
@@ -219,8 +231,8 @@ public final class RuleCheck {
     }
 
     private static boolean opposite(Line one, Line other) {
-        String verb = verb(one);
-        String otherVerb = verb(other);
+        String verb = one.sentence().verb();
+        String otherVerb = other.sentence().verb();
         if (one.words().containsKey("finding") && other.words().containsKey("finding")) {
             return one.word("finding").equals(other.word("finding")) && !verb.equals(otherVerb);
         }
@@ -240,17 +252,13 @@ public final class RuleCheck {
                 Word.of(Direction.class, line.word("direction")));
     }
 
-    private static String verb(Line line) {
-        return line.sentence().template().substring(0, line.sentence().template().indexOf(' '));
-    }
-
     private void findings(List<RuleText> subjects) {
         List<RuleText> everything = new ArrayList<>(all);
         everything.addAll(set.broken());
         Set<String> found = new TreeSet<>();
         Set<String> asked = new TreeSet<>();
         for (RuleText rule : everything) {
-            rule.conclusions().stream().filter(line -> verb(line).equals("find"))
+            rule.conclusions().stream().filter(line -> line.sentence().verb().equals("find"))
                     .forEach(line -> found.add(line.word("finding")));
             asked.addAll(RuleGraph.asked(rule));
         }
@@ -260,9 +268,9 @@ public final class RuleCheck {
                 nothingConcludes(rule, condition.head(), found, told);
             }
             for (Line line : rule.conclusions()) {
-                if (verb(line).equals("speak")) {
+                if (line.sentence().verb().equals("speak")) {
                     nothingConcludes(rule, line, found, told);
-                } else if (verb(line).equals("find") && !asked.contains(line.word("finding"))
+                } else if (line.sentence().verb().equals("find") && !asked.contains(line.word("finding"))
                         && told.add("unused " + line.word("finding"))) {
                     problems.add(Problem.error(rule.file(), line.line(), line.column(), "the finding \""
                             + line.word("finding") + "\" leads nowhere: no rule asks for it"));

@@ -226,31 +226,16 @@ final class RuleFileReader {
         }
         Optional<Line> line = sentence(false, text, number, column);
         line.ifPresent(said -> {
-            if (!allowed(said)) {
-                problem(number, column, "a rule of the stage " + stage.folder() + " does not " + verb(said)
-                        + "; it belongs into " + home(said).folder());
+            if (!stage.allows(said.sentence())) {
+                problem(number, column, "a rule of the stage " + stage.folder() + " does not " + verb(said.sentence())
+                        + "; it belongs into " + Stage.homeOf(said.sentence()).folder());
             }
             draft.conclusions.add(said);
         });
     }
 
-    private boolean allowed(Line line) {
-        Stage home = home(line);
-        return home == stage || home == Stage.READINGS && stage != Stage.CHANGES && stage != Stage.CAUTIONS;
-    }
-
-    private static String verb(Line line) {
-        String template = line.sentence().template();
-        return template.startsWith("speak against") ? "speak against findings" : template.split(" ")[0];
-    }
-
-    private static Stage home(Line line) {
-        return switch (line.sentence().template().split(" ")[0]) {
-            case "find", "speak" -> Stage.READINGS;
-            case "propose", "oppose", "withhold" -> Stage.CHANGES;
-            case "caution" -> Stage.CAUTIONS;
-            default -> Stage.DRIVING;
-        };
+    private static String verb(Sentence sentence) {
+        return sentence.verb().equals("speak") ? "speak against findings" : sentence.verb();
     }
 
     private void finish() {

@@ -55,10 +55,11 @@ final class RuleGraph {
     List<Problem> circles(List<RuleText> suspects) {
         List<Problem> problems = new ArrayList<>();
         Set<Set<String>> told = new HashSet<>();
-        Set<RuleText> wanted = new HashSet<>(suspects);
+        Set<String> wanted = new HashSet<>();
+        suspects.forEach(rule -> wanted.add(rule.name()));
         for (List<Step> starts : steps.values()) {
             for (Step start : starts) {
-                if (!wanted.contains(start.rule())) {
+                if (!wanted.contains(start.rule().name())) {
                     continue;
                 }
                 List<Step> circle = backTo(start);

@@ -3,6 +3,7 @@ package camberwell.rules;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Nearest;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -159,6 +160,11 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         only(path -> path.startsWith(NOTES + "/"))
                 .forEach((path, text) -> notes.put(path.substring(NOTES.length() + 1), text));
         return notes;
+    }
+
+    /** All of it as a zip file, the same bytes for the same content. */
+    public byte[] zip() throws IOException {
+        return PackFiles.zipOf(files);
     }
 
     private Map<String, String> only(Predicate<String> wanted) {

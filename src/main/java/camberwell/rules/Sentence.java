@@ -38,7 +38,7 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
         }
 
         /** Whether {@code word} may fill it, as far as the dictionary can tell. */
-        boolean takes(String word) {
+        public boolean takes(String word) {
             return open.map(pattern -> pattern.matcher(word).matches()).orElseGet(() -> words.contains(word));
         }
     }
@@ -116,6 +116,11 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
             }
         }
         return true;
+    }
+
+    /** Its first word, which says what a conclusion does. */
+    public String verb() {
+        return template.substring(0, (template + " ").indexOf(' '));
     }
 
     /** The sentence with those words in its gaps. */
