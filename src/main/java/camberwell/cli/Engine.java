@@ -75,7 +75,7 @@ final class Engine {
         if (notes == null) {
             Notes all = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
             for (RulePack pack : packs) {
-                all = all.with(pack.name(), pack.notes());
+                all = all.with(pack.name() + "/" + RulePack.NOTES, pack.notes());
             }
             notes = all;
         }

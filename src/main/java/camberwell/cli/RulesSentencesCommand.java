@@ -69,7 +69,8 @@ final class RulesSentencesCommand implements Callable<Integer> {
                 .filter(sentence -> words.stream().map(word -> word.toLowerCase(Locale.ROOT)).allMatch(word ->
                         sentence.template().toLowerCase(Locale.ROOT).contains(word)
                         || sentence.topic().toLowerCase(Locale.ROOT).contains(word)
-                        || sentence.gaps().stream().anyMatch(gap -> fitting(gap, names).contains(word))))
+                        || sentence.gaps().stream().anyMatch(gap -> fitting(gap, names).stream()
+                        .anyMatch(fits -> fits.contains(word)))))
                 .toList();
     }
 

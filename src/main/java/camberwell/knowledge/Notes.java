@@ -76,7 +76,7 @@ public final class Notes {
                     Place place = new Place(() -> text, shown + "/" + path, kind);
                     Place other = all.put(name, place);
                     if (other != null && other.kind != kind) {
-                        problems.add(Problem.error(place.shown, 1, 1, "there is a note of that name already, on a "
+                        problems.add(Problem.error(place.shown, 1, 1, "there is a note of that name already, of the kind "
                                 + other.kind.id() + ": " + other.shown));
                     }
                 }

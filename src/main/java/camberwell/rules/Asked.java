@@ -45,7 +45,7 @@ record Asked(String about, boolean single, boolean negative, Map<String, Passing
         }
 
         boolean nothing() {
-            return isRange() ? above >= below : words.isEmpty();
+            return isRange() ? Math.nextUp(above) >= below : words.isEmpty();
         }
 
         Passing and(Passing other) {

@@ -176,7 +176,7 @@ public final class DemoCase {
     }
 
     private static String two(double number) {
-        return String.format(Locale.ROOT, "%.2f", number);
+        return String.format(Locale.ROOT, "%.2f", number).replaceAll("\\.?0+$", "");
     }
 
     private void tyres(StringBuilder text) {

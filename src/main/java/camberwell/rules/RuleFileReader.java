@@ -60,6 +60,8 @@ final class RuleFileReader {
         private String name;
         private int line;
         private int problemsBefore;
+        private boolean saysWhen;
+        private boolean saysThen;
         private final Map<String, String> annotations = new HashMap<>();
         private final List<Condition> conditions = new ArrayList<>();
         private final List<Line> conclusions = new ArrayList<>();
@@ -203,6 +205,7 @@ final class RuleFileReader {
             finish();
             return;
         }
+        draft.saysWhen = true;
         Optional<Line> line = sentence(true, text, number, column);
         if (line.isEmpty()) {
             return;
@@ -224,6 +227,7 @@ final class RuleFileReader {
             finish();
             return;
         }
+        draft.saysThen = true;
         Optional<Line> line = sentence(false, text, number, column);
         line.ifPresent(said -> {
             if (!stage.allows(said.sentence())) {
@@ -247,10 +251,10 @@ final class RuleFileReader {
         if (!draft.annotations.containsKey("note")) {
             problem(draft.line, 1, rule + " has no knowledge note: add @note(\"...\")");
         }
-        if (draft.conditions.isEmpty()) {
+        if (!draft.saysWhen) {
             problem(draft.line, 1, rule + " has no condition, so it would always apply");
         }
-        if (draft.conclusions.isEmpty()) {
+        if (!draft.saysThen) {
             problem(draft.line, 1, rule + " concludes nothing");
         }
         Integer other = lineOfName.putIfAbsent(draft.name, draft.line);
