@@ -16,6 +16,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -114,7 +115,8 @@ final class NewRule {
             return fits(match.get().getKey(), match.get().getValue(), said) ? Optional.of(spaced) : Optional.empty();
         }
         List<Sentence> found = RulesSentencesCommand.find(dictionary, names, List.of(spaced.split(" ")), stage).stream()
-                .filter(sentence -> sentence.condition() == condition).limit(MOST_OFFERED).toList();
+                .filter(sentence -> sentence.condition() == condition)
+                .sorted(Comparator.comparing(sentence -> !hasItself(sentence, spaced))).limit(MOST_OFFERED).toList();
         if (found.isEmpty()) {
             dialogue.say("No sentence has all of those words. Write fewer, for instance: tread, report, differential.");
             return Optional.empty();
@@ -130,6 +132,11 @@ final class NewRule {
             sentence.gaps().forEach(gap -> words.put(gap.name(), fill(sentence, gap, words)));
             return fits(sentence, words, said) ? Optional.of(sentence.filled(words)) : Optional.empty();
         });
+    }
+
+    /** Whether the words stand in the sentence rather than in one of its lists. */
+    private static boolean hasItself(Sentence sentence, String words) {
+        return Arrays.stream(words.toLowerCase(Locale.ROOT).split(" ")).allMatch(sentence.template()::contains);
     }
 
     private Optional<Integer> number(String answer, int most) {
@@ -192,7 +199,7 @@ final class NewRule {
         String hint = gap.name().equals("certainty") ? "0.01 to 1.0" : fitting.isEmpty() ? "a number"
                 : String.join(", ", fitting);
         return dialogue.ask("{" + gap.name() + "} (" + hint + "):", answer -> {
-            if (!gap.takes(answer)) {
+            if (!gap.takes(answer) || gap.name().equals("direction") && !fitting.contains(answer)) {
                 dialogue.say("\"" + answer + "\" does not fit"
                         + Nearest.to(answer, fitting).map(near -> "; did you mean \"" + near + "\"?").orElse(""));
                 return Optional.empty();
