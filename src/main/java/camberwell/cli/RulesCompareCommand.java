@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -56,11 +57,10 @@ final class RulesCompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        List<String> trustedOld = trusted.stream().filter(folder -> console.path(folder).equals(console.path(old))).toList();
-        List<String> trustedNew = trusted.stream().filter(folder -> console.path(folder).equals(console.path(fresh)))
-                .toList();
-        Engine before = engine.withRules(packs(old, trustedOld));
-        Engine after = engine.withRules(packs(fresh, trustedNew));
+        List<String> folders = Stream.of(old, fresh).filter(folder -> !folder.equals(BUILT_IN)).toList();
+        List<RulePack> packs = RulesOption.read(folders, trusted, console);
+        Engine before = old.equals(BUILT_IN) ? engine : engine.withRules(packs.subList(0, 1));
+        Engine after = fresh.equals(BUILT_IN) ? engine : engine.withRules(packs.subList(packs.size() - 1, packs.size()));
         List<Path> files = files();
         if (files.isEmpty()) {
             console.err().println("There is no case in " + cases + ".");
@@ -77,10 +77,6 @@ final class RulesCompareCommand implements Callable<Integer> {
             json(compared);
         }
         return ExitCode.DONE;
-    }
-
-    private List<RulePack> packs(String folder, List<String> trust) {
-        return folder.equals(BUILT_IN) ? List.of() : RulesOption.read(List.of(folder), trust, console);
     }
 
     private List<Path> files() {

@@ -103,7 +103,8 @@ final class RulesWatchCommand implements Callable<Integer> {
             List<Path> files = cases.isEmpty() ? CaseFolder.cases(console.path(folder).resolve(RulePack.CASES))
                     : cases.stream().map(console::path).toList();
             if (checked.problems().isEmpty() && !files.isEmpty()) {
-                RulesTryCommand.write(files, RulesOption.read(List.of(folder), trusted, console), engine, page);
+                RuleTrial trial = new RuleTrial(RulesOption.read(List.of(folder), trusted, console), engine);
+                trial.of(files).forEach(tried -> trial.write(tried, page));
             }
         } catch (ProblemsException e) {
             e.problems().forEach(problem -> page.verbatim(problem.withExcerpt()));

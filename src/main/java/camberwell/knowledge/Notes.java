@@ -60,11 +60,11 @@ public final class Notes {
     }
 
     /**
-     * These notes and those of a rule folder that was read already; a note of the same name takes the place of the one here.
+     * These notes and those of a rule folder that was read already; a note of the same name takes the place of the one here, unless it is a caution.
      *
      * @param shown how problems name the folder
      * @param files their texts, by kind folder and file name: {@code causes/hot-rims.md}
-     * @throws ProblemsException if one of them has the name of a note of another kind
+     * @throws ProblemsException if one of them has the name of a note of another kind, or of a caution
      */
     public Notes with(String shown, Map<String, String> files) {
         Map<String, Place> all = new TreeMap<>(places);
@@ -75,7 +75,10 @@ public final class Notes {
                     String name = path.substring(kind.folder().length() + 1, path.length() - ".md".length());
                     Place place = new Place(() -> text, shown + "/" + path, kind);
                     Place other = all.put(name, place);
-                    if (other != null && other.kind != kind) {
+                    if (other != null && kind == Note.Kind.CAUTION && other.kind == kind) {
+                        problems.add(Problem.error(place.shown, 1, 1, "a caution stays as it is, and there is one of that "
+                                + "name already: " + other.shown));
+                    } else if (other != null && other.kind != kind) {
                         problems.add(Problem.error(place.shown, 1, 1, "there is a note of that name already, of the kind "
                                 + other.kind.id() + ": " + other.shown));
                     }

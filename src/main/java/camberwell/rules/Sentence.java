@@ -21,8 +21,6 @@ import java.util.regex.Pattern;
 public record Sentence(boolean condition, boolean narrowing, String template, List<Gap> gaps, String topic, String drl,
         List<String> fixed) {
 
-    private static final Pattern CLOSED_LIST = Pattern.compile("[a-z-]+(\\|[a-z-]+)*");
-
     /**
      * A gap to be filled with a word.
      *
@@ -33,8 +31,12 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
     public record Gap(String name, List<String> words, Optional<Pattern> open) {
 
         static Gap of(String name, String regex) {
-            return CLOSED_LIST.matcher(regex).matches() ? new Gap(name, List.of(regex.split("\\|")), Optional.empty())
+            return isList(regex) ? new Gap(name, List.of(regex.split("\\|")), Optional.empty())
                     : new Gap(name, List.of(), Optional.of(Pattern.compile(regex)));
+        }
+
+        private static boolean isList(String regex) {
+            return regex.chars().allMatch(c -> c >= 'a' && c <= 'z' || c == '-' || c == '|');
         }
 
         /** Whether {@code word} may fill it, as far as the dictionary can tell. */
@@ -47,8 +49,12 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
     record Filled(Gap gap, String word, int at) {
     }
 
-    /** Reads the left side of a dictionary line. */
-    static Sentence parse(boolean condition, String left, String drl, String topic) {
+    /**
+     * Reads the left side of a dictionary line.
+     *
+     * @param known the gaps met so far, by what stands in the braces: many sentences have the same
+     */
+    static Sentence parse(boolean condition, String left, String drl, String topic, Map<String, Gap> known) {
         List<Gap> gaps = new ArrayList<>();
         List<String> fixed = new ArrayList<>();
         StringBuilder template = new StringBuilder();
@@ -56,8 +62,8 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
         int open = left.indexOf('{');
         while (open >= 0) {
             int close = left.indexOf('}', open);
-            int colon = left.indexOf(':', open);
-            Gap gap = Gap.of(left.substring(open + 1, colon), left.substring(colon + 1, close));
+            Gap gap = known.computeIfAbsent(left.substring(open + 1, close), text -> Gap.of(
+                    text.substring(0, text.indexOf(':')), text.substring(text.indexOf(':') + 1)));
             gaps.add(gap);
             fixed.add(left.substring(at, open));
             template.append(left, at, open).append('{').append(gap.name()).append('}');

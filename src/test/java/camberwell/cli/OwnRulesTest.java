@@ -110,6 +110,19 @@ class OwnRulesTest {
     }
 
     @Test
+    void tryingAsJson() throws IOException {
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 0.6"));
+        JsonNode tried = new ObjectMapper().readTree(
+                bench.run("rules", "try", "mine", "--case", "case.yaml", "--format", "json").out()).get(0);
+        List<String> own = new ArrayList<>();
+        tried.get("fired").forEach(fired -> own.add(fired.get("own").asBoolean() ? fired.get("rule").asText() : ""));
+        assertTrue(own.contains("Kerbs: softer"), own::toString);
+        assertEquals("rear-bump", tried.get("without").get(0).get("adjuster").asText());
+        assertEquals("front-bump", tried.get("with").get(0).get("adjuster").asText());
+        assertEquals(2, tried.get("difference").get("changes").size());
+    }
+
+    @Test
     void tryingWithoutACase() {
         bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 0.6"));
         Bench.Run run = bench.run("rules", "try", "mine");

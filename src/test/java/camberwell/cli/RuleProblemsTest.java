@@ -196,6 +196,14 @@ class RuleProblemsTest {
     }
 
     @Test
+    @DisplayName("a stranger's folder cannot talk a built-in caution away")
+    void aCautionStaysAsItIs() {
+        bench.file("mine/knowledge-notes/cautions/support-the-car.md", note("caution").replaceFirst("plain.*\n", ""));
+        says("mine/knowledge-notes/cautions/support-the-car.md:1:1: a caution stays as it is, and there is one of that name "
+                + "already: knowledge-notes/cautions/support-the-car.md");
+    }
+
+    @Test
     void aNameThatStandsTwiceInAFile() {
         changes(rule("Kerbs: softer", KERBS, SOFTER) + rule("Kerbs: softer", KERBS + "\n- only once", SOFTER));
         says("mine/3-changes/kerbs.dslr:9:1: the rule \"Kerbs: softer\" stands already at line 1");
