@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The cases that lie in a folder: its YAML files, and those of its subfolders other than {@code cars}. */
@@ -19,10 +20,14 @@ final class CaseFolder {
         }
         try (Stream<Path> files = Files.walk(folder, 4)) {
             return files.filter(Files::isRegularFile).filter(file -> file.toString().endsWith(".yaml"))
-                    .filter(file -> Stream.iterate(folder.relativize(file).getParent(), part -> part != null, Path::getParent)
-                            .noneMatch(part -> part.endsWith("cars"))).sorted().toList();
+                    .filter(file -> !below("cars", folder.relativize(file))).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static boolean below(String name, Path file) {
+        return file.getParent() != null && Stream.iterate(file.getParent(), Objects::nonNull, Path::getParent)
+                .anyMatch(part -> part.endsWith(name));
     }
 }

@@ -23,7 +23,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules check}: everything that is wrong with rules, without firing any. */
 @Command(name = "check", mixinStandardHelpOptions = true,
-        description = {"Names everything that is wrong with the rules and notes of a folder, or with the built-in ones.",
+        description = {"Names everything that is wrong with the rules and notes of a folder, or with the "
+            + "built-in ones.",
             "Exit codes: 0 all is well; 1 something is wrong; 2 there is nothing that could be read."},
         footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json"})
 final class RulesCheckCommand implements Callable<Integer> {
@@ -77,7 +78,9 @@ final class RulesCheckCommand implements Callable<Integer> {
         }
     }
 
-    /** Checks folders, or the built-in rules when there are none; what may not be in a folder is a problem like others. */
+    /**
+     * Checks folders, or the built-in rules when there are none; what may not be in a folder is a problem like others.
+     */
     static Checked check(List<String> folders, List<String> trusted, Console console, Engine engine) {
         Set<String> always = Set.copyOf(Advisor.generalCautions());
         if (folders.isEmpty()) {

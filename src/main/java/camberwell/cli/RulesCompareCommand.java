@@ -23,8 +23,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules compare}: what a change of rules does to the advice, over many cases. */
 @Command(name = "compare", mixinStandardHelpOptions = true,
-        description = {"Compares the advice under two sets of rules over many cases: which changes appeared, vanished or "
-            + "moved.", "Look at it before you share a rule."},
+        description = {"Compares the advice under two sets of rules over many cases: which changes appeared, "
+            + "vanished or moved.", "Look at it before you share a rule."},
         footer = {"", "Examples:", "  camberwell rules compare built-in my-rules",
             "  camberwell rules compare my-rules.zip my-rules --cases my-cases --format json"})
 final class RulesCompareCommand implements Callable<Integer> {
@@ -34,10 +34,12 @@ final class RulesCompareCommand implements Callable<Integer> {
     private final Console console;
     private final Engine engine;
 
-    @Parameters(index = "0", paramLabel = "OLD", description = "A rule folder or .zip file, or the word " + BUILT_IN + ".")
+    @Parameters(index = "0", paramLabel = "OLD",
+            description = "A rule folder or .zip file, or the word " + BUILT_IN + ".")
     private String old;
 
-    @Parameters(index = "1", paramLabel = "NEW", description = "A rule folder or .zip file, or the word " + BUILT_IN + ".")
+    @Parameters(index = "1", paramLabel = "NEW",
+            description = "A rule folder or .zip file, or the word " + BUILT_IN + ".")
     private String fresh;
 
     @Option(names = "--cases", paramLabel = "DIR",
@@ -60,7 +62,8 @@ final class RulesCompareCommand implements Callable<Integer> {
         List<String> folders = Stream.of(old, fresh).filter(folder -> !folder.equals(BUILT_IN)).toList();
         List<RulePack> packs = RulesOption.read(folders, trusted, console);
         Engine before = old.equals(BUILT_IN) ? engine : engine.withRules(packs.subList(0, 1));
-        Engine after = fresh.equals(BUILT_IN) ? engine : engine.withRules(packs.subList(packs.size() - 1, packs.size()));
+        Engine after = fresh.equals(BUILT_IN) ? engine
+                : engine.withRules(packs.subList(packs.size() - 1, packs.size()));
         List<Path> files = files();
         if (files.isEmpty()) {
             console.err().println("There is no case in " + cases + ".");
@@ -98,7 +101,8 @@ final class RulesCompareCommand implements Callable<Integer> {
             }
         });
         long differ = compared.values().stream().filter(comparison -> !comparison.same()).count();
-        page.blank().paragraph(0, compared.size() + " case" + (compared.size() == 1 ? "" : "s") + " compared; the advice "
+        page.blank().paragraph(0, compared.size() + " case" + (compared.size() == 1 ? "" : "s")
+                + " compared; the advice "
                 + (differ == 0 ? "is the same on all of them" : "differs on " + differ));
         console.out().print(page);
     }

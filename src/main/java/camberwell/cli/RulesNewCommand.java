@@ -18,11 +18,12 @@ import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules new}: asks for a rule, and writes it with its note and a case in which it fires. */
 @Command(name = "new", mixinStandardHelpOptions = true,
-        description = {"Asks when a rule applies, what follows, why, and who says so. Writes the rule, its note and a demo "
-            + "case into your folder, all of them or none.",
-            "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers can be "
-            + "piped in, one a line."},
-        footer = {"", "Example:", "  camberwell rules new \"Kerbs throw the car about: softer front bump\" --into my-rules"})
+        description = {"Asks when a rule applies, what follows, why, and who says so. Writes the rule, its note "
+            + "and a demo case into your folder, all of them or none.",
+            "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "
+            + "can be piped in, one a line."},
+        footer = {"", "Example:", 
+            "  camberwell rules new \"Kerbs throw the car about: softer front bump\" --into my-rules"})
 final class RulesNewCommand implements Callable<Integer> {
 
     private final Console console;
@@ -31,7 +32,8 @@ final class RulesNewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "NAME", description = "The rule's name: the situation, a colon, what follows.")
     private String name;
 
-    @Option(names = "--into", required = true, paramLabel = "DIR", description = "The rule folder; made if it is not there.")
+    @Option(names = "--into", required = true, paramLabel = "DIR",
+            description = "The rule folder; made if it is not there.")
     private String folder;
 
     RulesNewCommand(Console console, Engine engine) {
@@ -47,7 +49,8 @@ final class RulesNewCommand implements Callable<Integer> {
         Map<String, String> files = new TreeMap<>(before.isEmpty() ? Map.of() : before.get(0).files());
         for (String path : rule.files().keySet()) {
             if (files.containsKey(path)) {
-                throw new ProblemsException(Problem.of(folder + "/" + path, "is there already; give the rule another name",
+                throw new ProblemsException(Problem.of(folder + "/" + path,
+                        "is there already; give the rule another name",
                         Optional.empty()));
             }
         }

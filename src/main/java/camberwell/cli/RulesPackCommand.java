@@ -16,8 +16,8 @@ import picocli.CommandLine.Parameters;
 /** {@code camberwell rules pack}: a rule folder as one file, to hand to a colleague. */
 @Command(name = "pack", mixinStandardHelpOptions = true,
         description = {"Packs a rule folder into one .zip file that a colleague can give to --rules.",
-            "The folder needs a pack.yaml with name, version and author. It is checked first, and a folder with a problem "
-            + "is not packed."},
+            "The folder needs a pack.yaml with name, version and author. It is checked first, and a folder with a "
+            + "problem is not packed."},
         footer = {"", "Example:", "  camberwell rules pack my-rules -o my-rules.zip"})
 final class RulesPackCommand implements Callable<Integer> {
 
@@ -38,7 +38,8 @@ final class RulesPackCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (!output.endsWith(".zip")) {
-            throw new ProblemsException(Problem.of("-o " + output, "the file's name has to end in .zip", Optional.empty()));
+            throw new ProblemsException(Problem.of("-o " + output, "the file's name has to end in .zip",
+                    Optional.empty()));
         }
         List<Problem> problems = new ArrayList<>(
                 RulesCheckCommand.check(List.of(folder), List.of(), console, engine).problems());

@@ -47,7 +47,8 @@ final class RulesTryCommand implements Callable<Integer> {
         List<Path> files = cases.isEmpty() ? CaseFolder.cases(console.path(folder).resolve(RulePack.CASES))
                 : cases.stream().map(console::path).toList();
         if (files.isEmpty()) {
-            console.err().println("Name a case with --case: " + folder + " has none of its own in " + RulePack.CASES + ".");
+            console.err().println("Name a case with --case: " + folder + " has none of its own in "
+                    + RulePack.CASES + ".");
             return ExitCode.WRONG_INPUT;
         }
         RuleTrial trial = new RuleTrial(RulesOption.read(List.of(folder), trusted, console), engine);

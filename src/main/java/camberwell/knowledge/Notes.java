@@ -60,7 +60,8 @@ public final class Notes {
     }
 
     /**
-     * These notes and those of a rule folder that was read already; a note of the same name takes the place of the one here, unless it is a caution.
+     * These notes and those of a rule folder that was read already; a note of the same name takes the place of the one
+     * here, unless it is a caution.
      *
      * @param shown how problems name the folder
      * @param files their texts, by kind folder and file name: {@code causes/hot-rims.md}
@@ -76,11 +77,11 @@ public final class Notes {
                     Place place = new Place(() -> text, shown + "/" + path, kind);
                     Place other = all.put(name, place);
                     if (other != null && kind == Note.Kind.CAUTION && other.kind == kind) {
-                        problems.add(Problem.error(place.shown, 1, 1, "a caution stays as it is, and there is one of that "
-                                + "name already: " + other.shown));
+                        problems.add(Problem.error(place.shown, 1, 1, "a caution stays as it is, and there is one "
+                                + "of that name already: " + other.shown));
                     } else if (other != null && other.kind != kind) {
-                        problems.add(Problem.error(place.shown, 1, 1, "there is a note of that name already, of the kind "
-                                + other.kind.id() + ": " + other.shown));
+                        problems.add(Problem.error(place.shown, 1, 1, "there is a note of that name already, of "
+                                + "the kind " + other.kind.id() + ": " + other.shown));
                     }
                 }
             });

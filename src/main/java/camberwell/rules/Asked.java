@@ -15,9 +15,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What a condition asks of one fact: for each property that it names, the values that it lets pass. It is read off what the
- * sentence means to Drools, so that a new sentence is understood when it asks by known methods; what is not known is
- * held to be a property of its own.
+ * What a condition asks of one fact: for each property that it names, the values that it lets pass. It is read off
+ * what the sentence means to Drools, so that a new sentence is understood when it asks by known methods; what is not
+ * known is held to be a property of its own.
  *
  * @param about what the fact is about: two that differ can both be there
  * @param single whether there is only one fact of it, so that all conditions about it meet on the same one
@@ -272,7 +272,8 @@ record Asked(String about, boolean single, boolean negative, Map<String, Passing
     }
 
     private static Asked finding(Call is, boolean negative, String pattern, Map<String, Passing> passes) {
-        double from = Double.parseDouble(pattern.substring(pattern.indexOf(">=") + 2, pattern.lastIndexOf(')')).strip());
+        String number = pattern.substring(pattern.indexOf(">=") + 2, pattern.lastIndexOf(')'));
+        double from = Double.parseDouble(number.strip());
         // That a finding is not likely is said of the finding, which is there or is not.
         put(passes, "certainty", negative ? Passing.between(-Double.MAX_VALUE, from)
                 : Passing.between(Math.nextDown(from), Double.MAX_VALUE));

@@ -3,8 +3,8 @@ package camberwell.rules;
 import java.util.List;
 
 /**
- * Rules written anew from what was understood of them: names of plain letters, and sentences of the dictionary with words
- * from its lists. Reasons and notes stay behind, since nothing that fires needs them.
+ * Rules written anew from what was understood of them: names of plain letters, and sentences of the dictionary with
+ * words from its lists. Reasons and notes stay behind, since nothing that fires needs them.
  */
 final class CanonicalRules {
 

@@ -16,8 +16,8 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /**
- * Looks for what is wrong with rules that can each be read: what contradicts itself, says nothing new, or leads nowhere. It
- * compares what conditions ask and what conclusions say, and fires nothing.
+ * Looks for what is wrong with rules that can each be read: what contradicts itself, says nothing new, or leads
+ * nowhere. It compares what conditions ask and what conclusions say, and fires nothing.
  */
 public final class RuleCheck {
 
@@ -84,7 +84,8 @@ public final class RuleCheck {
                     if (one != other && (subject.contains(one.name()) || subject.contains(other.name()))) {
                         covered(one, other, subject);
                         if (before(one, other) && sameEvidence(one, other)) {
-                            opposites(subject.contains(other.name()) ? other : one, subject.contains(other.name()) ? one : other);
+                            boolean later = subject.contains(other.name());
+                            opposites(later ? other : one, later ? one : other);
                         }
                     }
                 }
@@ -190,9 +191,9 @@ public final class RuleCheck {
     }
 
     /**
-     * Certainties add up, so a rule that asks for more may say the same again with a certainty of its own: what it asks for
-     * in addition is further evidence. With the very same certainty it is held to be a copy; on the same evidence any
-     * certainty would count that evidence twice.
+     * Certainties add up, so a rule that asks for more may say the same again with a certainty of its own: what it
+     * asks for in addition is further evidence. With the very same certainty it is held to be a copy; on the
+     * same evidence any certainty would count that evidence twice.
      */
     private void covered(RuleText narrow, RuleText wide, Set<String> subject) {
         // What is said is compared first: that is quick, and seldom the same.

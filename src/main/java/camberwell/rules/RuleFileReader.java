@@ -32,7 +32,8 @@ final class RuleFileReader {
     private static final Pattern ANNOTATION = Pattern.compile("@(\\w+)\\(\"([^\"]*)\"\\)\\s*");
     private static final Pattern RAW = Pattern.compile(
             "(package|import|global|function|declare|query|dialect|expander|unit|salience|agenda-group|ruleflow-group"
-            + "|no-loop|lock-on-active|auto-focus|enabled|duration|timer|extends|eval)\\b.*|>.*|.*[;{}$].*|.*\\beval\\s*\\(.*"
+            + "|no-loop|lock-on-active|auto-focus|enabled|duration|timer|extends|eval)\\b.*|>.*|.*[;{}$].*"
+            + "|.*\\beval\\s*\\(.*"
             + "|/\\*.*|\\*.*|#.*");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final String NO_CERTAINTY =
@@ -163,7 +164,8 @@ final class RuleFileReader {
             problem(number, column + matcher.start(1), "a rule's name has 1 to " + LONGEST_NAME + " characters");
         }
         if (!NAME.matcher(draft.name).matches()) {
-            problem(number, column + matcher.start(1), "a rule's name is made of letters, numbers and plain punctuation");
+            problem(number, column + matcher.start(1), "a rule's name is made of letters, numbers and plain "
+                    + "punctuation");
         }
         if ((draft.name + " ").contains("expander ")) {
             problem(number, column + matcher.start(1), "the word \"expander\" has no place in a rule's name");
@@ -271,7 +273,8 @@ final class RuleFileReader {
     }
 
     private Optional<Line> sentence(boolean condition, String text, int number, int column) {
-        Optional<Map.Entry<Sentence, Map<String, String>>> match = dictionary.match(condition, SPACES.matcher(text).replaceAll(" "));
+        Optional<Map.Entry<Sentence, Map<String, String>>> match =
+                dictionary.match(condition, SPACES.matcher(text).replaceAll(" "));
         if (match.isEmpty()) {
             unknown(condition, text, number, column);
             return Optional.empty();
@@ -286,7 +289,8 @@ final class RuleFileReader {
             }
         }
         if (RESERVED.matcher(text).lookingAt()) {
-            problem(number, column, "a finding whose name starts with when, then, end, rule or query cannot be asked for");
+            problem(number, column, "a finding whose name starts with when, then, end, rule or query cannot be "
+                    + "asked for");
         }
         if (line.words().containsKey("direction")) {
             Adjuster adjuster = Word.of(Adjuster.class, line.word("adjuster"));
@@ -310,7 +314,8 @@ final class RuleFileReader {
         if (number.length() > "00.000".length() || Double.parseDouble(number) > LARGEST_ANGLE
                 || number.matches("0[0-9].*")) {
             problem(line.line(), line.column() + line.text().lastIndexOf(number),
-                    "an angle lies between 0 and " + LARGEST_ANGLE + " degrees and starts with no idle 0, not " + number);
+                    "an angle lies between 0 and " + LARGEST_ANGLE + " degrees and starts with no idle 0, not "
+                            + number);
         }
     }
 

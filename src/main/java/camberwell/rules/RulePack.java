@@ -95,7 +95,8 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
             for (int i = 0; i < line.length(); i++) {
                 char c = line.charAt(i);
                 if (c == '\\' || c != '\t' && c != '\uFEFF' && RuleFileReader.isControl(c)) {
-                    problems.add(Problem.error(shown, number, i + 1, c == '\\' ? "a backslash has no place in a rule folder"
+                    problems.add(Problem.error(shown, number, i + 1, c == '\\'
+                            ? "a backslash has no place in a rule folder"
                             : "a control character has no place in a rule folder"));
                     return;
                 }

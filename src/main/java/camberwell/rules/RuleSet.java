@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The rules as they were read: the built-in ones, and on top of them those of rule folders in the order they were named.
- * Nothing is compiled yet.
+ * The rules as they were read: the built-in ones, and on top of them those of rule folders in the order they were
+ * named. Nothing is compiled yet.
  */
 public final class RuleSet {
 
@@ -99,8 +99,9 @@ public final class RuleSet {
         }
         RuleText other = rules.putIfAbsent(rule.name(), rule);
         if (other != null) {
-            problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name() + "\" stands already in "
-                    + other.file() + ":" + other.line() + (isOf(other.file(), files) && isOf(rule.file(), packFiles)
+            boolean mayReplace = isOf(other.file(), files) && isOf(rule.file(), packFiles);
+            problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name()
+                    + "\" stands already in " + other.file() + ":" + other.line() + (mayReplace
                     ? "; if it is to take its place, say @replaces(\"" + rule.name() + "\")" : "")));
         }
     }

@@ -38,8 +38,8 @@ public enum Stage implements Word {
     }
 
     /**
-     * Whether a rule of this stage may conclude so. Findings are drawn in any stage but those that act; what acts has its
-     * own stage.
+     * Whether a rule of this stage may conclude so. Findings are drawn in any stage but those that act; what acts has
+     * its own stage.
      */
     public boolean allows(Sentence conclusion) {
         Stage home = homeOf(conclusion);

@@ -29,8 +29,8 @@ class DemoCaseTest {
         for (RuleText rule : engine.rules().rules().values()) {
             String text = DemoCase.of(rule, engine.rules().rules().values());
             Set<String> fired = new HashSet<>();
-            advisor.advise(new CaseReader().read("made up", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),
-                    cache).run(), firing -> fired.add(firing.rule()));
+            ByteArrayInputStream in = new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+            advisor.advise(new CaseReader().read("made up", in, cache).run(), firing -> fired.add(firing.rule()));
             if (!fired.contains(rule.name())) {
                 silent.add(rule.name());
             }

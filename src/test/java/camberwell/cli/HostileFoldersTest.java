@@ -60,7 +60,8 @@ class HostileFoldersTest {
     }
 
     private static String raw(int line, int column, String text) {
-        return ":" + line + ":" + column + ": raw Drools is not allowed here, only sentences of the dictionary: " + text;
+        return ":" + line + ":" + column + ": raw Drools is not allowed here, only sentences of the dictionary: "
+                + text;
     }
 
     private static List<Hostile> folders() {
@@ -86,8 +87,10 @@ class HostileFoldersTest {
         all.add(text("a dialect", "dialect \"mvel\"\n" + SOUND, raw(1, 1, "dialect \"mvel\"")));
         all.add(text("another dictionary", "expander other.dsl\n" + SOUND, raw(1, 1, "expander other.dsl")));
         all.add(text("a rule unit", "unit Mine\n" + SOUND, raw(1, 1, "unit Mine")));
-        all.add(text("an attribute", SOUND.replace("when\n", "salience ( 100 )\nwhen\n"), raw(4, 1, "salience ( 100 )")));
-        all.add(text("extends", SOUND.replace("softer\"\n", "softer\" extends \"Other\"\n"), ":1:1: expected: rule \"its name\""));
+        all.add(text("an attribute", SOUND.replace("when\n", "salience ( 100 )\nwhen\n"), raw(4, 1,
+                "salience ( 100 )")));
+        all.add(text("extends", SOUND.replace("softer\"\n", "softer\" extends \"Other\"\n"),
+                ":1:1: expected: rule \"its name\""));
         all.add(text("another annotation", SOUND.replace("when\n", "@watch(\"*\")\nwhen\n"),
                 ":4:1: no annotation @watch is allowed here"));
         all.add(text("an annotation that computes", SOUND.replace("when\n", "@because(System.exit(3))\nwhen\n"),
@@ -112,7 +115,8 @@ class HostileFoldersTest {
                 ":1:7: a rule's name is made of letters, numbers and plain punctuation"));
         all.add(text("the word expander in the name", SOUND.replace("Kerbs: softer", "Kerbs expander softer"),
                 ":1:7: the word \"expander\" has no place in a rule's name"));
-        all.add(text("a carriage return that hides a line", SOUND.replace(KERBS, KERBS + "\r    " + RUN), raw(6, 5, RUN)));
+        all.add(text("a carriage return that hides a line", SOUND.replace(KERBS, KERBS + "\r    " + RUN), raw(6, 5,
+                RUN)));
         all.add(text("a line separator that hides a line", SOUND.replace(KERBS, KERBS + "\u2028" + RUN),
                 ":5:40: a control character has no place in a rule"));
         all.add(text("a text that runs from right to left", SOUND.replace("Kerbs: softer", "Kerbs \u202esofter"),
@@ -120,20 +124,24 @@ class HostileFoldersTest {
         all.add(text("a null character", SOUND.replace("Kerbs: softer", "Kerbs\u0000softer"),
                 ":1:12: a control character has no place in a rule"));
         all.add(text("a block comment", "/* " + SOUND + "*/\n", raw(1, 1, "/* rule \"Kerbs: softer\"")));
-        all.add(text("a comment within a rule", SOUND.replace(SOFTER, "// " + RUN + "\n    " + SOFTER), raw(7, 5, "// " + RUN)));
+        all.add(text("a comment within a rule", SOUND.replace(SOFTER, "// " + RUN + "\n    " + SOFTER), raw(7, 5,
+                "// " + RUN)));
         all.add(text("a line longer than any sentence", SOUND.replace("Kerbs: softer", "K".repeat(2000)),
                 ":1:1: the line is longer than 1000 characters"));
         all.add(text("two rules that feed each other for ever",
-                rule("A", "front-tyres-cold is likely", SOFTER).replace(SOFTER, "find rear-tyres-cold with certainty 0.5"),
+                rule("A", "front-tyres-cold is likely", SOFTER).replace(SOFTER,
+                        "find rear-tyres-cold with certainty 0.5"),
                 ":7:5: a rule of the stage 3-changes does not find; it belongs into 1-readings"));
         all.add(new Hostile("a chain that loops", bench -> bench.file("mine/2-causes/loop.dslr",
                 rule("A", "front-tyres-cold is likely", "find rear-tyres-cold with certainty 0.5")
                 + rule("B", "rear-tyres-cold is likely", "find front-tyres-cold with certainty 0.5")),
-                "mine/2-causes/loop.dslr:1:1: these rules go round in circles: front-tyres-cold -> rear-tyres-cold (\"A\") -> "
+                "mine/2-causes/loop.dslr:1:1: these rules go round in circles: front-tyres-cold -> rear-tyres-cold "
+                        + "(\"A\") -> "
                 + "front-tyres-cold (\"B\")"));
         all.add(new Hostile("a rule that feeds itself", bench -> bench.file("mine/2-causes/loop.dslr",
                 rule("A", "front-tyres-cold is likely", "find front-tyres-cold with certainty 0.5")),
-                "mine/2-causes/loop.dslr:1:1: these rules go round in circles: front-tyres-cold -> front-tyres-cold (\"A\")"));
+                "mine/2-causes/loop.dslr:1:1: these rules go round in circles: front-tyres-cold -> "
+                        + "front-tyres-cold (\"A\")"));
         all.add(file("a DRL file", "3-changes/run.drl", drl,
                 ":1:1: raw Drools is not allowed here; only a folder named with --trust may hold it"));
         all.add(file("a DRL file in capitals", "RUN.DRL", drl,
@@ -215,7 +223,8 @@ class HostileFoldersTest {
     @DisplayName("the mark is found when something does run: the same code in a trusted folder")
     void trustedCodeDoesRun() {
         Bench bench = new Bench(directory).file("case.yaml", Bench.kerbCase())
-                .file("mine/own.drl", "package mine;\nimport camberwell.fact.Day;\nrule \"Mark\"\nwhen\n    Day()\nthen\n    "
+                .file("mine/own.drl", "package mine;\nimport camberwell.fact.Day;\nrule \"Mark\"\nwhen\n    "
+                + "Day()\nthen\n    "
                         + RUN + "\nend\n");
         assertEquals(2, bench.run("advise", "--rules", "mine", "case.yaml").code());
         assertFalse(System.getProperties().containsKey(MARK));
@@ -227,7 +236,8 @@ class HostileFoldersTest {
 
     @Test
     void trustIsForAFolderThatIsUsed() {
-        Bench bench = new Bench(directory).file(DSLR, SOUND).file("other/pack.yaml", "").file("case.yaml", Bench.kerbCase());
+        Bench bench = new Bench(directory).file(DSLR, SOUND).file("other/pack.yaml", "").file("case.yaml",
+                Bench.kerbCase());
         Bench.Run run = bench.run("advise", "--rules", "mine", "--trust", "other", "case.yaml");
         assertEquals("--trust other: this folder is not among those whose rules are used\n", run.err());
         assertEquals(2, run.code());
@@ -256,11 +266,13 @@ class HostileFoldersTest {
     @DisplayName("every character that a name may have reaches the advice as it was written")
     void namesComeThroughUnharmed() throws IOException {
         String name = "Überkerbs, 100%d; 'quoted' (a/b) + 5°: what?! & %n";
-        Bench bench = new Bench(directory).file("case.yaml", Bench.kerbCase()).file(DSLR, SOUND.replace("Kerbs: softer", name)
+        Bench bench = new Bench(directory).file("case.yaml", Bench.kerbCase()).file(DSLR,
+                SOUND.replace("Kerbs: softer", name)
                 .replace("The kerb comes", "*/ // ${x} %s \\\\ kerbs come".replace("\\\\", "'")));
         Bench.Run run = bench.run("advise", "--format", "json", "--rules", "mine", "case.yaml");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("\"" + name + "\""), run.out());
-        assertTrue(new String(Files.readAllBytes(bench.directory.resolve(DSLR)), StandardCharsets.UTF_8).contains("*/ //"));
+        assertTrue(new String(Files.readAllBytes(bench.directory.resolve(DSLR)), StandardCharsets.UTF_8)
+                .contains("*/ //"));
     }
 }

@@ -51,7 +51,8 @@ class OwnRulesTest {
 
     @Test
     void aRuleOfOnesOwnIsAddedToTheBuiltInOnes() throws IOException {
-        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 0.6"));
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS,
+                "propose front-bump softer with certainty 0.6"));
         double alone = advice().get("changes").get(0).get("certainty").asDouble();
         JsonNode first = advice("--rules", "mine").get("changes").get(0);
         assertEquals("front-bump", first.get("adjuster").asText());
@@ -90,14 +91,17 @@ class OwnRulesTest {
                 "advise the driver use-less-kerb with certainty 0.4").replace("when\n",
                 "    @replaces(\"Kerbs: fewer\")\nwhen\n"));
         List<String> rules = drivingRules(advice("--rules", "one", "--rules", "two"));
-        assertTrue(rules.containsAll(List.of("Kerbs: none", BUILT_IN)) && !rules.contains("Kerbs: fewer"), rules::toString);
+        assertTrue(rules.containsAll(List.of("Kerbs: none", BUILT_IN)) && !rules.contains("Kerbs: fewer"),
+                rules::toString);
     }
 
     @Test
     @DisplayName("try shows what fired, in order and on what, and the advice without and with the folder")
     void tryingAFolder() {
-        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 0.6")
-                + rule("Slides: softer", "the driver reports oversteer", "propose front-bump stiffer with certainty 0.3"));
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS,
+                "propose front-bump softer with certainty 0.6")
+                + rule("Slides: softer", "the driver reports oversteer",
+                "propose front-bump stiffer with certainty 0.3"));
         Bench.Run run = bench.run("rules", "try", "mine", "--case", "case.yaml");
         assertEquals(0, run.code(), run.err());
         List<String> lines = run.out().lines().toList();
@@ -106,12 +110,14 @@ class OwnRulesTest {
         assertEquals("      on strong kerb instability, every lap", lines.get(own + 1));
         assertTrue(lines.contains("  * did not fire: Slides: softer"), run.out());
         assertTrue(lines.containsAll(List.of("Without mine", "With mine", "What mine changes",
-                "  - Front bump softer moved from number 2 to 1", "  - Rear bump softer moved from number 1 to 2")), run.out());
+                "  - Front bump softer moved from number 2 to 1", "  - Rear bump softer moved from number 1 to 2")),
+                        run.out());
     }
 
     @Test
     void tryingAsJson() throws IOException {
-        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 0.6"));
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS,
+                "propose front-bump softer with certainty 0.6"));
         JsonNode tried = new ObjectMapper().readTree(
                 bench.run("rules", "try", "mine", "--case", "case.yaml", "--format", "json").out()).get(0);
         List<String> own = new ArrayList<>();
@@ -124,7 +130,8 @@ class OwnRulesTest {
 
     @Test
     void tryingWithoutACase() {
-        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 0.6"));
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS,
+                "propose front-bump softer with certainty 0.6"));
         Bench.Run run = bench.run("rules", "try", "mine");
         assertEquals("Name a case with --case: mine has none of its own in demo-cases.\n", run.err());
         assertEquals(2, run.code());
@@ -178,7 +185,8 @@ class OwnRulesTest {
     void examplesAreSentences() throws IOException {
         JsonNode all = new ObjectMapper().readTree(bench.run("rules", "sentences", "--format", "json").out());
         for (JsonNode sentence : all) {
-            assertTrue(new Engine(Bench.home(), bench.cache).dictionary().match(sentence.get("part").asText().equals("when"),
+            assertTrue(new Engine(Bench.home(), bench.cache).dictionary().match(sentence.get("part").asText()
+                    .equals("when"),
                     sentence.get("example").asText()).isPresent(), sentence.toString());
         }
     }
@@ -186,8 +194,10 @@ class OwnRulesTest {
     @Test
     @DisplayName("a new rule comes from the answers, is sound, and fires in the case made for it")
     void writingARule() throws IOException {
-        String answers = String.join("\n", "chnages", "changes", "the front tyres are below their window", "caster", "2", "4.5",
-                "", "wing", "1", "front-wing", "softer", "more", "0.5", "", "Cold \"tyres\"", "Cold tyres want load.", "",
+        String answers = String.join("\n", "chnages", "changes", "the front tyres are below their window", "caster",
+                "2", "4.5",
+                "", "wing", "1", "front-wing", "softer", "more", "0.5", "", "Cold \"tyres\"", "Cold tyres want load.",
+                        "",
                 "", "Cold front tyres want load.", "", "A. Author, Tyres, 1990", "");
         Bench.Run run = bench.runWith(answers, "rules", "new", "Cold and little caster: more wing", "--into", "mine");
         assertEquals(0, run.code(), run.all());
@@ -201,13 +211,15 @@ class OwnRulesTest {
                 then
                     propose front-wing more with certainty 0.5
                 end
-                """, Files.readString(directory.resolve("mine/3-changes/cold-and-little-caster-more-wing.dslr")), run.out());
+                """, Files.readString(directory.resolve("mine/3-changes/cold-and-little-caster-more-wing.dslr")),
+                run.out());
         Bench.Run check = bench.run("rules", "check", "mine");
         assertEquals("1 rule and 1 note checked: all is well\n", check.out());
         Bench.Run tried = bench.run("rules", "try", "mine");
         assertTrue(tried.out().matches("(?s).*\\* \\d+\\. Cold and little caster: more wing.*"), tried.out());
         Bench.Run again = bench.runWith(answers, "rules", "new", "Cold and little caster: more wing", "--into", "mine");
-        assertEquals("mine/3-changes/cold-and-little-caster-more-wing.dslr: is there already; give the rule another name\n",
+        assertEquals("mine/3-changes/cold-and-little-caster-more-wing.dslr: is there already; give the rule "
+                + "another name\n",
                 again.err());
     }
 
@@ -223,9 +235,11 @@ class OwnRulesTest {
     @Test
     @DisplayName("watch checks and tries at once, and again when a file is saved")
     void watching() throws Exception {
-        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 6"));
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS,
+                "propose front-bump softer with certainty 6"));
         CompletableFuture<Bench.Run> watch =
-                CompletableFuture.supplyAsync(() -> bench.run("rules", "watch", "mine", "--case", "case.yaml", "--rounds", "2"));
+                CompletableFuture.supplyAsync(() -> bench.run("rules", "watch", "mine", "--case", "case.yaml",
+                        "--rounds", "2"));
         // The file is saved until the watch has seen it, since nothing tells when the watch has begun.
         for (int save = 0; save < 300 && !watch.isDone(); save++) {
             TimeUnit.MILLISECONDS.sleep(400);

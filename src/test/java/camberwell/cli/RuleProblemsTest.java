@@ -84,7 +84,8 @@ class RuleProblemsTest {
     void theExcerptShowsTheLineAndThePlace() {
         changes(rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 7"));
         assertEquals("""
-                mine/3-changes/kerbs.dslr:7:46: a certainty lies between 0.01 and 1.0 and has at most two decimals, not 7
+                mine/3-changes/kerbs.dslr:7:46: a certainty lies between 0.01 and 1.0 and has at most two decimals, \
+                not 7
                   7 |     propose front-bump softer with certainty 7
                     |                                              ^
                 1 rule and 0 notes checked: 1 problem
@@ -94,7 +95,8 @@ class RuleProblemsTest {
     @Test
     void aWordOutsideItsList() {
         changes(rule("Kerbs: softer", KERBS + "\n- at exitt", SOFTER));
-        says("mine/3-changes/kerbs.dslr:6:10: \"exitt\" is no phase: braking, entry, mid-corner, exit, straight, kerbs; "
+        says("mine/3-changes/kerbs.dslr:6:10: \"exitt\" is no phase: braking, entry, mid-corner, exit, straight, "
+                + "kerbs; "
                 + "did you mean \"exit\"?");
     }
 
@@ -126,7 +128,8 @@ class RuleProblemsTest {
     @Test
     void aDashThatNarrowsNoReport() {
         changes(rule("Kerbs: softer", "the track is cold\n- at exit", SOFTER));
-        says("mine/3-changes/kerbs.dslr:6:5: a dash narrows \"the driver reports ...\", which is not what stands above it");
+        says("mine/3-changes/kerbs.dslr:6:5: a dash narrows \"the driver reports ...\", which is not what stands "
+                + "above it");
     }
 
     @Test
@@ -139,7 +142,8 @@ class RuleProblemsTest {
     @Test
     void aNoteThatIsNotThere() {
         changes(rule("Kerbs: softer", "front-bumps", KERBS, SOFTER));
-        says("mine/3-changes/kerbs.dslr:3:12: there is no knowledge note \"front-bumps\"; did you mean \"front-bump\"?");
+        says("mine/3-changes/kerbs.dslr:3:12: there is no knowledge note \"front-bumps\"; did you mean "
+                + "\"front-bump\"?");
     }
 
     @Test
@@ -161,7 +165,8 @@ class RuleProblemsTest {
         bench.file("mine/knowledge-notes/causes/hot-rims.md",
                 "---\ntitle: Hot rims\nkind: cause\nstatement: The rims are hot.\nsources: []\n---\n");
         says("mine/knowledge-notes/causes/hot-rims.md:1:1: the note has no plain",
-                "mine/knowledge-notes/causes/hot-rims.md:5:1: a note names a source, or says \"common practice, no source\"");
+                "mine/knowledge-notes/causes/hot-rims.md:5:1: a note names a source, or says \"common practice, no "
+                        + "source\"");
     }
 
     @Test
@@ -191,7 +196,8 @@ class RuleProblemsTest {
     @Test
     void aNoteThatTakesTheNameOfOneOfAnotherKind() {
         bench.file("mine/knowledge-notes/cautions/front-bump.md", note("caution").replaceFirst("plain.*\n", ""));
-        says("mine/knowledge-notes/cautions/front-bump.md:1:1: there is a note of that name already, of the kind adjustment: "
+        says("mine/knowledge-notes/cautions/front-bump.md:1:1: there is a note of that name already, of the kind "
+                + "adjustment: "
                 + "knowledge-notes/adjustments/front-bump.md");
     }
 
@@ -199,7 +205,8 @@ class RuleProblemsTest {
     @DisplayName("a stranger's folder cannot talk a built-in caution away")
     void aCautionStaysAsItIs() {
         bench.file("mine/knowledge-notes/cautions/support-the-car.md", note("caution").replaceFirst("plain.*\n", ""));
-        says("mine/knowledge-notes/cautions/support-the-car.md:1:1: a caution stays as it is, and there is one of that name "
+        says("mine/knowledge-notes/cautions/support-the-car.md:1:1: a caution stays as it is, and there is one of "
+                + "that name "
                 + "already: knowledge-notes/cautions/support-the-car.md");
     }
 
@@ -214,8 +221,10 @@ class RuleProblemsTest {
         changes(rule("Front has more toe-out than it can use: take some off", KERBS, SOFTER));
         List<String> problems = problems();
         assertEquals(1, problems.size());
-        assertTrue(problems.get(0).matches("mine/3-changes/kerbs.dslr:1:1: the rule \"Front has more toe-out than it can "
-                + "use: take some off\" stands already in rules/3-changes/toe.dslr:\\d+; if it is to take its place, say "
+        assertTrue(problems.get(0).matches("mine/3-changes/kerbs.dslr:1:1: the rule \"Front has more toe-out than "
+                + "it can "
+                + "use: take some off\" stands already in rules/3-changes/toe.dslr:\\d+; if it is to take its "
+                + "place, say "
                 + "@replaces\\(\"Front has more toe-out than it can use: take some off\"\\)"), problems.get(0));
     }
 
@@ -223,8 +232,10 @@ class RuleProblemsTest {
     void aRuleThatReplacesNoneThatIsThere() {
         changes(rule("Kerbs: softer", KERBS, SOFTER).replace("when\n",
                 "    @replaces(\"Kerbs unsettle the car: take less of then\")\nwhen\n"));
-        says("mine/3-changes/kerbs.dslr:1:1: the rule \"Kerbs: softer\" replaces \"Kerbs unsettle the car: take less of "
-                + "then\", and no earlier folder has a rule of that name; did you mean \"Kerbs unsettle the car: take less "
+        says("mine/3-changes/kerbs.dslr:1:1: the rule \"Kerbs: softer\" replaces \"Kerbs unsettle the car: take "
+                + "less of "
+                + "then\", and no earlier folder has a rule of that name; did you mean \"Kerbs unsettle the car: "
+                + "take less "
                 + "of them\"?");
     }
 
@@ -242,34 +253,43 @@ class RuleProblemsTest {
                 () -> never("the driver reports oversteer\n- on every lap\n- only once",
                         "nothing is \"the driver reports oversteer on every lap only once\"", file),
                 () -> never("front-tyres-cold is likely\nfront-tyres-cold is not likely",
-                        "\"front-tyres-cold is likely\" and \"front-tyres-cold is not likely\" exclude each other", file),
+                        "\"front-tyres-cold is likely\" and \"front-tyres-cold is not likely\" exclude each other",
+                                file),
                 () -> never("front-tyres-cold is nearly certain\nfront-tyres-cold is not likely",
-                        "\"front-tyres-cold is nearly certain\" and \"front-tyres-cold is not likely\" exclude each other",
+                        "\"front-tyres-cold is nearly certain\" and \"front-tyres-cold is not likely\" exclude "
+                                + "each other",
                         file),
                 () -> never("the car is front-wheel drive\nthe car is rear-wheel drive",
-                        "\"the car is front-wheel drive\" and \"the car is rear-wheel drive\" exclude each other", file),
+                        "\"the car is front-wheel drive\" and \"the car is rear-wheel drive\" exclude each other",
+                                file),
                 () -> never("the car is rear-wheel drive\nthe front wheels are driven",
                         "\"the car is rear-wheel drive\" and \"the front wheels are driven\" exclude each other", file),
                 () -> never("the driver reports oversteer\n- at exit\nthe driver does not report oversteer",
-                        "\"the driver reports oversteer at exit\" and \"the driver does not report oversteer\" exclude each "
+                        "\"the driver reports oversteer at exit\" and \"the driver does not report oversteer\" "
+                                + "exclude each "
                         + "other", file),
                 () -> never("the driver reports oversteer\n- at exit\n- at least strong\n"
                         + "the driver does not report oversteer at exit",
                         "\"the driver reports oversteer at exit at least strong\" and \"the driver does not report "
                         + "oversteer at exit\" exclude each other", file),
                 () -> never("the front tyres are above their window\nthe front tyres are below their window",
-                        "\"the front tyres are above their window\" and \"the front tyres are below their window\" exclude "
+                        "\"the front tyres are above their window\" and \"the front tyres are below their window\" "
+                                + "exclude "
                         + "each other", file),
                 () -> never("the front tread is hotter in the middle\nthe front tread temperatures were not read",
-                        "\"the front tread is hotter in the middle\" and \"the front tread temperatures were not read\" "
+                        "\"the front tread is hotter in the middle\" and \"the front tread temperatures were not "
+                                + "read\" "
                         + "exclude each other", file),
                 () -> never("the caster is more than 7 degrees\nthe caster is less than 6.5 degrees",
-                        "\"the caster is more than 7 degrees\" and \"the caster is less than 6.5 degrees\" exclude each "
+                        "\"the caster is more than 7 degrees\" and \"the caster is less than 6.5 degrees\" exclude "
+                                + "each "
                         + "other", file),
                 () -> never("the rear wheels are toed in\nthe rear wheels are toed out",
-                        "\"the rear wheels are toed in\" and \"the rear wheels are toed out\" exclude each other", file),
+                        "\"the rear wheels are toed in\" and \"the rear wheels are toed out\" exclude each other",
+                                file),
                 () -> never("the car has no adjustable front-toe\nthe front wheels are toed out",
-                        "\"the car has no adjustable front-toe\" and \"the front wheels are toed out\" exclude each other",
+                        "\"the car has no adjustable front-toe\" and \"the front wheels are toed out\" exclude "
+                                + "each other",
                         file),
                 () -> never("the surface is wet\nthe surface is not wet",
                         "\"the surface is wet\" and \"the surface is not wet\" exclude each other", file),
@@ -286,7 +306,8 @@ class RuleProblemsTest {
     @DisplayName("two reports may well be of the same thing in two places: that is no contradiction")
     void twoReportsAreNoContradiction() {
         changes(rule("Loose twice: softer", "the driver reports oversteer\n- at entry\nthe driver reports oversteer\n"
-                + "- at exit\nthe driver does not report oversteer at mid-corner\nthe front tyres are inside their window\n"
+                + "- at exit\nthe driver does not report oversteer at mid-corner\nthe front tyres are inside their "
+                + "window\n"
                 + "the front tyres are above their window", SOFTER));
         assertEquals("1 rule and 0 notes checked: all is well\n", bench.run("rules", "check", "mine").out());
     }
@@ -310,7 +331,8 @@ class RuleProblemsTest {
     @DisplayName("a rule that asks for more and has its own certainty adds evidence, and is welcome")
     void furtherEvidenceIsWelcome() {
         changes(rule("Kerbs: softer", KERBS, SOFTER)
-                + rule("Strong kerbs: softer", KERBS + "\n- at least strong", "propose front-bump softer with certainty 0.2"));
+                + rule("Strong kerbs: softer", KERBS + "\n- at least strong",
+                "propose front-bump softer with certainty 0.2"));
         assertEquals("2 rules and 0 notes checked: all is well\n", bench.run("rules", "check", "mine").out());
     }
 
@@ -326,7 +348,8 @@ class RuleProblemsTest {
     void twoRulesThatMoveAnAdjusterBothWaysOnTheSameEvidence() {
         changes(rule("Kerbs: softer", KERBS + "\nthe track is cold", SOFTER) + rule("Kerbs: stiffer",
                 "the track is cold\n" + KERBS, "propose front-bump stiffer with certainty 0.5"));
-        says("mine/3-changes/kerbs.dslr:17:5: \"propose front-bump stiffer with certainty 0.5\" is the opposite of what "
+        says("mine/3-changes/kerbs.dslr:17:5: \"propose front-bump stiffer with certainty 0.5\" is the opposite of "
+                + "what "
                 + "\"Kerbs: softer\" (mine/3-changes/kerbs.dslr:8) says on the same evidence: \"" + SOFTER + "\"");
     }
 
@@ -341,9 +364,12 @@ class RuleProblemsTest {
     void aChainThatGoesRoundInCircles() {
         bench.file("mine/knowledge-notes/causes/hot-rims.md", note("cause"));
         bench.file("mine/2-causes/rims.dslr",
-                rule("Cold tyres: hot rims", "hot-rims", "front-tyres-cold is likely", "find hot-rims with certainty 0.4")
-                + rule("Hot rims: cold tyres", "hot-rims", "hot-rims is likely", "find front-tyres-cold with certainty 0.4"));
-        says("mine/2-causes/rims.dslr:1:1: these rules go round in circles: front-tyres-cold -> hot-rims (\"Cold tyres: hot "
+                rule("Cold tyres: hot rims", "hot-rims", "front-tyres-cold is likely",
+                        "find hot-rims with certainty 0.4")
+                + rule("Hot rims: cold tyres", "hot-rims", "hot-rims is likely",
+                "find front-tyres-cold with certainty 0.4"));
+        says("mine/2-causes/rims.dslr:1:1: these rules go round in circles: front-tyres-cold -> hot-rims (\"Cold "
+                + "tyres: hot "
                 + "rims\") -> front-tyres-cold (\"Hot rims: cold tyres\")");
     }
 
@@ -379,7 +405,8 @@ class RuleProblemsTest {
     void anAngleOutOfRange() {
         for (String number : List.of("010", "99", "99999999999999999999")) {
             changes(rule("Kerbs: softer", "the caster is more than " + number + " degrees", SOFTER));
-            says("mine/3-changes/kerbs.dslr:5:29: an angle lies between 0 and 45 degrees and starts with no idle 0, not "
+            says("mine/3-changes/kerbs.dslr:5:29: an angle lies between 0 and 45 degrees and starts with no idle "
+                    + "0, not "
                     + number);
         }
     }
@@ -394,7 +421,8 @@ class RuleProblemsTest {
     @Test
     void aNeedThatIsNotMet() {
         changes(rule("Kerbs: softer", KERBS, SOFTER));
-        bench.file("mine/pack.yaml", "name: kerbs\nversion: 1.0\nauthor: A. Tutor\nneeds: [camberwell 9.0, wet-days]\n");
+        bench.file("mine/pack.yaml", "name: kerbs\nversion: 1.0\nauthor: A. Tutor\nneeds: [camberwell 9.0, "
+                + "wet-days]\n");
         says("mine/pack.yaml:1:1: needs camberwell 9.0, which is not here; name it with --rules before this one",
                 "mine/pack.yaml:1:1: needs wet-days, which is not here; name it with --rules before this one");
     }

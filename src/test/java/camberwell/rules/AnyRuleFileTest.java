@@ -31,7 +31,8 @@ class AnyRuleFileTest {
             end
             """;
     private static final Names NAMES =
-            new Names(Set.of("front-bump"), Set.of("front-tyres-cold"), Set.of("slow-in"), Set.of("wet-track-pressure"));
+            new Names(Set.of("front-bump"), Set.of("front-tyres-cold"), Set.of("slow-in"),
+                    Set.of("wet-track-pressure"));
 
     private static final Dictionary DICTIONARY = dictionary();
 
@@ -46,8 +47,10 @@ class AnyRuleFileTest {
     /** A sound rule with a piece of any text put in, or in the place of something. */
     @Provide
     Arbitrary<String> damaged() {
-        Arbitrary<String> piece = Arbitraries.oneOf(Arbitraries.strings().ofMaxLength(6), Arbitraries.of("\"", "\\", "\n", "\r",
-                "end\n", "then\n", "rule \"x\"\n", "*/", "/*", "//", ";", "{", "}", ")", "eval(true)", "\u2028", "\u202e",
+        Arbitrary<String> piece = Arbitraries.oneOf(Arbitraries.strings().ofMaxLength(6), Arbitraries.of("\"", "\\",
+                "\n", "\r",
+                "end\n", "then\n", "rule \"x\"\n", "*/", "/*", "//", ";", "{", "}", ")", "eval(true)", "\u2028",
+                        "\u202e",
                 "> x", "$", "@", "- at exit\n", "  "));
         return Combinators.combine(Arbitraries.integers().between(0, SOUND.length()),
                 Arbitraries.integers().between(0, 12), piece).as((at, gone, put) ->
