@@ -34,8 +34,21 @@ final class NewFiles {
         contents.put(file, content);
     }
 
-    /** Writes them. */
-    void write() throws IOException {
+    /**
+     * Writes them.
+     *
+     * @throws ProblemsException if one of them cannot be written
+     */
+    void write() {
+        try {
+            writeAll();
+        } catch (IOException e) {
+            throw new ProblemsException(Problem.of(contents.keySet().iterator().next().toString(),
+                    "cannot be written: " + e.getMessage(), Optional.empty()));
+        }
+    }
+
+    private void writeAll() throws IOException {
         Map<Path, Path> drafts = new LinkedHashMap<>();
         List<Path> moved = new ArrayList<>();
         try {

@@ -3,7 +3,6 @@ package camberwell.cli;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.rules.RulePack;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +41,7 @@ final class RulesNewCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         Path into = console.path(folder);
         List<RulePack> before = Files.exists(into) ? RulesOption.read(List.of(folder), List.of(), console) : List.of();
         NewRule rule = new NewRule(name, engine.withRules(before), new Dialogue(console)).ask();

@@ -24,6 +24,9 @@ final class RuleFileReader {
     static final int MOST_CHARACTERS = 512 * 1024;
 
     private static final int LONGEST_LINE = 1000;
+    private static final int MOST_PROBLEMS = 100;
+    /** Longer lines resemble no sentence. */
+    private static final int LONGEST_SENTENCE = 200;
     private static final int LONGEST_NAME = 140;
     private static final int LARGEST_ANGLE = 45;
     /** Everything that a name may be made of; it is the one free text of a rule that reaches Drools. */
@@ -91,6 +94,11 @@ final class RuleFileReader {
         for (String line : lines) {
             number++;
             readLine(line, number);
+            if (problems.size() >= MOST_PROBLEMS) {
+                problem(number, 1, "the rest of the file is not read: " + MOST_PROBLEMS + " problems are enough for now");
+                section = Section.BETWEEN;
+                break;
+            }
         }
         if (section != Section.BETWEEN) {
             problem(number, 1, "the rule \"" + draft.name + "\" has no end");
@@ -342,7 +350,8 @@ final class RuleFileReader {
             problem(number, column, "this sentence belongs into " + (condition ? "then" : "when") + ": " + text);
         } else {
             problem(number, column, "no sentence of the dictionary reads \"" + text + "\"",
-                    SentenceFinder.nearest(dictionary, condition, text));
+                    text.length() > LONGEST_SENTENCE ? Optional.empty()
+                            : SentenceFinder.nearest(dictionary, condition, text));
         }
     }
 

@@ -17,6 +17,9 @@ import java.util.Optional;
  */
 public final class RuleSet {
 
+    /** What compares rules with one another takes a time that grows with the square of their number. */
+    private static final int MOST_RULES = 2000;
+
     private final Dictionary dictionary;
     private final List<RuleCompiler.Source> sources = new ArrayList<>();
     private final List<RuleFile> files = new ArrayList<>();
@@ -61,6 +64,12 @@ public final class RuleSet {
     }
 
     private void add(RulePack pack, Names names) {
+        long count = pack.rules().values().stream().flatMap(String::lines)
+                .filter(line -> line.stripLeading().startsWith("rule")).count();
+        if (count > MOST_RULES) {
+            packProblems.add(Problem.of(pack.name(), "has more than " + MOST_RULES + " rules", Optional.empty()));
+            return;
+        }
         for (Map.Entry<String, String> entry : pack.rules().entrySet()) {
             String name = pack.name() + "/" + entry.getKey();
             Stage stage = Stage.ofFolder(entry.getKey().substring(0, entry.getKey().indexOf('/')));

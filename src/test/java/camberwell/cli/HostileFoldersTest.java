@@ -182,6 +182,8 @@ class HostileFoldersTest {
         all.add(file("a note that steers the screen by an escape", "knowledge-notes/causes/rims.md",
                 note("cause").replace("Hot rims", "\"Hot \\e[2J rims\""),
                 ":2:13: a backslash has no place in a rule folder"));
+        all.add(text("nothing but noise", SOUND.replace(SOFTER, "noise and more noise\n".repeat(20_000)),
+                ":106:1: the rest of the file is not read: 100 problems are enough for now"));
         all.add(new Hostile("more files than anybody writes", bench -> {
             for (int i = 0; i < 1001; i++) {
                 bench.file("mine/3-changes/" + i + ".dslr", "");
@@ -232,6 +234,20 @@ class HostileFoldersTest {
         assertEquals(0, run.code(), run.err());
         assertTrue(bench.compiled());
         assertEquals("ran", System.getProperty(MARK));
+    }
+
+    @Test
+    @DisplayName("more rules than anybody writes would take a long time to compare, and are not looked at")
+    void tooManyRules() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 2001; i++) {
+            text.append("rule \"").append(i).append("\"\n");
+        }
+        Bench bench = new Bench(directory).file(DSLR, text.toString()).file("case.yaml", Bench.kerbCase());
+        Bench.Run run = bench.run("advise", "--rules", "mine", "case.yaml");
+        assertEquals("mine: has more than 2000 rules\n", run.err());
+        assertEquals(2, run.code());
+        assertFalse(bench.compiled());
     }
 
     @Test
