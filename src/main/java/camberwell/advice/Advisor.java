@@ -12,6 +12,7 @@ import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.rules.Conclusions;
 import camberwell.rules.Consultation;
+import camberwell.rules.Firing;
 import camberwell.rules.RuleBase;
 import camberwell.run.Case;
 import camberwell.vocabulary.Change;
@@ -24,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 
 /** Advises on a case: fires the rules, then ranks, sizes and weighs what they propose. Safe for several threads. */
 public final class Advisor {
@@ -45,6 +47,11 @@ public final class Advisor {
         this.weights = weights;
     }
 
+    /** The names of the cautions that are shown with every advice that changes the car. */
+    public static List<String> generalCautions() {
+        return GENERAL_CAUTIONS;
+    }
+
     /** The weights that it ranks by. */
     public Weights weights() {
         return weights;
@@ -52,8 +59,14 @@ public final class Advisor {
 
     /** The advice on {@code run}. */
     public Advice advise(Case run) {
+        return advise(run, firing -> { });
+    }
+
+    /** The advice on {@code run}; {@code listener} is told of every rule that fires, in order. */
+    public Advice advise(Case run, Consumer<Firing> listener) {
         TyreReadings tyres = TyreReader.read(run);
         try (Consultation consultation = rules.consult()) {
+            consultation.listen(listener);
             Facts.of(run, tyres, weights).forEach(consultation::insert);
             return weigh(run, tyres, consultation.conclude());
         }
@@ -182,7 +195,7 @@ public final class Advisor {
                     withhold(change, "the car has no adjustable " + change.adjuster().spoken(), List.of());
                 }
             } else if (!holding.isEmpty()) {
-                withhold(change, rules.rules().get(holding.get(0)).because(), holding);
+                withhold(change, reasonOf(holding.get(0)), holding);
             } else if (sized.get() instanceof Sized.Impossible impossible) {
                 withhold(change, impossible.reason(), List.of());
             } else if (candidate.score().total() <= 0) {
@@ -191,6 +204,12 @@ public final class Advisor {
                 ranked.add(new RankedChange(ranked.size() + 1, change, possible.size(), candidate.score(),
                         candidate.proposals(), candidate.note(), candidate.way()));
             }
+        }
+
+        /** Raw Drools in a trusted folder has no reason that could be read. */
+        private String reasonOf(String rule) {
+            return rules.rules().containsKey(rule) ? rules.rules().get(rule).because()
+                    : "the rule \"" + rule + "\" holds it back";
         }
 
         private void withhold(Change change, String reason, List<String> by) {

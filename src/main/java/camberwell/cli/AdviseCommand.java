@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -33,13 +34,14 @@ import picocli.CommandLine.Parameters;
             "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
             "  camberwell advise --for newcomer my-case.yaml",
             "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
+            "  camberwell advise --rules my-rules my-case.yaml",
             "  camberwell advise --format json - < case.yaml"})
 final class AdviseCommand implements Callable<Integer> {
 
     private static final JsonFactory JSON = new JsonFactory();
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Parameters(paramLabel = "CASE", arity = "1..*", description = "A case file, or - for standard input.")
     private List<String> cases;
@@ -59,6 +61,9 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(names = "--score", description = "Show every term of each change's score.")
     private boolean score;
 
+    @Mixin
+    private RulesOption rules;
+
     AdviseCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -67,6 +72,7 @@ final class AdviseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         CaseReader reader = new CaseReader();
+        engine = rules.on(engine, console);
         engine.openAhead();
         Progress progress = new Progress(console, cases.size());
         boolean array = format == Format.JSON && cases.size() > 1;

@@ -7,8 +7,11 @@ import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
+import camberwell.rules.Dictionary;
 import camberwell.rules.Names;
 import camberwell.rules.RuleBase;
+import camberwell.rules.RulePack;
+import camberwell.rules.RuleSet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
@@ -25,13 +28,29 @@ final class Engine {
 
     private final Path home;
     private final Path cache;
+    private final List<RulePack> packs;
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
     private final Later<Weights> weights = new Later<>(this::readWeights);
 
     Engine(Path home, Path cache) {
+        this(home, cache, List.of());
+    }
+
+    private Engine(Path home, Path cache, List<RulePack> packs) {
         this.home = home;
         this.cache = cache;
+        this.packs = packs;
+    }
+
+    /** One with the rules and notes of {@code packs} on top of the built-in ones; this one stays as it is. */
+    Engine withRules(List<RulePack> packs) {
+        return packs.isEmpty() ? this : new Engine(home, cache, List.copyOf(packs));
+    }
+
+    /** The rule folders on top of the built-in rules. */
+    List<RulePack> packs() {
+        return packs;
     }
 
     /** The folder that has {@code rules} and {@code knowledge-notes}: said by the launcher, or found from the jar. */
@@ -95,7 +114,11 @@ final class Engine {
     }
 
     private Notes readNotes() {
-        return reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
+        Notes all = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
+        for (RulePack pack : packs) {
+            all = all.with(pack.name() + "/" + RulePack.NOTES, pack.notes());
+        }
+        return all;
     }
 
     private Weights readWeights() {
@@ -103,7 +126,17 @@ final class Engine {
     }
 
     private RuleBase openRules() {
-        return reading(() -> RuleBase.open(home, names(notes()), cache));
+        return reading(() -> RuleBase.open(home, names(notes()), cache, packs));
+    }
+
+    /** The sentences that rules are written in, without the rules. */
+    Dictionary dictionary() {
+        return reading(() -> Dictionary.read(home.resolve("rules").resolve("dictionary.dsl")));
+    }
+
+    /** The rules as they are read, before anything is compiled. */
+    RuleSet ruleSet() {
+        return reading(() -> RuleSet.read(home, names(notes()), packs));
     }
 
     Advisor advisor() {

@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import camberwell.problem.ProblemsException;
+import camberwell.rules.Manifest;
 import camberwell.rules.RuleBase;
 import camberwell.rules.RuleProblemException;
 import java.io.PrintWriter;
@@ -13,7 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command {@code camberwell}. */
-@Command(name = "camberwell", mixinStandardHelpOptions = true, version = "camberwell 0.1.0",
+@Command(name = "camberwell", mixinStandardHelpOptions = true, version = "camberwell " + Manifest.CAMBERWELL,
         description = "Names the next setup change for a racing car: how much, why, at what cost, and how to check it.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Examples:",
@@ -68,6 +69,13 @@ public final class Main implements Runnable {
     private static CommandLine rules(Console console, Engine engine, String... arguments) {
         CommandLine rules = new CommandLine(new RulesCommand());
         new Commands()
+                .add("sentences", () -> new RulesSentencesCommand(console, engine))
+                .add("new", () -> new RulesNewCommand(console, engine))
+                .add("check", () -> new RulesCheckCommand(console, engine))
+                .add("try", () -> new RulesTryCommand(console, engine))
+                .add("compare", () -> new RulesCompareCommand(console, engine))
+                .add("watch", () -> new RulesWatchCommand(console, engine))
+                .add("pack", () -> new RulesPackCommand(console, engine))
                 .add("coverage", () -> new CoverageCommand(console, engine))
                 .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
         return rules;

@@ -6,8 +6,8 @@ import picocli.CommandLine.Spec;
 
 /** {@code camberwell rules}: what can be asked of the rule base itself. */
 @Command(name = "rules", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "COMMAND",
-        description = "Shows, checks and compares rules.",
-        footer = {"", "Example:", "  camberwell rules --help"})
+        description = "Shows, writes, checks, tries, compares and packs rules.",
+        footer = {"", "Examples:", "  camberwell rules sentences tread", "  camberwell rules check my-rules"})
 final class RulesCommand implements Runnable {
 
     @Spec

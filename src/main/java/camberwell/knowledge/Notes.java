@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,7 +25,11 @@ public final class Notes {
     private final Map<String, Note> read = new ConcurrentHashMap<>();
     private final NoteImage image = NoteImage.load();
 
-    private record Place(Path file, String shown, Note.Kind kind) {
+    private record Place(Source source, String shown, Note.Kind kind) {
+    }
+
+    private interface Source {
+        byte[] read() throws IOException;
     }
 
     private Notes(Map<String, Place> places) {
@@ -47,13 +52,58 @@ public final class Notes {
                     files.filter(file -> file.toString().endsWith(".md")).forEach(file -> {
                         String name = file.getFileName().toString();
                         name = name.substring(0, name.length() - ".md".length());
-                        places.put(name, new Place(file,
+                        places.put(name, new Place(() -> Files.readAllBytes(file),
                                 folder.getFileName() + "/" + kind.folder() + "/" + name + ".md", kind));
                     });
                 }
             }
         }
         return new Notes(places);
+    }
+
+    /**
+     * These notes and those of a rule folder that was read already; a note of the same name takes the place of the one
+     * here, unless it is a caution.
+     *
+     * @param shown how problems name the folder
+     * @param files their texts, by kind folder and file name: {@code causes/hot-rims.md}
+     * @throws ProblemsException if one of them has the name of a note of another kind, or of a caution
+     */
+    public Notes with(String shown, Map<String, String> files) {
+        Map<String, Place> all = new TreeMap<>(places);
+        List<Problem> problems = new ArrayList<>();
+        for (Note.Kind kind : Note.Kind.values()) {
+            files.forEach((path, text) -> {
+                if (path.startsWith(kind.folder() + "/")) {
+                    String name = path.substring(kind.folder().length() + 1, path.length() - ".md".length());
+                    Place place = new Place(() -> text.getBytes(StandardCharsets.UTF_8), shown + "/" + path, kind);
+                    Place other = all.put(name, place);
+                    if (other != null && kind == Note.Kind.CAUTION && other.kind == kind) {
+                        problems.add(Problem.error(place.shown, 1, 1, "a caution stays as it is, and there is one "
+                                + "of that name already: " + other.shown));
+                    } else if (other != null && other.kind != kind) {
+                        problems.add(Problem.error(place.shown, 1, 1, "there is a note of that name already, of "
+                                + "the kind " + other.kind.id() + ": " + other.shown));
+                    }
+                }
+            });
+        }
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems);
+        }
+        return new Notes(all);
+    }
+
+    /**
+     * The file of a note, as problems name it.
+     *
+     * @throws IllegalArgumentException if there is no such note
+     */
+    public String file(String name) {
+        if (!places.containsKey(name)) {
+            throw new IllegalArgumentException("there is no knowledge note " + name);
+        }
+        return places.get(name).shown;
     }
 
     /** The names of all notes of a kind, in alphabetical order. */
@@ -89,8 +139,13 @@ public final class Notes {
 
     /** Everything that is wrong with any note. */
     public List<Problem> problems() {
+        return problems(places.keySet());
+    }
+
+    /** Everything that is wrong with the notes of those names. */
+    public List<Problem> problems(Collection<String> names) {
         List<Problem> problems = new ArrayList<>();
-        for (String name : places.keySet()) {
+        for (String name : names) {
             try {
                 get(name);
             } catch (ProblemsException e) {
@@ -102,12 +157,12 @@ public final class Notes {
 
     /** The file of the note of that name, as it stands. */
     byte[] bytes(String name) throws IOException {
-        return Files.readAllBytes(places.get(name).file);
+        return places.get(name).source.read();
     }
 
     private Note read(String name, Place place) {
         try {
-            byte[] bytes = bytes(name);
+            byte[] bytes = place.source.read();
             Optional<Note> known = image.find(name, bytes);
             return known.isPresent() ? known.get() : new NoteReader(place.shown, name, place.kind,
                     new String(bytes, StandardCharsets.UTF_8)).read();

@@ -14,8 +14,13 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.kie.api.event.rule.AfterMatchFiredEvent;
+import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
+import org.kie.api.runtime.rule.Match;
 
 /**
  * One working memory. Premises go in and out; conclusions follow, since Drools' truth maintenance withdraws what has
@@ -31,10 +36,13 @@ public final class Consultation implements AutoCloseable {
             .thenComparing(conclusion -> conclusion.premises().toString()).thenComparing(Conclusion::toString);
 
     private final KieSession session;
+    private final Set<String> unspoken;
     private final Map<Premise, FactHandle> handles = new HashMap<>();
 
-    Consultation(KieSession session, Collection<String> findings) {
+    /** @param unspoken the packages of rules that are not told of when they fire */
+    Consultation(KieSession session, Collection<String> findings, Set<String> unspoken) {
         this.session = session;
+        this.unspoken = unspoken;
         findings.forEach(finding -> session.insert(new Watched(finding)));
     }
 
@@ -49,6 +57,20 @@ public final class Consultation implements AutoCloseable {
         if (handle != null) {
             session.delete(handle);
         }
+    }
+
+    /** Tells {@code listener} of every rule that fires from now on. */
+    public void listen(Consumer<Firing> listener) {
+        session.addEventListener(new DefaultAgendaEventListener() {
+            @Override
+            public void afterMatchFired(AfterMatchFiredEvent event) {
+                Match match = event.getMatch();
+                if (!unspoken.contains(match.getRule().getPackageName())) {
+                    listener.accept(new Firing(match.getRule().getName(), match.getObjects().stream()
+                            .filter(Premise.class::isInstance).map(Premise.class::cast).toList()));
+                }
+            }
+        });
     }
 
     /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,7 @@ public final class Dictionary {
 
     static Dictionary parse(String text) {
         List<Sentence> sentences = new ArrayList<>();
+        Map<String, Sentence.Gap> gaps = new HashMap<>();
         String topic = "";
         int number = 0;
         for (String line : text.lines().toList()) {
@@ -53,7 +55,8 @@ public final class Dictionary {
             if (!matcher.matches()) {
                 throw new IllegalArgumentException("dictionary line " + number + " is no sentence: " + line);
             }
-            sentences.add(Sentence.parse(matcher.group(1).equals("when"), matcher.group(2), matcher.group(3), topic));
+            sentences.add(Sentence.parse(matcher.group(1).equals("when"), matcher.group(2), matcher.group(3), topic,
+                    gaps));
         }
         return new Dictionary(text, List.copyOf(sentences));
     }
@@ -68,8 +71,12 @@ public final class Dictionary {
         return sentences;
     }
 
-    /** The sentence that {@code line} is, with its words, if it is one. */
-    Optional<Map.Entry<Sentence, Map<String, String>>> match(boolean condition, String line) {
+    /**
+     * The sentence that {@code line} is, with its words, if it is one.
+     *
+     * @param line with single spaces between its words
+     */
+    public Optional<Map.Entry<Sentence, Map<String, String>>> match(boolean condition, String line) {
         for (Sentence sentence : sentences) {
             if (sentence.condition() == condition) {
                 Optional<Map<String, String>> words = sentence.match(line);

@@ -22,9 +22,4 @@ public record Line(Sentence sentence, Map<String, String> words, String text, in
     public boolean says(String template) {
         return sentence.template().equals(template);
     }
-
-    /** Whether both say the same, wherever they stand. */
-    boolean sameAs(Line other) {
-        return sentence == other.sentence && words.equals(other.words);
-    }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.drools.model.Model;
 
 /** Brings rule files to executable models: from camberwell's own jar, from the cache, or by compiling them. */
-final class ModelLoader {
+class ModelLoader {
 
     private final RuleCompiler compiler;
     private final RuleCache cache;

@@ -1,6 +1,7 @@
 package camberwell.rules;
 
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The names of the knowledge notes, which close the lists that the dictionary leaves open.
@@ -13,7 +14,7 @@ import java.util.Set;
 public record Names(Set<String> adjustments, Set<String> findings, Set<String> driving, Set<String> cautions) {
 
     /** The names that may fill a gap of that name; empty when it is not a name of a note. */
-    Set<String> forGap(String gap) {
+    public Set<String> forGap(String gap) {
         return switch (gap) {
             case "finding" -> findings;
             case "driving" -> driving;
@@ -23,8 +24,17 @@ public record Names(Set<String> adjustments, Set<String> findings, Set<String> d
     }
 
     /** Whether there is a note of that name, of any kind. */
-    boolean hasNote(String name) {
+    public boolean hasNote(String name) {
         return adjustments.contains(name) || findings.contains(name) || driving.contains(name)
                 || cautions.contains(name);
+    }
+
+    /** Every name, of any kind. */
+    Set<String> all() {
+        Set<String> all = new TreeSet<>(adjustments);
+        all.addAll(findings);
+        all.addAll(driving);
+        all.addAll(cautions);
+        return all;
     }
 }

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.drl.parser.lang.dsl.DefaultExpander;
 import org.drools.drl.parser.lang.dsl.DSLTokenizedMappingFile;
@@ -30,6 +31,7 @@ final class RuleCompiler {
     /** Raised when what is compiled from the same file changes, so that old results are not taken for new ones. */
     private static final String TOOL = "camberwell-1";
     private static final String DROOLS = KieServices.class.getPackage().getImplementationVersion();
+    private static final Pattern PACKAGE = Pattern.compile("(?m)^[ \\t]*package[ \\t]+[\\w.]+[ \\t]*;?[ \\t]*$");
     private static final String IMPORTS = "import camberwell.fact.Reported; import camberwell.fact.Reading; "
             + "import camberwell.fact.Setup; import camberwell.fact.Day; import camberwell.fact.Finding; "
             + "import camberwell.rules.Conclude; ";
@@ -72,7 +74,9 @@ final class RuleCompiler {
     /** The DRL of a file, in its own package. */
     String drl(Source source) {
         if (!source.sentences()) {
-            return source.text().replaceFirst("(?m)^package [\\w.]+;$", "package " + packageName(source) + ";");
+            // On one line with what follows, so that Drools counts lines as the file does.
+            return "package " + packageName(source) + "; "
+                    + PACKAGE.matcher(source.text()).replaceFirst("");
         }
         try {
             DSLTokenizedMappingFile mapping = new DSLTokenizedMappingFile();

@@ -3,12 +3,13 @@ package camberwell.rules;
 import java.util.List;
 
 /**
- * A rule file that was read without a problem.
+ * A rule file as it was read.
  *
  * @param name as the person named it
  * @param stage the stage of its folder
  * @param text the file as it stands
- * @param rules in the file's order
+ * @param rules those without a problem, in the file's order
+ * @param broken those with one, as far as they could be read
  */
-record RuleFile(String name, Stage stage, String text, List<RuleText> rules) {
+record RuleFile(String name, Stage stage, String text, List<RuleText> rules, List<RuleText> broken) {
 }

@@ -6,12 +6,10 @@ import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -26,13 +24,25 @@ final class RuleFileReader {
     static final int MOST_CHARACTERS = 512 * 1024;
 
     private static final int LONGEST_LINE = 1000;
+    private static final int MOST_PROBLEMS = 100;
+    /** Longer lines resemble no sentence. */
+    private static final int LONGEST_SENTENCE = 200;
     private static final int LONGEST_NAME = 140;
+    private static final int LARGEST_ANGLE = 45;
+    /** Everything that a name may be made of; it is the one free text of a rule that reaches Drools. */
+    private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} ,.:;'()/%+°?!&-]*");
     private static final Pattern RULE = Pattern.compile("rule\\s+\"([^\"]*)\"\\s*");
     private static final Pattern ANNOTATION = Pattern.compile("@(\\w+)\\(\"([^\"]*)\"\\)\\s*");
     private static final Pattern RAW = Pattern.compile(
             "(package|import|global|function|declare|query|dialect|expander|unit|salience|agenda-group|ruleflow-group"
-            + "|no-loop|lock-on-active|auto-focus|enabled|duration|timer|extends|eval)\\b.*|>.*|.*[;{}$].*|.*\\beval\\s*\\(.*"
+            + "|no-loop|lock-on-active|auto-focus|enabled|duration|timer|extends|eval)\\b.*|>.*|.*[;{}$].*"
+            + "|.*\\beval\\s*\\(.*"
             + "|/\\*.*|\\*.*|#.*");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+    private static final String NO_CERTAINTY =
+            "a certainty lies between 0.01 and 1.0 and has at most two decimals, not ";
+    /** Drools takes a line that starts so for the end of a section. */
+    private static final Pattern RESERVED = Pattern.compile("(when|then|end|rule|query)");
     private static final List<String> ANNOTATIONS = List.of("because", "note", "replaces");
 
     private final Dictionary dictionary;
@@ -41,7 +51,10 @@ final class RuleFileReader {
     private final Stage stage;
     private final List<Problem> problems = new ArrayList<>();
     private final List<RuleText> rules = new ArrayList<>();
+    private final List<RuleText> broken = new ArrayList<>();
+    private final Map<String, Integer> lineOfName = new HashMap<>();
 
+    private List<String> lines = List.of();
     private Draft draft;
     private Section section = Section.BETWEEN;
 
@@ -50,6 +63,9 @@ final class RuleFileReader {
     private static final class Draft {
         private String name;
         private int line;
+        private int problemsBefore;
+        private boolean saysWhen;
+        private boolean saysThen;
         private final Map<String, String> annotations = new HashMap<>();
         private final List<Condition> conditions = new ArrayList<>();
         private final List<Line> conclusions = new ArrayList<>();
@@ -67,21 +83,28 @@ final class RuleFileReader {
         return problems;
     }
 
-    /** The rules of {@code text}; those with a problem are left out, and the problem is kept. */
+    /** The rules of {@code text}; those with a problem are kept apart, and the problem is told. */
     RuleFile read(String text) {
         if (text.length() > MOST_CHARACTERS) {
             problem(1, 1, "the file is larger than " + MOST_CHARACTERS / 1024 + " KiB");
-            return new RuleFile(file, stage, "", List.of());
+            return new RuleFile(file, stage, "", List.of(), List.of());
         }
+        lines = text.lines().toList();
         int number = 0;
-        for (String line : text.lines().toList()) {
+        for (String line : lines) {
             number++;
             readLine(line, number);
+            if (problems.size() >= MOST_PROBLEMS) {
+                problem(number, 1, "the rest of the file is not read: " + MOST_PROBLEMS + " problems are enough for now");
+                section = Section.BETWEEN;
+                break;
+            }
         }
         if (section != Section.BETWEEN) {
             problem(number, 1, "the rule \"" + draft.name + "\" has no end");
+            broken.add(written());
         }
-        return new RuleFile(file, stage, text, List.copyOf(rules));
+        return new RuleFile(file, stage, text, List.copyOf(rules), List.copyOf(broken));
     }
 
     private void readLine(String line, int number) {
@@ -111,11 +134,20 @@ final class RuleFileReader {
     private static int oddCharacter(String line) {
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
-            if (c == '\\' || c != '\t' && (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT)) {
+            if (c == '\\' || c != '\t' && isControl(c)) {
                 return i;
             }
         }
         return -1;
+    }
+
+    /** Whether a character could hide or move what a person sees: controls, format characters, odd line ends. */
+    static boolean isControl(char c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR,
+                    Character.PRIVATE_USE, Character.UNASSIGNED -> true;
+            default -> false;
+        };
     }
 
     private void between(String text, int number, int column) {
@@ -134,9 +166,14 @@ final class RuleFileReader {
         draft = new Draft();
         draft.name = matcher.group(1).strip();
         draft.line = number;
+        draft.problemsBefore = problems.size();
         section = Section.HEAD;
         if (draft.name.isEmpty() || draft.name.length() > LONGEST_NAME) {
             problem(number, column + matcher.start(1), "a rule's name has 1 to " + LONGEST_NAME + " characters");
+        }
+        if (!NAME.matcher(draft.name).matches()) {
+            problem(number, column + matcher.start(1), "a rule's name is made of letters, numbers and plain "
+                    + "punctuation");
         }
         if ((draft.name + " ").contains("expander ")) {
             problem(number, column + matcher.start(1), "the word \"expander\" has no place in a rule's name");
@@ -164,16 +201,8 @@ final class RuleFileReader {
             problem(number, column, "@" + key + " is empty");
         } else if (key.equals("note") && !names.hasNote(matcher.group(2).strip())) {
             problem(number, column + matcher.start(2), "there is no knowledge note \"" + matcher.group(2) + "\"",
-                    Nearest.to(matcher.group(2), allNotes()));
+                    Nearest.to(matcher.group(2), names.all()));
         }
-    }
-
-    private Collection<String> allNotes() {
-        Collection<String> all = new TreeSet<>(names.adjustments());
-        all.addAll(names.findings());
-        all.addAll(names.driving());
-        all.addAll(names.cautions());
-        return all;
     }
 
     private void condition(String text, int number, int column) {
@@ -186,6 +215,7 @@ final class RuleFileReader {
             finish();
             return;
         }
+        draft.saysWhen = true;
         Optional<Line> line = sentence(true, text, number, column);
         if (line.isEmpty()) {
             return;
@@ -207,33 +237,19 @@ final class RuleFileReader {
             finish();
             return;
         }
+        draft.saysThen = true;
         Optional<Line> line = sentence(false, text, number, column);
         line.ifPresent(said -> {
-            if (!allowed(said)) {
-                problem(number, column, "a rule of the stage " + stage.folder() + " does not " + verb(said)
-                        + "; it belongs into " + home(said).folder());
+            if (!stage.allows(said.sentence())) {
+                problem(number, column, "a rule of the stage " + stage.folder() + " does not " + verb(said.sentence())
+                        + "; it belongs into " + Stage.homeOf(said.sentence()).folder());
             }
             draft.conclusions.add(said);
         });
     }
 
-    private boolean allowed(Line line) {
-        Stage home = home(line);
-        return home == stage || home == Stage.READINGS && stage != Stage.CHANGES && stage != Stage.CAUTIONS;
-    }
-
-    private static String verb(Line line) {
-        String template = line.sentence().template();
-        return template.startsWith("speak against") ? "speak against findings" : template.split(" ")[0];
-    }
-
-    private static Stage home(Line line) {
-        return switch (line.sentence().template().split(" ")[0]) {
-            case "find", "speak" -> Stage.READINGS;
-            case "propose", "oppose", "withhold" -> Stage.CHANGES;
-            case "caution" -> Stage.CAUTIONS;
-            default -> Stage.DRIVING;
-        };
+    private static String verb(Sentence sentence) {
+        return sentence.verb().equals("speak") ? "speak against findings" : sentence.verb();
     }
 
     private void finish() {
@@ -245,21 +261,28 @@ final class RuleFileReader {
         if (!draft.annotations.containsKey("note")) {
             problem(draft.line, 1, rule + " has no knowledge note: add @note(\"...\")");
         }
-        if (draft.conditions.isEmpty()) {
+        if (!draft.saysWhen) {
             problem(draft.line, 1, rule + " has no condition, so it would always apply");
         }
-        if (draft.conclusions.isEmpty()) {
+        if (!draft.saysThen) {
             problem(draft.line, 1, rule + " concludes nothing");
         }
-        rules.stream().filter(other -> other.name().equals(draft.name)).findFirst().ifPresent(other ->
-                problem(draft.line, 1, rule + " stands already at line " + other.line()));
-        rules.add(new RuleText(draft.name, stage, draft.annotations.getOrDefault("because", ""),
+        Integer other = lineOfName.putIfAbsent(draft.name, draft.line);
+        if (other != null) {
+            problem(draft.line, 1, rule + " stands already at line " + other);
+        }
+        (problems.size() == draft.problemsBefore ? rules : broken).add(written());
+    }
+
+    private RuleText written() {
+        return new RuleText(draft.name, stage, draft.annotations.getOrDefault("because", ""),
                 draft.annotations.getOrDefault("note", ""), Optional.ofNullable(draft.annotations.get("replaces")),
-                file, draft.line, List.copyOf(draft.conditions), List.copyOf(draft.conclusions)));
+                file, draft.line, List.copyOf(draft.conditions), List.copyOf(draft.conclusions));
     }
 
     private Optional<Line> sentence(boolean condition, String text, int number, int column) {
-        Optional<Map.Entry<Sentence, Map<String, String>>> match = dictionary.match(condition, text);
+        Optional<Map.Entry<Sentence, Map<String, String>>> match =
+                dictionary.match(condition, SPACES.matcher(text).replaceAll(" "));
         if (match.isEmpty()) {
             unknown(condition, text, number, column);
             return Optional.empty();
@@ -273,6 +296,10 @@ final class RuleFileReader {
                         Nearest.to(word.getValue(), names.forGap(word.getKey())));
             }
         }
+        if (RESERVED.matcher(text).lookingAt()) {
+            problem(number, column, "a finding whose name starts with when, then, end, rule or query cannot be "
+                    + "asked for");
+        }
         if (line.words().containsKey("direction")) {
             Adjuster adjuster = Word.of(Adjuster.class, line.word("adjuster"));
             Direction direction = Word.of(Direction.class, line.word("direction"));
@@ -282,28 +309,37 @@ final class RuleFileReader {
                         + direction.id());
             }
         }
-        if ("0.0".equals(line.word("certainty")) || "0.00".equals(line.word("certainty"))) {
-            problem(number, column, "a certainty of nothing concludes nothing");
-        }
+        checkNumbers(line);
         return Optional.of(line);
+    }
+
+    private void checkNumbers(Line line) {
+        String certainty = line.words().getOrDefault("certainty", "0.1");
+        if (certainty.length() > "0.00".length() || Double.parseDouble(certainty) == 0) {
+            problem(line.line(), line.column() + line.text().lastIndexOf(certainty), NO_CERTAINTY + certainty);
+        }
+        String number = line.words().getOrDefault("number", "0");
+        if (number.length() > "00.000".length() || Double.parseDouble(number) > LARGEST_ANGLE
+                || number.matches("0[0-9].*")) {
+            problem(line.line(), line.column() + line.text().lastIndexOf(number),
+                    "an angle lies between 0 and " + LARGEST_ANGLE + " degrees and starts with no idle 0, not "
+                            + number);
+        }
     }
 
     /** Says whether it is a word that is wrong, or the sentence. */
     private void unknown(boolean condition, String text, int number, int column) {
+        String spaced = SPACES.matcher(text).replaceAll(" ");
         for (Sentence sentence : dictionary.sentences()) {
-            if (sentence.condition() != condition) {
+            Optional<List<Sentence.Filled>> filled =
+                    sentence.condition() == condition ? sentence.fill(spaced) : Optional.empty();
+            if (filled.isEmpty()) {
                 continue;
             }
-            Optional<Matcher> lenient = sentence.matchLeniently(text);
-            if (lenient.isEmpty()) {
-                continue;
-            }
-            for (int i = 0; i < sentence.gaps().size(); i++) {
-                Sentence.Gap gap = sentence.gaps().get(i);
-                String word = lenient.get().group(i + 1);
-                if (!gap.takes(word)) {
-                    problem(number, column + lenient.get().start(i + 1), wrongWord(gap, word),
-                            Nearest.to(word, gap.words()));
+            for (Sentence.Filled word : filled.get()) {
+                if (!word.gap().takes(word.word())) {
+                    problem(number, column + Math.max(0, text.indexOf(word.word())), wrongWord(word.gap(), word.word()),
+                            Nearest.to(word.word(), word.gap().words()));
                 }
             }
             return;
@@ -314,13 +350,14 @@ final class RuleFileReader {
             problem(number, column, "this sentence belongs into " + (condition ? "then" : "when") + ": " + text);
         } else {
             problem(number, column, "no sentence of the dictionary reads \"" + text + "\"",
-                    SentenceFinder.nearest(dictionary, condition, text));
+                    text.length() > LONGEST_SENTENCE ? Optional.empty()
+                            : SentenceFinder.nearest(dictionary, condition, text));
         }
     }
 
     private static String wrongWord(Sentence.Gap gap, String word) {
         return switch (gap.name()) {
-            case "certainty" -> "a certainty lies between 0.01 and 1.0 and has at most two decimals, not " + word;
+            case "certainty" -> NO_CERTAINTY + word;
             case "number" -> "\"" + word + "\" is not a number";
             default -> "\"" + word + "\" is no " + gap.name() + (gap.words().size() <= 8 && !gap.words().isEmpty()
                     ? ": " + String.join(", ", gap.words()) : "");
@@ -336,6 +373,8 @@ final class RuleFileReader {
     }
 
     private void problem(int line, int column, String message, Optional<String> suggestion) {
-        problems.add(Problem.error(file, line, column, message, suggestion));
+        String excerpt = line >= 1 && line <= lines.size() ? lines.get(line - 1) : "";
+        problems.add(new Problem(file, line, column, message, suggestion, false,
+                excerpt.chars().anyMatch(c -> isControl((char) c)) ? "" : excerpt));
     }
 }

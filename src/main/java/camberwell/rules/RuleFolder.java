@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * A folder of rule files as it lies on the disk: a subfolder a stage, a file a topic. The built-in one has the
- * dictionary and may hold DRL; any other holds sentences only.
- */
+/** The built-in rules as they lie on the disk: the dictionary, the DRL, a subfolder a stage, a file a topic. */
 final class RuleFolder {
+
+    /** What no sentence can say, in Drools' own language. */
+    static final String COMBINE = "rules/combine.drl";
 
     private final Dictionary dictionary;
     private final List<Found> files;
@@ -31,7 +31,7 @@ final class RuleFolder {
         Path folder = home.resolve("rules");
         Dictionary dictionary = Dictionary.read(folder.resolve("dictionary.dsl"));
         List<Found> files = new ArrayList<>();
-        files.add(new Found("rules/combine.drl", Optional.empty(),
+        files.add(new Found(COMBINE, Optional.empty(),
                 Files.readString(folder.resolve("combine.drl"))));
         for (Stage stage : Stage.values()) {
             for (Path file : list(folder.resolve(stage.folder()))) {

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -17,83 +16,117 @@ import java.util.regex.Pattern;
  * @param gaps the gaps in their order
  * @param topic the dictionary's heading above it
  * @param drl what it means to Drools
+ * @param fixed the pieces of text around the gaps, one more than there are gaps
  */
 public record Sentence(boolean condition, boolean narrowing, String template, List<Gap> gaps, String topic, String drl,
-        Pattern strict, Pattern lenient) {
-
-    private static final Pattern ANY_WORD = Pattern.compile("[\\w.-]+");
-    private static final Pattern CLOSED_LIST = Pattern.compile("[a-z-]+(\\|[a-z-]+)*");
+        List<String> fixed) {
 
     /**
      * A gap to be filled with a word.
      *
      * @param name for instance {@code phase}
-     * @param pattern what Drools lets into it
      * @param words the closed list; empty for numbers and for names of notes
+     * @param open what else Drools lets into it; empty where there is a closed list
      */
-    public record Gap(String name, Pattern pattern, List<String> words) {
+    public record Gap(String name, List<String> words, Optional<Pattern> open) {
 
-        Gap(String name, String regex) {
-            this(name, Pattern.compile(regex),
-                    CLOSED_LIST.matcher(regex).matches() ? List.of(regex.split("\\|")) : List.of());
+        static Gap of(String name, String regex) {
+            return isList(regex) ? new Gap(name, List.of(regex.split("\\|")), Optional.empty())
+                    : new Gap(name, List.of(), Optional.of(Pattern.compile(regex)));
+        }
+
+        private static boolean isList(String regex) {
+            return regex.chars().allMatch(c -> c >= 'a' && c <= 'z' || c == '-' || c == '|');
         }
 
         /** Whether {@code word} may fill it, as far as the dictionary can tell. */
-        boolean takes(String word) {
-            return pattern.matcher(word).matches();
+        public boolean takes(String word) {
+            return open.map(pattern -> pattern.matcher(word).matches()).orElseGet(() -> words.contains(word));
         }
     }
 
-    /** Reads the left side of a dictionary line. */
-    static Sentence parse(boolean condition, String left, String drl, String topic) {
+    /** A word where a gap is, and its first letter's place in the line, from 0. */
+    record Filled(Gap gap, String word, int at) {
+    }
+
+    /**
+     * Reads the left side of a dictionary line.
+     *
+     * @param known the gaps met so far, by what stands in the braces: many sentences have the same
+     */
+    static Sentence parse(boolean condition, String left, String drl, String topic, Map<String, Gap> known) {
         List<Gap> gaps = new ArrayList<>();
+        List<String> fixed = new ArrayList<>();
         StringBuilder template = new StringBuilder();
-        StringBuilder strict = new StringBuilder();
-        StringBuilder lenient = new StringBuilder();
         int at = 0;
-        while (at < left.length()) {
-            int open = left.indexOf('{', at);
-            String fixed = open < 0 ? left.substring(at) : left.substring(at, open);
-            String quoted = Pattern.quote(fixed).replace(" ", "\\E\\s+\\Q");
-            template.append(fixed);
-            strict.append(quoted);
-            lenient.append(quoted);
-            if (open < 0) {
-                break;
-            }
+        int open = left.indexOf('{');
+        while (open >= 0) {
             int close = left.indexOf('}', open);
-            int colon = left.indexOf(':', open);
-            Gap gap = new Gap(left.substring(open + 1, colon), left.substring(colon + 1, close));
+            Gap gap = known.computeIfAbsent(left.substring(open + 1, close), text -> Gap.of(
+                    text.substring(0, text.indexOf(':')), text.substring(text.indexOf(':') + 1)));
             gaps.add(gap);
-            template.append('{').append(gap.name()).append('}');
-            strict.append('(').append(gap.pattern().pattern()).append(')');
-            lenient.append('(').append(ANY_WORD.pattern()).append(')');
+            fixed.add(left.substring(at, open));
+            template.append(left, at, open).append('{').append(gap.name()).append('}');
             at = close + 1;
+            open = left.indexOf('{', at);
         }
+        fixed.add(left.substring(at));
+        template.append(left.substring(at));
         return new Sentence(condition, template.charAt(0) == '-', template.toString(), List.copyOf(gaps), topic, drl,
-                Pattern.compile(strict.toString()), Pattern.compile(lenient.toString()));
+                List.copyOf(fixed));
     }
 
-    /** The words in the gaps of {@code line}, by gap, if it is this sentence from first to last letter. */
+    /**
+     * The words in the gaps of {@code line}, by gap, if it is this sentence from first to last letter.
+     *
+     * @param line with single spaces between its words
+     */
     Optional<Map<String, String>> match(String line) {
-        return words(strict.matcher(line));
-    }
-
-    /** As {@link #match}, but with any word in any gap, to tell a wrong word from a wrong sentence. */
-    Optional<Matcher> matchLeniently(String line) {
-        Matcher matcher = lenient.matcher(line);
-        return matcher.matches() ? Optional.of(matcher) : Optional.empty();
-    }
-
-    private Optional<Map<String, String>> words(Matcher matcher) {
-        if (!matcher.matches()) {
+        Optional<List<Filled>> filled = fill(line);
+        if (filled.isEmpty()) {
             return Optional.empty();
         }
         Map<String, String> words = new LinkedHashMap<>();
-        for (int i = 0; i < gaps.size(); i++) {
-            words.put(gaps.get(i).name(), matcher.group(i + 1));
+        for (Filled word : filled.get()) {
+            if (!word.gap().takes(word.word())) {
+                return Optional.empty();
+            }
+            words.put(word.gap().name(), word.word());
         }
         return Optional.of(words);
+    }
+
+    /** As {@link #match}, but with any word in any gap, to tell a wrong word from a wrong sentence. */
+    Optional<List<Filled>> fill(String line) {
+        if (!line.startsWith(fixed.get(0)) || !line.endsWith(fixed.get(gaps.size()))) {
+            return Optional.empty();
+        }
+        List<Filled> filled = new ArrayList<>(gaps.size());
+        int at = fixed.get(0).length();
+        for (int i = 0; i < gaps.size(); i++) {
+            String after = fixed.get(i + 1);
+            int end = i + 1 == gaps.size() ? line.length() - after.length() : line.indexOf(after, at);
+            if (end <= at || !isWord(line, at, end)) {
+                return Optional.empty();
+            }
+            filled.add(new Filled(gaps.get(i), line.substring(at, end), at));
+            at = end + after.length();
+        }
+        return at == line.length() ? Optional.of(filled) : Optional.empty();
+    }
+
+    private static boolean isWord(String line, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (line.charAt(i) == ' ') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Its first word, which says what a conclusion does. */
+    public String verb() {
+        return template.substring(0, (template + " ").indexOf(' '));
     }
 
     /** The sentence with those words in its gaps. */

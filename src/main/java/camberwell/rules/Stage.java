@@ -23,6 +23,39 @@ public enum Stage implements Word {
         return id;
     }
 
+    /**
+     * The stage whose rule files lie in {@code folder}.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    static Stage ofFolder(String folder) {
+        for (Stage stage : values()) {
+            if (stage.folder.equals(folder)) {
+                return stage;
+            }
+        }
+        throw new IllegalArgumentException("no stage has the folder " + folder);
+    }
+
+    /**
+     * Whether a rule of this stage may conclude so. Findings are drawn in any stage but those that act; what acts has
+     * its own stage.
+     */
+    public boolean allows(Sentence conclusion) {
+        Stage home = homeOf(conclusion);
+        return home == this || home == READINGS && this != CHANGES && this != CAUTIONS;
+    }
+
+    /** The stage that a conclusion belongs into first of all. */
+    static Stage homeOf(Sentence conclusion) {
+        return switch (conclusion.verb()) {
+            case "find", "speak" -> READINGS;
+            case "propose", "oppose", "withhold" -> CHANGES;
+            case "caution" -> CAUTIONS;
+            default -> DRIVING;
+        };
+    }
+
     /** The folder of its rule files. */
     public String folder() {
         return folder;

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.DisplayName;
@@ -45,7 +46,7 @@ class DropOneRuleTest {
                     continue;
                 }
                 try (Consultation consultation =
-                        new Consultation(without.newKieSession(), Paddock.rules().findings())) {
+                        new Consultation(without.newKieSession(), Paddock.rules().findings(), Set.of())) {
                     premises.forEach(consultation::insert);
                     Conclusions rest = consultation.conclude();
                     assertFalse(Paddock.all(rest).stream().map(Conclusion::rule).anyMatch(name::equals), name);

@@ -1,0 +1,80 @@
+package camberwell.advice;
+
+import camberwell.knowledge.Note;
+import camberwell.vocabulary.Change;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What another set of rules does to the advice on one case.
+ *
+ * @param changes those that appeared, vanished, moved in the order, or are sized differently; the rest is left out
+ * @param driving names of driving notes that appeared or vanished
+ * @param cautions names of cautions that appeared or vanished
+ */
+public record AdviceComparison(List<ChangeDifference> changes, List<NoteDifference> driving,
+        List<NoteDifference> cautions) {
+
+    /**
+     * A change in both advices, before and after.
+     *
+     * @param before its place before; empty when it was not advised
+     * @param after its place now; empty when it is not advised any more
+     * @param withheld why it is not advised any more, when the new rules say so
+     */
+    public record ChangeDifference(Change change, Optional<RankedChange> before, Optional<RankedChange> after,
+            Optional<String> withheld) {
+    }
+
+    /** A note that is shown now and was not, or the other way round. */
+    public record NoteDifference(String note, boolean appeared) {
+    }
+
+    /** Compares two advices on the same case. */
+    public static AdviceComparison of(Advice before, Advice after) {
+        Map<Change, RankedChange> was = byChange(before);
+        Map<Change, RankedChange> is = byChange(after);
+        List<ChangeDifference> changes = new ArrayList<>();
+        Map<Change, RankedChange> both = new TreeMap<>(was);
+        both.putAll(is);
+        for (Change change : both.keySet()) {
+            Optional<RankedChange> old = Optional.ofNullable(was.get(change));
+            Optional<RankedChange> now = Optional.ofNullable(is.get(change));
+            boolean same = old.isPresent() && now.isPresent() && old.get().rank() == now.get().rank()
+                    && old.get().size().equals(now.get().size());
+            if (!same) {
+                changes.add(new ChangeDifference(change, old, now, after.withheld().stream()
+                        .filter(withheld -> withheld.change().equals(change)).map(Withheld::reason).findFirst()));
+            }
+        }
+        return new AdviceComparison(List.copyOf(changes),
+                notes(before.driving().stream().map(DrivingAdvice::note).toList(),
+                        after.driving().stream().map(DrivingAdvice::note).toList()),
+                notes(before.cautions(), after.cautions()));
+    }
+
+    private static Map<Change, RankedChange> byChange(Advice advice) {
+        Map<Change, RankedChange> changes = new TreeMap<>();
+        advice.changes().forEach(change -> changes.put(change.change(), change));
+        return changes;
+    }
+
+    private static List<NoteDifference> notes(List<Note> before, List<Note> after) {
+        List<String> was = before.stream().map(Note::name).toList();
+        List<String> is = after.stream().map(Note::name).toList();
+        List<NoteDifference> differences = new ArrayList<>();
+        is.stream().filter(name -> !was.contains(name)).sorted()
+                .forEach(name -> differences.add(new NoteDifference(name, true)));
+        was.stream().filter(name -> !is.contains(name)).sorted()
+                .forEach(name -> differences.add(new NoteDifference(name, false)));
+        return List.copyOf(differences);
+    }
+
+    /** Whether both say the same. */
+    public boolean same() {
+        return changes.isEmpty() && driving.isEmpty() && cautions.isEmpty();
+    }
+}

@@ -1,0 +1,87 @@
+package camberwell.cli;
+
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Files to be written together: each appears whole or not at all, and when one cannot be written none is. */
+final class NewFiles {
+
+    private final Map<Path, byte[]> contents = new LinkedHashMap<>();
+
+    /** Plans a file that may not be there yet. */
+    void add(Path file, byte[] content) {
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) || contents.containsKey(file)) {
+            throw new ProblemsException(Problem.of(file.toString(), "is there already, and is not written over",
+                    Optional.empty()));
+        }
+        contents.put(file, content);
+    }
+
+    /** Plans a file that takes the place of one that may be there. */
+    void replace(Path file, byte[] content) {
+        contents.put(file, content);
+    }
+
+    /**
+     * Writes them.
+     *
+     * @throws ProblemsException if one of them cannot be written
+     */
+    void write() {
+        try {
+            writeAll();
+        } catch (IOException e) {
+            throw new ProblemsException(Problem.of(contents.keySet().iterator().next().toString(),
+                    "cannot be written: " + e.getMessage(), Optional.empty()));
+        }
+    }
+
+    private void writeAll() throws IOException {
+        Map<Path, Path> drafts = new LinkedHashMap<>();
+        List<Path> moved = new ArrayList<>();
+        try {
+            for (Map.Entry<Path, byte[]> file : contents.entrySet()) {
+                Path folder = file.getKey().toAbsolutePath().getParent();
+                Files.createDirectories(folder);
+                Path draft = folder.resolve("." + file.getKey().getFileName() + ".draft-" + System.nanoTime());
+                drafts.put(file.getKey(), draft);
+                Files.write(draft, file.getValue(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            }
+            for (Map.Entry<Path, Path> draft : drafts.entrySet()) {
+                boolean fresh = !Files.exists(draft.getKey());
+                move(draft.getValue(), draft.getKey());
+                if (fresh) {
+                    moved.add(draft.getKey());
+                }
+            }
+            moved.clear();
+        } finally {
+            for (Path draft : drafts.values()) {
+                Files.deleteIfExists(draft);
+            }
+            for (Path file : moved) {
+                Files.deleteIfExists(file);
+            }
+        }
+    }
+
+    private static void move(Path draft, Path file) throws IOException {
+        try {
+            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package camberwell.cli;
+
+import camberwell.advice.Advisor;
+import camberwell.knowledge.Notes;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.rules.RuleCheck;
+import camberwell.rules.RulePack;
+import camberwell.rules.RuleSet;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code camberwell rules check}: everything that is wrong with rules, without firing any. */
+@Command(name = "check", mixinStandardHelpOptions = true,
+        description = {"Names everything that is wrong with the rules and notes of a folder, or with the "
+            + "built-in ones.",
+            "Exit codes: 0 all is well; 1 something is wrong; 2 there is nothing that could be read."},
+        footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json"})
+final class RulesCheckCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Engine engine;
+
+    @Parameters(paramLabel = "DIR", arity = "0..*",
+            description = "Rule folders or .zip files, each on top of those before; none for the built-in rules.")
+    private List<String> folders = new ArrayList<>();
+
+    @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder; it is not checked.")
+    private List<String> trusted = new ArrayList<>();
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    private Format format;
+
+    RulesCheckCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Checked checked = check(folders, trusted, console, engine);
+        if (format == Format.TEXT) {
+            checked.problems().forEach(problem -> console.out().println(problem.withExcerpt()));
+            console.out().println(checked.summary());
+        } else {
+            json(checked);
+        }
+        return checked.problems().isEmpty() ? ExitCode.DONE : ExitCode.FOUND_WRONG;
+    }
+
+    /**
+     * What a check found.
+     *
+     * @param problems file by file, from top to bottom
+     * @param rules how many rules were checked
+     * @param notes how many notes were checked
+     */
+    record Checked(List<Problem> problems, int rules, int notes) {
+
+        String summary() {
+            return count(rules, "rule") + " and " + count(notes, "note") + " checked: "
+                    + (problems.isEmpty() ? "all is well" : count(problems.size(), "problem"));
+        }
+
+        private static String count(int number, String word) {
+            return number + " " + word + (number == 1 ? "" : "s");
+        }
+    }
+
+    /**
+     * Checks folders, or the built-in rules when there are none; what may not be in a folder is a problem like others.
+     */
+    static Checked check(List<String> folders, List<String> trusted, Console console, Engine engine) {
+        Set<String> always = Set.copyOf(Advisor.generalCautions());
+        if (folders.isEmpty()) {
+            Notes notes = engine.notes();
+            // The notes take as long as the rules do, and neither waits for the other.
+            CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
+            RuleSet set = engine.ruleSet();
+            List<Problem> problems = new ArrayList<>(
+                    new RuleCheck(set, Engine.names(notes), always, notes::file).builtIn());
+            problems.addAll(ofNotes.join());
+            return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
+        }
+        List<RulePack> packs;
+        Engine with;
+        Notes notes;
+        try {
+            packs = RulesOption.read(folders, trusted, console);
+            with = engine.withRules(packs);
+            notes = with.notes();
+        } catch (ProblemsException e) {
+            if (e.problems().stream().anyMatch(problem -> problem.line() == 0)) {
+                throw e;
+            }
+            return new Checked(e.problems().stream().sorted().toList(), 0, 0);
+        }
+        Set<String> own = new TreeSet<>();
+        packs.forEach(pack -> pack.notes().keySet().forEach(path ->
+                own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
+        RuleSet set = with.ruleSet();
+        List<Problem> problems = new ArrayList<>(
+                new RuleCheck(set, Engine.names(notes), always, notes::file).packs(own));
+        problems.addAll(notes.problems(own));
+        return new Checked(problems.stream().sorted().toList(), set.packSize(), own.size());
+    }
+
+    private void json(Checked checked) throws IOException {
+        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
+            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+            if (format == Format.JSON) {
+                json.setPrettyPrinter(new DefaultPrettyPrinter());
+            }
+            json.writeStartObject();
+            json.writeNumberField("rules", checked.rules());
+            json.writeNumberField("notes", checked.notes());
+            json.writeArrayFieldStart("problems");
+            for (Problem problem : checked.problems()) {
+                json.writeStartObject();
+                json.writeStringField("file", problem.file());
+                json.writeNumberField("line", problem.line());
+                json.writeNumberField("column", problem.column());
+                json.writeStringField("message", problem.message());
+                if (problem.suggestion().isPresent()) {
+                    json.writeStringField("suggestion", problem.suggestion().get());
+                }
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        console.out().println();
+    }
+}

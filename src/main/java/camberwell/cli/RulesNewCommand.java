@@ -1,0 +1,73 @@
+package camberwell.cli;
+
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.rules.RulePack;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code camberwell rules new}: asks for a rule, and writes it with its note and a case in which it fires. */
+@Command(name = "new", mixinStandardHelpOptions = true,
+        description = {"Asks when a rule applies, what follows, why, and who says so. Writes the rule, its note "
+            + "and a demo case into your folder, all of them or none.",
+            "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "
+            + "can be piped in, one a line."},
+        footer = {"", "Example:", 
+            "  camberwell rules new \"Kerbs throw the car about: softer front bump\" --into my-rules"})
+final class RulesNewCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Engine engine;
+
+    @Parameters(paramLabel = "NAME", description = "The rule's name: the situation, a colon, what follows.")
+    private String name;
+
+    @Option(names = "--into", required = true, paramLabel = "DIR",
+            description = "The rule folder; made if it is not there.")
+    private String folder;
+
+    RulesNewCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() {
+        Path into = console.path(folder);
+        List<RulePack> before = Files.exists(into) ? RulesOption.read(List.of(folder), List.of(), console) : List.of();
+        NewRule rule = new NewRule(name, engine.withRules(before), new Dialogue(console)).ask();
+        Map<String, String> files = new TreeMap<>(before.isEmpty() ? Map.of() : before.get(0).files());
+        for (String path : rule.files().keySet()) {
+            if (files.containsKey(path)) {
+                throw new ProblemsException(Problem.of(folder + "/" + path,
+                        "is there already; give the rule another name",
+                        Optional.empty()));
+            }
+        }
+        files.putAll(rule.files());
+        Engine with = engine.withRules(List.of(new RulePack(folder, Optional.empty(), false, files)));
+        List<Problem> problems = with.ruleSet().problems();
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems);
+        }
+        String demo = rule.demoCase(with.ruleSet());
+        NewFiles written = new NewFiles();
+        rule.files().forEach((path, text) -> written.add(into.resolve(path), text.getBytes(StandardCharsets.UTF_8)));
+        String path = RulePack.CASES + "/" + rule.slug() + ".yaml";
+        written.add(into.resolve(path), demo.getBytes(StandardCharsets.UTF_8));
+        written.write();
+        rule.files().keySet().forEach(file -> console.out().println("Wrote " + folder + "/" + file));
+        console.out().println("Wrote " + folder + "/" + path);
+        console.out().println("Now: camberwell rules check " + folder + ", and camberwell rules try " + folder);
+        return ExitCode.DONE;
+    }
+}

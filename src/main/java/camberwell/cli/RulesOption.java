@@ -1,0 +1,71 @@
+package camberwell.cli;
+
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.rules.RulePack;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The options {@code --rules} and {@code --trust} of every command that reasons. */
+final class RulesOption {
+
+    @Option(names = "--rules", paramLabel = "DIR",
+            description = "Adds the rules of this folder or .zip file to the built-in ones. Can be given again.")
+    private List<String> folders = new ArrayList<>();
+
+    @Option(names = "--trust", paramLabel = "DIR", description = {
+        "Allows raw Drools in this folder, which must be named with --rules too. Such rules can do anything to your "
+        + "computer: trust only what you wrote yourself."})
+    private List<String> trusted = new ArrayList<>();
+
+    /** {@code engine} with the rules of the folders that were named. */
+    Engine on(Engine engine, Console console) {
+        return engine.withRules(read(folders, trusted, console));
+    }
+
+    /**
+     * Reads rule folders.
+     *
+     * @throws ProblemsException with all that does not belong in them, or if a folder is trusted and not named
+     */
+    static List<RulePack> read(List<String> folders, List<String> trusted, Console console) {
+        List<Problem> problems = new ArrayList<>();
+        for (String trust : trusted) {
+            if (folders.stream().noneMatch(folder -> same(console.path(folder), console.path(trust)))) {
+                problems.add(Problem.of("--trust " + trust, "this folder is not among those whose rules are used",
+                        Optional.empty()));
+            }
+        }
+        List<RulePack> packs = new ArrayList<>();
+        for (String folder : folders) {
+            boolean trust = trusted.stream().anyMatch(other -> same(console.path(folder), console.path(other)));
+            try {
+                packs.add(RulePack.read(console.path(folder), shown(folder), trust));
+            } catch (ProblemsException e) {
+                problems.addAll(e.problems());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems);
+        }
+        return packs;
+    }
+
+    private static String shown(String folder) {
+        return folder.length() > 1 && (folder.endsWith("/") || folder.endsWith("\\"))
+                ? folder.substring(0, folder.length() - 1) : folder;
+    }
+
+    private static boolean same(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+        } catch (IOException e) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package camberwell.cli;
+
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.rules.Manifest;
+import camberwell.rules.RulePack;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code camberwell rules pack}: a rule folder as one file, to hand to a colleague. */
+@Command(name = "pack", mixinStandardHelpOptions = true,
+        description = {"Packs a rule folder into one .zip file that a colleague can give to --rules.",
+            "The folder needs a pack.yaml with name, version and author. It is checked first, and a folder with a "
+            + "problem is not packed."},
+        footer = {"", "Example:", "  camberwell rules pack my-rules -o my-rules.zip"})
+final class RulesPackCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Engine engine;
+
+    @Parameters(paramLabel = "DIR", description = "The rule folder.")
+    private String folder;
+
+    @Option(names = {"-o", "--output"}, required = true, paramLabel = "FILE", description = "The .zip file to write.")
+    private String output;
+
+    RulesPackCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (!output.endsWith(".zip")) {
+            throw new ProblemsException(Problem.of("-o " + output, "the file's name has to end in .zip",
+                    Optional.empty()));
+        }
+        List<Problem> problems = new ArrayList<>(
+                RulesCheckCommand.check(List.of(folder), List.of(), console, engine).problems());
+        RulePack pack = null;
+        if (problems.isEmpty()) {
+            pack = RulesOption.read(List.of(folder), List.of(), console).get(0);
+            if (pack.manifest().isEmpty()) {
+                problems.add(Problem.of(pack.name() + "/" + RulePack.MANIFEST,
+                        "is missing: it tells the name, version and author of the rules", Optional.empty()));
+            }
+        }
+        if (!problems.isEmpty()) {
+            problems.forEach(problem -> console.err().println(problem.withExcerpt()));
+            return problems.stream().anyMatch(problem -> problem.line() == 0) ? ExitCode.WRONG_INPUT
+                    : ExitCode.FOUND_WRONG;
+        }
+        NewFiles files = new NewFiles();
+        files.replace(console.path(output), pack.zip());
+        files.write();
+        Manifest manifest = pack.manifest().orElseThrow();
+        console.out().println(output + ": " + manifest.name() + " " + manifest.version() + " by " + manifest.author()
+                + ", " + pack.files().size() + " files");
+        return ExitCode.DONE;
+    }
+}

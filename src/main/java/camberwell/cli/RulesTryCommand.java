@@ -1,0 +1,76 @@
+package camberwell.cli;
+
+import camberwell.report.Page;
+import camberwell.rules.RulePack;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code camberwell rules try}: what a rule folder does on a case. */
+@Command(name = "try", mixinStandardHelpOptions = true,
+        description = "Shows which rules fire on a case, and the advice with and without a rule folder.",
+        footer = {"", "Example:",
+            "  camberwell rules try my-rules --case demo-cases/pushes-in-snaps-out.yaml"})
+final class RulesTryCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Engine engine;
+
+    @Parameters(paramLabel = "DIR", description = "The rule folder or .zip file.")
+    private String folder;
+
+    @Option(names = "--case", paramLabel = "CASE",
+            description = "A case file; can be given again. Without it, the cases of the folder's own demo-cases.")
+    private List<String> cases = new ArrayList<>();
+
+    @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder.")
+    private List<String> trusted = new ArrayList<>();
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    private Format format;
+
+    RulesTryCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        List<Path> files = cases.isEmpty() ? CaseFolder.cases(console.path(folder).resolve(RulePack.CASES))
+                : cases.stream().map(console::path).toList();
+        if (files.isEmpty()) {
+            console.err().println("Name a case with --case: " + folder + " has none of its own in "
+                    + RulePack.CASES + ".");
+            return ExitCode.WRONG_INPUT;
+        }
+        RuleTrial trial = new RuleTrial(RulesOption.read(List.of(folder), trusted, console), engine);
+        List<RuleTrial.Tried> tried = trial.of(files);
+        if (format == Format.TEXT) {
+            Page page = new Page(console.width(), console.styled());
+            tried.forEach(one -> trial.write(one, page));
+            console.out().print(page);
+            return ExitCode.DONE;
+        }
+        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
+            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+            if (format == Format.JSON) {
+                json.setPrettyPrinter(new DefaultPrettyPrinter());
+            }
+            json.writeStartArray();
+            for (RuleTrial.Tried one : tried) {
+                trial.write(one, json);
+            }
+            json.writeEndArray();
+        }
+        console.out().println();
+        return ExitCode.DONE;
+    }
+}

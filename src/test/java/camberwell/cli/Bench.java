@@ -1,0 +1,94 @@
+package camberwell.cli;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A working directory in which commands are run in-process, as a person would run them. */
+final class Bench {
+
+    final Path directory;
+    final Path cache;
+
+    Bench(Path directory) {
+        this.directory = directory;
+        this.cache = directory.resolve(".cache-of-the-test");
+    }
+
+    record Run(int code, String out, String err) {
+        String all() {
+            return out + err;
+        }
+    }
+
+    static Path home() {
+        return Path.of(System.getProperty("camberwell.home"));
+    }
+
+    Bench file(String path, String text) {
+        try {
+            Path file = directory.resolve(path);
+            Files.createDirectories(file.getParent());
+            Files.writeString(file, text);
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    Run run(String... arguments) {
+        return runWith("", arguments);
+    }
+
+    Run runWith(String input, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)), directory, 100, false, false);
+        int code = Main.run(console, new Engine(home(), cache), arguments);
+        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Whether anything was compiled: everything that is compiled is kept. */
+    boolean compiled() {
+        return Files.exists(cache);
+    }
+
+    /** A sound rule. */
+    static String rule(String name, String when, String then) {
+        return rule(name, "front-bump", when, then);
+    }
+
+    static String rule(String name, String note, String when, String then) {
+        return "rule \"" + name + "\"\n    @because(\"The kerb comes faster than the damper lets the wheel move.\")\n"
+                + "    @note(\"" + note + "\")\nwhen\n    " + when.replace("\n", "\n    ") + "\nthen\n    "
+                + then.replace("\n", "\n    ") + "\nend\n";
+    }
+
+    static String note(String kind) {
+        return "---\ntitle: Hot rims\nkind: " + kind + "\nstatement: The rims are hot.\nplain: The rims are hot.\n"
+                + "sources:\n  - common practice, no source\n---\nThe brakes heat the rims.\n";
+    }
+
+    /** A case in which the car is upset by kerbs. */
+    static String kerbCase() {
+        return """
+                title: Kerbs
+                car:
+                  name: Practice car
+                  drive: rear
+                  adjusters:
+                    front-bump: {now: 4, min: 1, max: 7, step: 1}
+                    rear-bump: {now: 4, min: 1, max: 7, step: 1}
+                conditions: {surface: dry}
+                reports:
+                  - {symptom: kerb-instability, severity: strong, occurrence: every-lap}
+                """;
+    }
+}
