@@ -3,9 +3,9 @@ package camberwell.model;
 import camberwell.physics.CornerPhase;
 import camberwell.physics.Equilibrium;
 import camberwell.physics.HandlingModel;
-import camberwell.physics.NoEquilibrium;
 import camberwell.physics.OperatingPoint;
 import camberwell.physics.Solution;
+import camberwell.physics.VehicleModel;
 import java.util.Optional;
 
 /**
@@ -21,9 +21,12 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
     public record Question(CornerPhase phase, OperatingPoint near, OperatingPoint calm) {
 
         private static final double CALM = 0.7;
-        private static final int ROUNDS = 12;
-        private static final double CLOSE = 0.005;
-        private static final double GRAVITY = 9.80665;
+        private static final int ROUNDS = 8;
+        private static final double FIRST_GUESS = 0.5 * VehicleModel.GRAVITY;
+        /** Part of the estimated limit at which the next estimate is taken. */
+        private static final double BELOW = 0.96;
+        /** An estimate taken this near to the limit is good to a few percent. */
+        private static final double CLOSE = 0.05;
 
         /**
          * The question about a part of a corner at a speed.
@@ -34,44 +37,55 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
          * @return the question; empty when the car can hold no such point
          */
         public static Optional<Question> about(CarModel car, CornerPhase phase, double speed) {
-            double steady = grip(car, CornerPhase.MID_CORNER, speed, 0);
-            double longitudinal = phase.longitudinal(steady, speed);
-            double grip = phase == CornerPhase.MID_CORNER ? steady : grip(car, phase, speed, longitudinal);
-            if (!(grip > 0)) {
+            double steady = grip(car.vehicle(CornerPhase.MID_CORNER), speed, 0, FIRST_GUESS);
+            if (!(steady > 0)) {
                 return Optional.empty();
             }
-            double near = CornerPhase.NEAR_THE_LIMIT * grip;
-            return Optional.of(new Question(phase, new OperatingPoint(speed, near, longitudinal),
-                    new OperatingPoint(speed, CALM * grip, longitudinal)));
-        }
-
-        /** The question at a lateral acceleration that is given, m/s². */
-        public static Question at(CornerPhase phase, double speed, double lateral, double longitudinal) {
-            return new Question(phase, new OperatingPoint(speed, lateral, longitudinal),
-                    new OperatingPoint(speed, Math.min(lateral, CALM * lateral), longitudinal));
+            double longitudinal = phase.longitudinal(steady, speed);
+            double grip = phase == CornerPhase.MID_CORNER ? steady
+                    : grip(car.vehicle(phase), speed, longitudinal, BELOW * steady);
+            return grip > 0 ? Optional.of(new Question(phase,
+                    new OperatingPoint(speed, CornerPhase.NEAR_THE_LIMIT * grip, longitudinal),
+                    new OperatingPoint(speed, CALM * grip, longitudinal))) : Optional.empty();
         }
 
         /**
-         * The lateral acceleration that the car can hold, within a percent or two: what the weaker axle could hold with
-         * its present loads, the loads brought up step by step. A tenth of the time of the exact limit.
+         * The question about a turn of a given radius, at the speed that it is driven at.
+         *
+         * @param car the car
+         * @param phase part of the corner
+         * @param speed m/s, above 0
+         * @param radius m, above 0
+         * @return the question; empty when the car cannot turn so tight at that speed
          */
-        private static double grip(CarModel car, CornerPhase phase, double speed, double longitudinal) {
-            double lateral = 0.5 * GRAVITY;
+        public static Optional<Question> inTurn(CarModel car, CornerPhase phase, double speed, double radius) {
+            double steady = grip(car.vehicle(CornerPhase.MID_CORNER), speed, 0, FIRST_GUESS);
+            double longitudinal = phase.longitudinal(steady, speed);
+            OperatingPoint point = new OperatingPoint(speed, speed * speed / radius, longitudinal);
+            return HandlingModel.solve(car.vehicle(phase), point) instanceof Equilibrium
+                    ? Optional.of(new Question(phase, point, point)) : Optional.empty();
+        }
+
+        /**
+         * The lateral acceleration that the car can hold, within three percent: what the weaker axle could hold with
+         * its present loads, the loads brought up in a step or two. A tenth of the time of the exact limit.
+         */
+        private static double grip(VehicleModel car, double speed, double longitudinal, double guess) {
+            double lateral = guess;
             double held = 0;
+            double estimate = 0;
             for (int round = 0; round < ROUNDS; round++) {
-                Solution solution = HandlingModel.solve(car.vehicle(phase),
-                        new OperatingPoint(speed, lateral, longitudinal));
-                if (solution instanceof NoEquilibrium) {
+                if (HandlingModel.solve(car, new OperatingPoint(speed, lateral, longitudinal))
+                        instanceof Equilibrium equilibrium) {
+                    held = lateral;
+                    estimate = Math.min(equilibrium.limitBalance().front(), equilibrium.limitBalance().rear());
+                    if (estimate - held <= CLOSE * estimate) {
+                        return estimate;
+                    }
+                    lateral = BELOW * estimate;
+                } else {
                     lateral = held > 0 ? (held + lateral) / 2 : lateral / 2;
-                    continue;
                 }
-                held = lateral;
-                Equilibrium equilibrium = (Equilibrium) solution;
-                double most = Math.min(equilibrium.limitBalance().front(), equilibrium.limitBalance().rear());
-                if (most - held < CLOSE * most) {
-                    return most;
-                }
-                lateral = (held + most) / 2 + 0.45 * (most - held);
             }
             return held;
         }
@@ -80,7 +94,7 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
     /** The behaviour of a car; empty when it cannot hold what is asked. */
     public static Optional<Behaviour> of(CarModel car, Question question) {
         Solution near = HandlingModel.solve(car.vehicle(question.phase()), question.near());
-        Solution calm = HandlingModel.solve(car.vehicle(question.phase()), question.calm());
+        Solution calm = question.calm().equals(question.near()) ? near : HandlingModel.solve(car.vehicle(question.phase()), question.calm());
         return near instanceof Equilibrium atLimit && calm instanceof Equilibrium below
                 ? Optional.of(new Behaviour(atLimit, below)) : Optional.empty();
     }

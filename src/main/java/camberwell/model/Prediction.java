@@ -1,0 +1,74 @@
+package camberwell.model;
+
+import camberwell.physics.AxleEnd;
+import camberwell.physics.CornerPhase;
+import camberwell.physics.Toe;
+import camberwell.physics.Wheels;
+import java.util.Optional;
+
+/**
+ * What the handling model predicts of a change: how the car behaves before and after it, asked to do the same. In a
+ * left turn; a right turn is its mirror image, as the model's car is alike on both sides.
+ *
+ * @param phase part of the corner
+ * @param before the car as it stands
+ * @param after the car with the change made
+ * @param lentBy the class of car that lent dimensions which the car's file leaves out
+ */
+public record Prediction(CornerPhase phase, Behaviour before, Behaviour after, Optional<String> lentBy) {
+
+    /** Less than this is nothing: a part of the limit balance, and degrees per g. */
+    private static final double LEAST_BALANCE = 0.0005;
+    private static final double LEAST_GRADIENT = 0.005;
+
+    /** Which way the balance goes. */
+    public enum Way {
+        UNDERSTEER, OVERSTEER, NEITHER;
+
+        private static Way of(double shift, double least) {
+            return shift > least ? UNDERSTEER : shift < -least ? OVERSTEER : NEITHER;
+        }
+    }
+
+    /** Change of the understeer gradient, degrees per g; positive is towards understeer. */
+    public double understeerGradientShift() {
+        return after.understeerGradient() - before.understeerGradient();
+    }
+
+    /** Change of the limit balance, a part of the grip; positive is towards understeer. */
+    public double limitBalanceShift() {
+        return after.limitBalance() - before.limitBalance();
+    }
+
+    /**
+     * Which way the balance goes: by what gives up first near the limit, and by the understeer gradient where that does
+     * not tell, as when a wheel hangs in the air.
+     */
+    public Way way() {
+        Way atLimit = Way.of(limitBalanceShift(), LEAST_BALANCE);
+        return atLimit == Way.NEITHER ? wayBelowTheLimit() : atLimit;
+    }
+
+    /** Which way the balance goes well below the limit: by the understeer gradient. */
+    public Way wayBelowTheLimit() {
+        return Way.of(understeerGradientShift(), LEAST_GRADIENT);
+    }
+
+    /** Change of each wheel's load near the limit, N. */
+    public Wheels loadShift() {
+        Wheels from = before.near().load();
+        Wheels to = after.near().load();
+        return new Wheels(to.frontLeft() - from.frontLeft(), to.frontRight() - from.frontRight(),
+                to.rearLeft() - from.rearLeft(), to.rearRight() - from.rearRight());
+    }
+
+    /** Change of the scrub power of an axle's tyres near the limit, W. */
+    public double scrubShift(AxleEnd end) {
+        return after.near().scrubPower().sum(end) - before.near().scrubPower().sum(end);
+    }
+
+    /** Change of the drag of static toe on the straight at the corner's speed, N; see {@link Toe#drag}. */
+    public double toeDragShift() {
+        return after.near().toeDrag() - before.near().toeDrag();
+    }
+}
