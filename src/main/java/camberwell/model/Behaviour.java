@@ -6,6 +6,7 @@ import camberwell.physics.HandlingModel;
 import camberwell.physics.OperatingPoint;
 import camberwell.physics.Solution;
 import camberwell.physics.VehicleModel;
+import camberwell.physics.Wheels;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,9 @@ import java.util.Optional;
  * @param calm well below it, in the same part of the corner
  */
 public record Behaviour(Equilibrium near, Equilibrium calm) {
+
+    /** A wheel that carries less hangs, N. */
+    private static final double LEAST_LOAD = 1.0;
 
     /** What a car is asked to do to show its behaviour, the same for a car before and after a change. */
     public record Question(CornerPhase phase, OperatingPoint near, OperatingPoint calm) {
@@ -102,6 +106,16 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
     /** Understeer gradient well below the limit, degrees per g; positive understeers. */
     public double understeerGradient() {
         return calm.understeerGradientDegreesPerG();
+    }
+
+    /**
+     * Whether a wheel hangs in the air near the limit. The springs and bars of its axle then share out nothing more, and
+     * the limit says nothing of them.
+     */
+    public boolean wheelHangs() {
+        Wheels load = near.load();
+        return Math.min(Math.min(load.frontLeft(), load.frontRight()), Math.min(load.rearLeft(), load.rearRight()))
+                < LEAST_LOAD;
     }
 
     /** Limit balance near the limit: positive when the front gives up first. */

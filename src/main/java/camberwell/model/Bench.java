@@ -33,7 +33,12 @@ public final class Bench {
     private final Map<Spot, Optional<Behaviour.Question>> questions = new HashMap<>();
     private final Map<Spot, Optional<Behaviour>> behaviours = new HashMap<>();
 
+    private final Map<Pair, Optional<Prediction>> predictions = new HashMap<>();
+
     private record Spot(CornerPhase phase, double speed) {
+    }
+
+    private record Pair(CarModel changed, Spot spot) {
     }
 
     /** What a change does to a complaint. */
@@ -68,8 +73,13 @@ public final class Bench {
 
     /** The car's behaviour as it stands; empty where the car cannot hold what is asked. */
     public Optional<Behaviour> behaviour(CornerPhase phase, double speed) {
-        return behaviours.computeIfAbsent(new Spot(phase, speed),
-                spot -> question(phase, speed).flatMap(question -> Behaviour.of(car, question)));
+        Spot spot = new Spot(phase, speed);
+        Optional<Behaviour> known = behaviours.get(spot);
+        if (known == null) {
+            known = question(phase, speed).flatMap(question -> Behaviour.of(car, question));
+            behaviours.put(spot, known);
+        }
+        return known;
     }
 
     /**
@@ -81,9 +91,14 @@ public final class Bench {
      * @return the prediction; empty where one of both cars cannot hold what is asked
      */
     public Optional<Prediction> predict(CarModel changed, CornerPhase phase, double speed) {
-        Optional<Behaviour> before = behaviour(phase, speed);
-        return before.flatMap(from -> Behaviour.of(changed, question(phase, speed).orElseThrow())
-                .map(to -> new Prediction(phase, from, to, car.lentBy())));
+        Pair pair = new Pair(changed, new Spot(phase, speed));
+        Optional<Prediction> known = predictions.get(pair);
+        if (known == null) {
+            known = behaviour(phase, speed).flatMap(from -> Behaviour.of(changed, question(phase, speed).orElseThrow())
+                    .map(to -> new Prediction(phase, from, to, car.lentBy())));
+            predictions.put(pair, known);
+        }
+        return known;
     }
 
     /** The prediction for {@code steps} of the car's own steps; empty also where the model does not know the adjuster. */

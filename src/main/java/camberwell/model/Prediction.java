@@ -42,10 +42,11 @@ public record Prediction(CornerPhase phase, Behaviour before, Behaviour after, O
 
     /**
      * Which way the balance goes: by what gives up first near the limit, and by the understeer gradient where that does
-     * not tell, as when a wheel hangs in the air.
+     * not tell, as where a wheel hangs in the air.
      */
     public Way way() {
-        Way atLimit = Way.of(limitBalanceShift(), LEAST_BALANCE);
+        boolean hangs = before.wheelHangs() || after.wheelHangs();
+        Way atLimit = hangs ? Way.NEITHER : Way.of(limitBalanceShift(), LEAST_BALANCE);
         return atLimit == Way.NEITHER ? wayBelowTheLimit() : atLimit;
     }
 
