@@ -85,17 +85,18 @@ public final class Bench {
     /**
      * The model's prediction for the car with a change made.
      *
+     * @param adjuster what was changed
      * @param changed the same car with the change made
      * @param phase part of the corner
      * @param speed speed in the corner, m/s
      * @return the prediction; empty where one of both cars cannot hold what is asked
      */
-    public Optional<Prediction> predict(CarModel changed, CornerPhase phase, double speed) {
+    public Optional<Prediction> predict(Adjuster adjuster, CarModel changed, CornerPhase phase, double speed) {
         Pair pair = new Pair(changed, new Spot(phase, speed));
         Optional<Prediction> known = predictions.get(pair);
         if (known == null) {
             known = behaviour(phase, speed).flatMap(from -> Behaviour.of(changed, question(phase, speed).orElseThrow())
-                    .map(to -> new Prediction(phase, from, to, car.lentBy())));
+                    .map(to -> new Prediction(adjuster, phase, from, to, car.lentBy())));
             predictions.put(pair, known);
         }
         return known;
@@ -103,7 +104,7 @@ public final class Bench {
 
     /** The prediction for {@code steps} of the car's own steps; empty also where the model does not know the adjuster. */
     public Optional<Prediction> predict(Change change, int steps, CornerPhase phase, double speed) {
-        return car.with(change, steps).flatMap(changed -> predict(changed, phase, speed));
+        return car.with(change, steps).flatMap(changed -> predict(change.adjuster(), changed, phase, speed));
     }
 
     /**
@@ -122,21 +123,21 @@ public final class Bench {
         Adjuster.Kind kind = adjuster.kind();
         boolean stiffness = kind == Adjuster.Kind.STIFFNESS;
         if (on == Symptom.UNDERSTEER || on == Symptom.OVERSTEER || on == Symptom.SNAP_OVERSTEER) {
-            return balance(kind, changed, on == Symptom.UNDERSTEER, phase, speed);
+            return balance(adjuster, changed, on == Symptom.UNDERSTEER, phase, speed);
         }
         if (on == Symptom.HOT_OUTER_EDGE || on == Symptom.HOT_INNER_EDGE) {
             // Toe heats an edge by dragging it, which is no matter of lean.
             return where.isEmpty() || kind == Adjuster.Kind.TOE ? Optional.empty()
-                    : predict(changed, phase, speed).map(prediction -> Relief.of(
+                    : predict(adjuster, changed, phase, speed).map(prediction -> Relief.of(
                             (on == Symptom.HOT_OUTER_EDGE ? -1 : 1) * outerLeanShift(prediction, where.get()),
                             LEAST_LEAN));
         }
         if (on == Symptom.OVERHEATING || on == Symptom.SLOW_WARM_UP) {
-            return where.isEmpty() ? Optional.empty() : heat(kind, changed, where.get(), phase, speed)
+            return where.isEmpty() ? Optional.empty() : heat(adjuster, changed, where.get(), phase, speed)
                     .map(relief -> on == Symptom.OVERHEATING ? relief : relief.opposite());
         }
         if (on == Quality.STRAIGHT_LINE_SPEED && kind == Adjuster.Kind.TOE) {
-            return predict(changed, phase, speed).map(it -> Relief.of(-it.toeDragShift(), LEAST_DRAG));
+            return predict(adjuster, changed, phase, speed).map(it -> Relief.of(-it.toeDragShift(), LEAST_DRAG));
         }
         if ((on == Symptom.WHEELSPIN || on == Quality.TRACTION)
                 && (stiffness || kind == Adjuster.Kind.DIFFERENTIAL || kind == Adjuster.Kind.WING)) {
@@ -152,21 +153,20 @@ public final class Bench {
         return Optional.empty();
     }
 
-    /** By the understeer gradient for angles of the wheels, whose sign is lost near the peak of the tyres. */
-    private Optional<Relief> balance(Adjuster.Kind kind, CarModel changed, boolean understeer, CornerPhase phase,
+    private Optional<Relief> balance(Adjuster adjuster, CarModel changed, boolean understeer, CornerPhase phase,
             double speed) {
-        boolean angle = kind == Adjuster.Kind.TOE || kind == Adjuster.Kind.CAMBER || kind == Adjuster.Kind.CASTER;
-        return predict(changed, phase, speed).map(it -> angle ? it.wayBelowTheLimit() : it.way())
+        return predict(adjuster, changed, phase, speed).map(Prediction::way)
                 .map(way -> way == Prediction.Way.NEITHER ? Relief.NONE
                         : (way == Prediction.Way.OVERSTEER) == understeer ? Relief.BETTER : Relief.WORSE);
     }
 
     /** Sliding heat alone: neither that of load and flexing nor that of the brakes is in the model. */
-    private Optional<Relief> heat(Adjuster.Kind kind, CarModel changed, Axle where, CornerPhase phase, double speed) {
+    private Optional<Relief> heat(Adjuster adjuster, CarModel changed, Axle where, CornerPhase phase,
+            double speed) {
         AxleEnd end = where == Axle.FRONT ? AxleEnd.FRONT : AxleEnd.REAR;
-        return switch (kind) {
-            case TOE -> predict(changed, phase, speed).map(it -> Relief.of(-it.toeDragShift(), LEAST_DRAG));
-            case STIFFNESS -> predict(changed, phase, speed).map(it -> Relief.of(
+        return switch (adjuster.kind()) {
+            case TOE -> predict(adjuster, changed, phase, speed).map(it -> Relief.of(-it.toeDragShift(), LEAST_DRAG));
+            case STIFFNESS -> predict(adjuster, changed, phase, speed).map(it -> Relief.of(
                     -it.scrubShift(end) / it.before().near().scrubPower().sum(end), LEAST_PART));
             default -> Optional.empty();
         };

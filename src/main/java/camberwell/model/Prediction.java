@@ -4,18 +4,20 @@ import camberwell.physics.AxleEnd;
 import camberwell.physics.CornerPhase;
 import camberwell.physics.Toe;
 import camberwell.physics.Wheels;
+import camberwell.vocabulary.Adjuster;
 import java.util.Optional;
 
 /**
  * What the handling model predicts of a change: how the car behaves before and after it, asked to do the same. In a
  * left turn; a right turn is its mirror image, as the model's car is alike on both sides.
  *
+ * @param adjuster what was changed
  * @param phase part of the corner
  * @param before the car as it stands
  * @param after the car with the change made
  * @param lentBy the class of car that lent dimensions which the car's file leaves out
  */
-public record Prediction(CornerPhase phase, Behaviour before, Behaviour after, Optional<String> lentBy) {
+public record Prediction(Adjuster adjuster, CornerPhase phase, Behaviour before, Behaviour after, Optional<String> lentBy) {
 
     /** Less than this is nothing: a part of the limit balance, and degrees per g. */
     private static final double LEAST_BALANCE = 0.0005;
@@ -41,18 +43,18 @@ public record Prediction(CornerPhase phase, Behaviour before, Behaviour after, O
     }
 
     /**
-     * Which way the balance goes: by what gives up first near the limit, and by the understeer gradient where that does
-     * not tell, as where a wheel hangs in the air.
+     * Which way the balance goes: by what gives up first near the limit. By the understeer gradient where that does not
+     * tell: where a wheel hangs in the air, and for toe, camber and caster, which move the peaks of the inner and the
+     * outer tyre against each other; see {@link camberwell.physics.HandlingModel}.
      */
     public Way way() {
-        boolean hangs = before.wheelHangs() || after.wheelHangs();
-        Way atLimit = hangs ? Way.NEITHER : Way.of(limitBalanceShift(), LEAST_BALANCE);
-        return atLimit == Way.NEITHER ? wayBelowTheLimit() : atLimit;
-    }
-
-    /** Which way the balance goes well below the limit: by the understeer gradient. */
-    public Way wayBelowTheLimit() {
-        return Way.of(understeerGradientShift(), LEAST_GRADIENT);
+        boolean angle = switch (adjuster.kind()) {
+            case TOE, CAMBER, CASTER -> true;
+            default -> false;
+        };
+        Way atLimit = angle || before.wheelHangs() || after.wheelHangs() ? Way.NEITHER
+                : Way.of(limitBalanceShift(), LEAST_BALANCE);
+        return atLimit == Way.NEITHER ? Way.of(understeerGradientShift(), LEAST_GRADIENT) : atLimit;
     }
 
     /** Change of each wheel's load near the limit, N. */

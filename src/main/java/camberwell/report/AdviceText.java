@@ -3,6 +3,7 @@ package camberwell.report;
 import camberwell.advice.Advice;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
+import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
 import camberwell.advice.Size;
@@ -49,7 +50,8 @@ public final class AdviceText {
                     + "read the tyres." : "No change to the car for now.");
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
-            advice.changes().stream().limit(top).forEach(change -> change(change, page));
+            Predictions predictions = new Predictions(advice);
+            advice.changes().stream().limit(top).forEach(change -> change(change, predictions, page));
             if (advice.changes().size() > top) {
                 page.blank().paragraph(0, advice.changes().size() - top + " more with --top "
                         + advice.changes().size());
@@ -77,7 +79,7 @@ public final class AdviceText {
         }
     }
 
-    private void change(RankedChange change, Page page) {
+    private void change(RankedChange change, Predictions predictions, Page page) {
         page.heading(change.rank() + ". " + Words.sentence(Words.change(change.change())) + ", " + Words.size(change));
         for (Size.WheelSize wheel : change.size().wheels()) {
             page.paragraph(3, wheel.wheel().id() + ": from " + wheel.from() + " to " + wheel.to());
@@ -91,6 +93,8 @@ public final class AdviceText {
             page.labelled(3, "Costs", costs(change.score()));
         }
         change.size().computation().forEach(line -> page.labelled(3, "Size", line));
+        predictions.of(change).ifPresent(predicted ->
+                page.labelled(3, "Model", PredictionText.line(predicted, change.change().adjuster())));
         page.labelled(3, "Watch", change.way().watch());
         page.labelled(3, "Put back", change.way().putBack());
         page.labelled(3, "Rules", change.rules().stream().collect(Collectors.joining("; ")));
