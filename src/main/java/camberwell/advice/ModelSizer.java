@@ -3,7 +3,6 @@ package camberwell.advice;
 import camberwell.car.Setting;
 import camberwell.model.Bench;
 import camberwell.model.CarModel;
-import camberwell.model.Prediction;
 import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
@@ -12,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -50,13 +50,16 @@ final class ModelSizer {
             bench = CarModel.of(run.car(), run.conditions().surface()).map(Bench::new);
         }
         Situation situation = Situation.of(change.adjuster(), complaint);
-        return bench.flatMap(car -> car.predict(change, 1, situation.phase(), situation.speed().metresPerSecond()))
-                .filter(step -> Math.abs(step.limitBalanceShift()) >= LEAST && !step.before().wheelHangs())
-                .map(step -> size(change, setting, situation, step));
+        if (bench.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble shift = bench.get().limitBalanceShift(change, situation.phase(),
+                situation.speed().metresPerSecond());
+        return shift.isPresent() && Math.abs(shift.getAsDouble()) >= LEAST
+                ? Optional.of(size(change, setting, situation, Math.abs(shift.getAsDouble()))) : Optional.empty();
     }
 
-    private static Size size(Change change, Setting setting, Situation situation, Prediction step) {
-        double shift = Math.abs(step.limitBalanceShift());
+    private static Size size(Change change, Setting setting, Situation situation, double shift) {
         int steps = (int) Math.max(1, Math.min(MOST_STEPS, Math.round(AIM / shift)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         String unit = setting.step().unit().symbol().isEmpty() ? "" : " of " + setting.step();

@@ -13,7 +13,7 @@ import java.util.Optional;
  * How a car behaves in one part of a corner: near its limit, where the driver feels which end gives up, and well below
  * it, where the understeer gradient is a property of the car and not of the cliff edge.
  *
- * @param near near the limit
+ * @param near near the limit; its understeer gradient is not to be read
  * @param calm well below it, in the same part of the corner
  */
 public record Behaviour(Equilibrium near, Equilibrium calm) {
@@ -24,14 +24,9 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
     /** What a car is asked to do to show its behaviour, the same for a car before and after a change. */
     public record Question(CornerPhase phase, OperatingPoint near, OperatingPoint calm) {
 
+        /** Of the estimated limit, which may be a few percent too high. */
+        private static final double NEAR = 0.9;
         private static final double CALM = 0.7;
-        private static final int ROUNDS = 8;
-        private static final double FIRST_GUESS = 0.5 * VehicleModel.GRAVITY;
-        /** Part of the estimated limit at which the next estimate is taken. */
-        private static final double BELOW = 0.96;
-        /** An estimate taken this near to the limit is good to a few percent. */
-        private static final double CLOSE = 0.05;
-
         /**
          * The question about a part of a corner at a speed.
          *
@@ -41,15 +36,18 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
          * @return the question; empty when the car can hold no such point
          */
         public static Optional<Question> about(CarModel car, CornerPhase phase, double speed) {
-            double steady = grip(car.vehicle(CornerPhase.MID_CORNER), speed, 0, FIRST_GUESS);
+            return about(car, phase, speed, steadyGrip(car, speed));
+        }
+
+        static Optional<Question> about(CarModel car, CornerPhase phase, double speed, double steady) {
             if (!(steady > 0)) {
                 return Optional.empty();
             }
             double longitudinal = phase.longitudinal(steady, speed);
             double grip = phase == CornerPhase.MID_CORNER ? steady
-                    : grip(car.vehicle(phase), speed, longitudinal, BELOW * steady);
+                    : HandlingModel.estimateLimit(car.vehicle(phase), speed, longitudinal, 0.9 * steady);
             return grip > 0 ? Optional.of(new Question(phase,
-                    new OperatingPoint(speed, CornerPhase.NEAR_THE_LIMIT * grip, longitudinal),
+                    new OperatingPoint(speed, NEAR * grip, longitudinal),
                     new OperatingPoint(speed, CALM * grip, longitudinal))) : Optional.empty();
         }
 
@@ -63,42 +61,23 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
          * @return the question; empty when the car cannot turn so tight at that speed
          */
         public static Optional<Question> inTurn(CarModel car, CornerPhase phase, double speed, double radius) {
-            double steady = grip(car.vehicle(CornerPhase.MID_CORNER), speed, 0, FIRST_GUESS);
+            double steady = steadyGrip(car, speed);
             double longitudinal = phase.longitudinal(steady, speed);
             OperatingPoint point = new OperatingPoint(speed, speed * speed / radius, longitudinal);
             return HandlingModel.solve(car.vehicle(phase), point) instanceof Equilibrium
                     ? Optional.of(new Question(phase, point, point)) : Optional.empty();
         }
+    }
 
-        /**
-         * The lateral acceleration that the car can hold, within three percent: what the weaker axle could hold with
-         * its present loads, the loads brought up in a step or two. A tenth of the time of the exact limit.
-         */
-        private static double grip(VehicleModel car, double speed, double longitudinal, double guess) {
-            double lateral = guess;
-            double held = 0;
-            double estimate = 0;
-            for (int round = 0; round < ROUNDS; round++) {
-                if (HandlingModel.solve(car, new OperatingPoint(speed, lateral, longitudinal))
-                        instanceof Equilibrium equilibrium) {
-                    held = lateral;
-                    estimate = Math.min(equilibrium.limitBalance().front(), equilibrium.limitBalance().rear());
-                    if (estimate - held <= CLOSE * estimate) {
-                        return estimate;
-                    }
-                    lateral = BELOW * estimate;
-                } else {
-                    lateral = held > 0 ? (held + lateral) / 2 : lateral / 2;
-                }
-            }
-            return held;
-        }
+    /** What the car can hold with neither brake nor power at a speed in m/s, nearly: m/s², 0 where nothing. */
+    static double steadyGrip(CarModel car, double speed) {
+        return HandlingModel.estimateLimit(car.vehicle(CornerPhase.MID_CORNER), speed, 0, VehicleModel.GRAVITY / 2);
     }
 
     /** The behaviour of a car; empty when it cannot hold what is asked. */
     public static Optional<Behaviour> of(CarModel car, Question question) {
-        Solution near = HandlingModel.solve(car.vehicle(question.phase()), question.near());
-        Solution calm = question.calm().equals(question.near()) ? near : HandlingModel.solve(car.vehicle(question.phase()), question.calm());
+        Solution near = HandlingModel.solveQuickly(car.vehicle(question.phase()), question.near());
+        Solution calm = HandlingModel.solve(car.vehicle(question.phase()), question.calm());
         return near instanceof Equilibrium atLimit && calm instanceof Equilibrium below
                 ? Optional.of(new Behaviour(atLimit, below)) : Optional.empty();
     }
@@ -113,7 +92,11 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
      * the limit says nothing of them.
      */
     public boolean wheelHangs() {
-        Wheels load = near.load();
+        return wheelHangs(near);
+    }
+
+    static boolean wheelHangs(Equilibrium equilibrium) {
+        Wheels load = equilibrium.load();
         return Math.min(Math.min(load.frontLeft(), load.frontRight()), Math.min(load.rearLeft(), load.rearRight()))
                 < LEAST_LOAD;
     }

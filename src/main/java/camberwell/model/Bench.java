@@ -4,6 +4,7 @@ import camberwell.physics.AxleEnd;
 import camberwell.physics.CornerPhase;
 import camberwell.physics.Equilibrium;
 import camberwell.physics.HandlingModel;
+import camberwell.physics.NoEquilibrium;
 import camberwell.physics.OperatingPoint;
 import camberwell.physics.VehicleModel;
 import camberwell.physics.Wheels;
@@ -30,9 +31,11 @@ public final class Bench {
     private static final double LEAST_LEAN = Math.toRadians(0.01);
 
     private final CarModel car;
+    private final Map<Double, Double> steadyGrip = new HashMap<>();
     private final Map<Spot, Optional<Behaviour.Question>> questions = new HashMap<>();
     private final Map<Spot, Optional<Behaviour>> behaviours = new HashMap<>();
 
+    private final Map<Spot, OptionalDouble> limitBalances = new HashMap<>();
     private final Map<Pair, Optional<Prediction>> predictions = new HashMap<>();
 
     private record Spot(CornerPhase phase, double speed) {
@@ -68,7 +71,8 @@ public final class Bench {
     /** What the car is asked to do in that part of a corner at that speed, m/s; empty where it cannot. */
     public Optional<Behaviour.Question> question(CornerPhase phase, double speed) {
         return questions.computeIfAbsent(new Spot(phase, speed),
-                spot -> Behaviour.Question.about(car, phase, speed));
+                spot -> Behaviour.Question.about(car, phase, speed, steadyGrip.computeIfAbsent(speed,
+                        fresh -> Behaviour.steadyGrip(car, fresh))));
     }
 
     /** The car's behaviour as it stands; empty where the car cannot hold what is asked. */
@@ -105,6 +109,31 @@ public final class Bench {
     /** The prediction for {@code steps} of the car's own steps; empty also where the model does not know the adjuster. */
     public Optional<Prediction> predict(Change change, int steps, CornerPhase phase, double speed) {
         return car.with(change, steps).flatMap(changed -> predict(change.adjuster(), changed, phase, speed));
+    }
+
+    /**
+     * What one step of a change does to the limit balance alone, a part of the grip, positive towards understeer; in a
+     * fraction of the time of a prediction.
+     *
+     * @return empty where the model cannot tell: also where a wheel hangs, which hides it
+     */
+    public OptionalDouble limitBalanceShift(Change change, CornerPhase phase, double speed) {
+        Optional<Behaviour.Question> question = question(phase, speed);
+        Optional<CarModel> changed = car.with(change, 1);
+        if (question.isEmpty() || changed.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Spot spot = new Spot(phase, speed);
+        OptionalDouble before = limitBalances.computeIfAbsent(spot, fresh -> limitBalance(car, question.get()));
+        OptionalDouble after = limitBalance(changed.get(), question.get());
+        return before.isPresent() && after.isPresent()
+                ? OptionalDouble.of(after.getAsDouble() - before.getAsDouble()) : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble limitBalance(CarModel model, Behaviour.Question question) {
+        return HandlingModel.solveQuickly(model.vehicle(question.phase()), question.near())
+                instanceof Equilibrium held && !Behaviour.wheelHangs(held)
+                ? OptionalDouble.of(held.limitBalance().value()) : OptionalDouble.empty();
     }
 
     /**
@@ -156,6 +185,7 @@ public final class Bench {
     private Optional<Relief> balance(Adjuster adjuster, CarModel changed, boolean understeer, CornerPhase phase,
             double speed) {
         return predict(adjuster, changed, phase, speed).map(Prediction::way)
+                .filter(way -> way != Prediction.Way.UNCLEAR)
                 .map(way -> way == Prediction.Way.NEITHER ? Relief.NONE
                         : (way == Prediction.Way.OVERSTEER) == understeer ? Relief.BETTER : Relief.WORSE);
     }
@@ -183,7 +213,10 @@ public final class Bench {
                 : Optional.of(Relief.of((to.getAsDouble() - from.getAsDouble()) / from.getAsDouble(), LEAST_PART));
     }
 
-    /** The longitudinal acceleration at which a driven wheel spins, in a corner that asks for part of the grip, m/s². */
+    /**
+     * The longitudinal acceleration at which a driven wheel spins, in a corner that asks for part of the grip, m/s²;
+     * empty where something else runs out first, such as the grip of a well locked axle as a whole.
+     */
     private OptionalDouble traction(CarModel model, double speed) {
         Optional<Behaviour.Question> steady = question(CornerPhase.MID_CORNER, speed);
         if (steady.isEmpty()) {
@@ -192,14 +225,19 @@ public final class Bench {
         double lateral = TRACTION_PART * steady.get().near().lateral();
         double low = 0;
         double high = 2 * VehicleModel.GRAVITY;
+        boolean spins = false;
         for (int round = 0; round < TRACTION_ROUNDS; round++) {
             double middle = (low + high) / 2;
-            boolean holds = HandlingModel.solve(model.vehicle(CornerPhase.EXIT),
-                    new OperatingPoint(speed, lateral, middle)) instanceof Equilibrium;
-            low = holds ? middle : low;
-            high = holds ? high : middle;
+            if (HandlingModel.solveQuickly(model.vehicle(CornerPhase.EXIT), new OperatingPoint(speed, lateral, middle))
+                    instanceof NoEquilibrium over) {
+                high = middle;
+                spins = over.reason() == NoEquilibrium.Reason.FRONT_TRACTION
+                        || over.reason() == NoEquilibrium.Reason.REAR_TRACTION;
+            } else {
+                low = middle;
+            }
         }
-        return low > 0 ? OptionalDouble.of(low) : OptionalDouble.empty();
+        return spins && low > 0 ? OptionalDouble.of(low) : OptionalDouble.empty();
     }
 
     /** Brake force over load of an axle's busier wheel, turning in or in a straight line. */
@@ -208,9 +246,9 @@ public final class Bench {
         if (entry.isEmpty()) {
             return OptionalDouble.empty();
         }
-        OperatingPoint point = turning ? entry.get().near()
+        OperatingPoint point = turning ? entry.get().calm()
                 : new OperatingPoint(speed, 0, -BRAKING_PART * entry.get().near().lateral());
-        if (!(HandlingModel.solve(model.vehicle(CornerPhase.ENTRY), point) instanceof Equilibrium held)) {
+        if (!(HandlingModel.solveQuickly(model.vehicle(CornerPhase.ENTRY), point) instanceof Equilibrium held)) {
             return OptionalDouble.empty();
         }
         Wheels force = held.longitudinalForce();

@@ -40,7 +40,7 @@ public final class CarModel {
     private static final double WHEEL_RADIUS = 0.31;
     private static final double RIM = 17 * 0.0254;
     /** Where the car's file has no brake bias: common practice, no source. */
-    private static final Map<Drive, Double> BRAKE_FRONT = Map.of(Drive.FRONT, 0.72, Drive.REAR, 0.64, Drive.ALL, 0.68);
+    private static final Map<Drive, Double> BRAKE_FRONT = Map.of(Drive.FRONT, 0.78, Drive.REAR, 0.64, Drive.ALL, 0.68);
     private static final double CASTER = Math.toRadians(5);
     /** Lock off the power over lock on it, where a car has both: common practice, no source. */
     private static final double COAST_PART = 0.5;

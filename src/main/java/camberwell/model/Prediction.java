@@ -25,7 +25,9 @@ public record Prediction(Adjuster adjuster, CornerPhase phase, Behaviour before,
 
     /** Which way the balance goes. */
     public enum Way {
-        UNDERSTEER, OVERSTEER, NEITHER;
+        UNDERSTEER, OVERSTEER, NEITHER,
+        /** One way near the limit and the other way below it. */
+        UNCLEAR;
 
         private static Way of(double shift, double least) {
             return shift > least ? UNDERSTEER : shift < -least ? OVERSTEER : NEITHER;
@@ -43,18 +45,23 @@ public record Prediction(Adjuster adjuster, CornerPhase phase, Behaviour before,
     }
 
     /**
-     * Which way the balance goes: by what gives up first near the limit. By the understeer gradient where that does not
-     * tell: where a wheel hangs in the air, and for toe, camber and caster, which move the peaks of the inner and the
-     * outer tyre against each other; see {@link camberwell.physics.HandlingModel}.
+     * Which way the balance goes: by what gives up first near the limit, unless the understeer gradient below it says
+     * the opposite. By the gradient alone where the limit does not tell: where a wheel hangs in the air, and for toe,
+     * camber and caster, which move the peaks of the inner and the outer tyre against each other; see
+     * {@link camberwell.physics.HandlingModel}.
      */
     public Way way() {
         boolean angle = switch (adjuster.kind()) {
             case TOE, CAMBER, CASTER -> true;
             default -> false;
         };
-        Way atLimit = angle || before.wheelHangs() || after.wheelHangs() ? Way.NEITHER
-                : Way.of(limitBalanceShift(), LEAST_BALANCE);
-        return atLimit == Way.NEITHER ? Way.of(understeerGradientShift(), LEAST_GRADIENT) : atLimit;
+        Way below = Way.of(understeerGradientShift(), LEAST_GRADIENT);
+        if (angle || before.wheelHangs() || after.wheelHangs()) {
+            return below;
+        }
+        Way atLimit = Way.of(limitBalanceShift(), LEAST_BALANCE);
+        boolean opposite = atLimit != below && atLimit != Way.NEITHER && below != Way.NEITHER;
+        return opposite ? Way.UNCLEAR : atLimit == Way.NEITHER ? below : atLimit;
     }
 
     /** Change of each wheel's load near the limit, N. */

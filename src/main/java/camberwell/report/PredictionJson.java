@@ -54,6 +54,7 @@ final class PredictionJson {
             case UNDERSTEER -> "understeer";
             case OVERSTEER -> "oversteer";
             case NEITHER -> "neither";
+            case UNCLEAR -> "unclear";
         });
         number(json, "limit-balance-before-%", 100 * prediction.before().limitBalance(), 2);
         number(json, "limit-balance-after-%", 100 * prediction.after().limitBalance(), 2);

@@ -46,6 +46,7 @@ final class PredictionText {
             case UNDERSTEER -> "towards understeer";
             case OVERSTEER -> "towards oversteer";
             case NEITHER -> "no shift worth the name";
+            case UNCLEAR -> "no clear sign, one way near the limit and the other below it";
         };
         return predicted.agrees().map(agrees -> (agrees ? "helps against " : "does not help against ")
                 + predicted.claimed().orElseThrow().symptom().spoken() + (agrees ? ", as claimed; " : "; ") + way)
