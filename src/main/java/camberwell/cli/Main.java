@@ -41,7 +41,9 @@ public final class Main implements Runnable {
     static int run(Console console, Engine engine, String... arguments) {
         CommandLine line = new CommandLine(new Main(console));
         line.addSubcommand(new AdviseCommand(console, engine));
-        line.addSubcommand(new CommandLine(new RulesCommand()));
+        line.addSubcommand(new PredictCommand(console));
+        line.addSubcommand(new CommandLine(new RulesCommand())
+                .addSubcommand(new RulesAuditCommand(console, engine)));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);

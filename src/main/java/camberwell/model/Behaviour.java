@@ -26,6 +26,9 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
 
         /** Of the estimated limit, which may be a few percent too high. */
         private static final double NEAR = 0.9;
+        private static final int SPEED_ROUNDS = 8;
+        /** Where downforce would carry the car round at any speed, m/s. */
+        private static final double MOST_SPEED = 90;
         private static final double CALM = 0.7;
         /**
          * The question about a part of a corner at a speed.
@@ -66,6 +69,20 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
             OperatingPoint point = new OperatingPoint(speed, speed * speed / radius, longitudinal);
             return HandlingModel.solve(car.vehicle(phase), point) instanceof Equilibrium
                     ? Optional.of(new Question(phase, point, point)) : Optional.empty();
+        }
+
+        /**
+         * The speed at which a turn of that radius asks for nine tenths of the grip, m/s.
+         *
+         * @param car the car
+         * @param radius m, above 0
+         */
+        public static double speedFor(CarModel car, double radius) {
+            double speed = Math.sqrt(NEAR * VehicleModel.GRAVITY * radius);
+            for (int round = 0; round < SPEED_ROUNDS; round++) {
+                speed = Math.min(MOST_SPEED, Math.sqrt(NEAR * Math.max(1, steadyGrip(car, speed)) * radius));
+            }
+            return speed;
         }
     }
 
