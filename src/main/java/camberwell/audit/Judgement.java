@@ -20,11 +20,11 @@ public record Judgement(String by, Change change, String claim, Verdict verdict,
 
     /** What the comparison gives. */
     public enum Verdict {
-        AGREES("agrees"),
+        AGREES("agree"),
         /** The model shows the opposite, and the note says why. */
-        EXPLAINED("differs, explained"),
+        EXPLAINED("differ, and the note says why"),
         /** The model shows the opposite, and nobody says why. */
-        DIFFERS("differs"),
+        DIFFERS("differ"),
         NOT_REPRESENTED("cannot be represented");
 
         private final String text;
@@ -33,7 +33,7 @@ public record Judgement(String by, Change change, String claim, Verdict verdict,
             this.text = text;
         }
 
-        /** In words. */
+        /** In words, of several claims. */
         public String text() {
             return text;
         }

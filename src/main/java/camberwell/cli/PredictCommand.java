@@ -197,7 +197,7 @@ final class PredictCommand implements Callable<Integer> {
     private Behaviour.Question question(CarModel car, CornerPhase part, Optional<Double> metresPerSecond,
             Optional<Double> metres) {
         if (metres.isPresent()) {
-            double turned = metresPerSecond.orElseGet(() -> Behaviour.Question.speedFor(car, metres.get()));
+            double turned = metresPerSecond.orElseGet(() -> Behaviour.Question.speedFor(car, part, metres.get()));
             return Behaviour.Question.inTurn(car, part, turned, metres.get())
                     .orElseThrow(() -> unsteady("the car"));
         }

@@ -72,15 +72,20 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
         }
 
         /**
-         * The speed at which a turn of that radius asks for nine tenths of the grip, m/s.
+         * The speed at which a turn of that radius is driven near the limit, m/s.
          *
          * @param car the car
+         * @param phase part of the corner
          * @param radius m, above 0
          */
-        public static double speedFor(CarModel car, double radius) {
+        public static double speedFor(CarModel car, CornerPhase phase, double radius) {
             double speed = Math.sqrt(NEAR * VehicleModel.GRAVITY * radius);
             for (int round = 0; round < SPEED_ROUNDS; round++) {
-                speed = Math.min(MOST_SPEED, Math.sqrt(NEAR * Math.max(1, steadyGrip(car, speed)) * radius));
+                Optional<Question> held = about(car, phase, speed);
+                if (held.isEmpty()) {
+                    return speed;
+                }
+                speed = Math.min(MOST_SPEED, Math.sqrt(held.get().near().lateral() * radius));
             }
             return speed;
         }

@@ -47,7 +47,7 @@ final class PredictionJson {
     static void fields(Prediction prediction, JsonGenerator json) throws IOException {
         Equilibrium before = prediction.before().near();
         json.writeStringField("phase", Predicted.phase(prediction.phase()));
-        number(json, "speed-km/h", 3.6 * before.point().speed(), 1);
+        number(json, "speed-kmh", 3.6 * before.point().speed(), 1);
         number(json, "lateral-acceleration-g", before.point().lateral() / VehicleModel.GRAVITY, 3);
         number(json, "longitudinal-acceleration-g", before.point().longitudinal() / VehicleModel.GRAVITY, 3);
         json.writeStringField("towards", switch (prediction.way()) {
@@ -56,22 +56,22 @@ final class PredictionJson {
             case NEITHER -> "neither";
             case UNCLEAR -> "unclear";
         });
-        number(json, "limit-balance-before-%", 100 * prediction.before().limitBalance(), 2);
-        number(json, "limit-balance-after-%", 100 * prediction.after().limitBalance(), 2);
-        number(json, "understeer-gradient-before-deg/g", prediction.before().understeerGradient(), 3);
-        number(json, "understeer-gradient-after-deg/g", prediction.after().understeerGradient(), 3);
+        number(json, "limit-balance-before-percent", 100 * prediction.before().limitBalance(), 2);
+        number(json, "limit-balance-after-percent", 100 * prediction.after().limitBalance(), 2);
+        number(json, "understeer-gradient-before-deg-per-g", prediction.before().understeerGradient(), 3);
+        number(json, "understeer-gradient-after-deg-per-g", prediction.after().understeerGradient(), 3);
         Wheels load = prediction.loadShift();
-        json.writeObjectFieldStart("tyre-load-change-N");
+        json.writeObjectFieldStart("tyre-load-change-newton");
         number(json, "front-inner", load.frontLeft(), 0);
         number(json, "front-outer", load.frontRight(), 0);
         number(json, "rear-inner", load.rearLeft(), 0);
         number(json, "rear-outer", load.rearRight(), 0);
         json.writeEndObject();
-        json.writeObjectFieldStart("scrub-power-change-W");
+        json.writeObjectFieldStart("scrub-power-change-watt");
         number(json, "front", prediction.scrubShift(AxleEnd.FRONT), 0);
         number(json, "rear", prediction.scrubShift(AxleEnd.REAR), 0);
         json.writeEndObject();
-        number(json, "toe-drag-change-N", prediction.toeDragShift(), 2);
+        number(json, "toe-drag-change-newton", prediction.toeDragShift(), 2);
         if (prediction.lentBy().isPresent()) {
             json.writeStringField("dimensions-in-part-of", prediction.lentBy().get());
         }

@@ -19,6 +19,8 @@ import java.util.function.ToDoubleFunction;
 /** A prediction in full: every figure before and after the change, and the understeer characteristics. */
 public final class PredictionReport {
 
+    private static final int TABLE_WIDTH = 66;
+
     private final String car;
     private final String change;
     private final Prediction prediction;
@@ -92,13 +94,22 @@ public final class PredictionReport {
         prediction.lentBy().ifPresent(name -> page.paragraph(0, "With dimensions of a class, " + name
                 + ", where the car's file gives none."));
         page.blank();
-        page.verbatim(String.format(Locale.ROOT, "%-28s %9s %9s %9s", "", "before", "after", "change"));
+        boolean narrow = width < TABLE_WIDTH;
+        if (!narrow) {
+            page.verbatim(String.format(Locale.ROOT, "%-28s %9s %9s %9s", "", "before", "after", "change"));
+        }
         for (Row row : rows) {
             String number = "%." + row.decimals() + "f";
-            page.verbatim(String.format(Locale.ROOT, "%-28s %9s %9s %9s %s", row.name(),
-                    unsigned(String.format(Locale.ROOT, number, row.before())),
-                    unsigned(String.format(Locale.ROOT, number, row.after())),
-                    PredictionText.signed(row.after() - row.before(), row.decimals()), row.unit()));
+            String from = unsigned(String.format(Locale.ROOT, number, row.before()));
+            String to = unsigned(String.format(Locale.ROOT, number, row.after()));
+            String shift = PredictionText.signed(row.after() - row.before(), row.decimals());
+            if (narrow) {
+                page.paragraph(0, row.name() + ": " + from + ", then " + to + " " + row.unit() + " (" + shift
+                        + ")");
+            } else {
+                page.verbatim(String.format(Locale.ROOT, "%-28s %9s %9s %9s %s", row.name(), from, to, shift,
+                        row.unit()));
+            }
         }
         page.blank();
         page.paragraph(0, switch (prediction.way()) {
@@ -106,8 +117,9 @@ public final class PredictionReport {
             case OVERSTEER -> "The balance goes towards oversteer.";
             case NEITHER -> "The balance stays as it is.";
             case UNCLEAR -> "The balance goes one way near the limit and the other way below it.";
-        } + " At the limit " + end(before.limit().reason()) + " now, and " + end(after.limit().reason())
-                + " after the change.");
+        } + " At the limit " + end(before.limit().reason()) + (before.limit().reason() == after.limit().reason()
+                ? ", before the change and after it." : " now, and " + end(after.limit().reason())
+                + " after the change."));
         page.blank();
         new CharacteristicPlot(before, after).draw(page, width);
     }
