@@ -51,7 +51,8 @@ final class Claims {
                 .map(Note.Difference::because).findFirst();
         return new Claim("note " + note.name(), change, effect.effect() > 0,
                 List.of(new Claim.Trouble(effect.on(), set(effect.phase()), set(effect.speed()), effect.where())),
-                car -> effect.drive().filter(drive -> drive != car.drive()).isEmpty(), effect.surface().orElse(Surface.DRY),
+                car -> effect.drive().filter(drive -> drive != car.drive()).isEmpty(),
+                effect.surface().orElse(Surface.DRY),
                 note.model().or(() -> explanation));
     }
 

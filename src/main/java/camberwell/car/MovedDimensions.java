@@ -13,6 +13,8 @@ import java.util.Map;
  */
 final class MovedDimensions {
 
+    private static final double DIGITS = 1e4;
+
     private final EnumMap<Dimension, Quantity> dimensions = new EnumMap<>(Dimension.class);
 
     private MovedDimensions(Map<Dimension, Quantity> dimensions) {
@@ -60,15 +62,23 @@ final class MovedDimensions {
     private void add(Dimension dimension, double si) {
         Quantity now = dimensions.get(dimension);
         if (now != null) {
-            double least = dimension.unit().toSi(Math.min(0, dimension.least()));
-            dimensions.put(dimension, Quantity.ofSi(Math.max(least, now.si() + si), now.unit()));
+            put(dimension, Quantity.ofSi(now.si() + si, now.unit()));
         }
     }
 
     private void scale(Dimension wheelRate, Setting from, Setting to) {
         Quantity now = dimensions.get(wheelRate);
         if (now != null && to.now().unit().dimension() == Unit.Dimension.STIFFNESS && from.now().value() > 0) {
-            dimensions.put(wheelRate, now.withValue(now.value() * to.now().value() / from.now().value()));
+            put(wheelRate, now.withValue(now.value() * to.now().value() / from.now().value()));
         }
+    }
+
+    /** As far as it is plausible, and with no more digits than a file can have. */
+    private void put(Dimension dimension, Quantity moved) {
+        Unit unit = moved.unit();
+        double least = unit.fromSi(dimension.unit().toSi(dimension.least()));
+        double most = unit.fromSi(dimension.unit().toSi(dimension.most()));
+        double within = Math.max(least, Math.min(most, moved.value()));
+        dimensions.put(dimension, moved.withValue(Math.rint(within * DIGITS) / DIGITS));
     }
 }

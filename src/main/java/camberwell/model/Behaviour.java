@@ -110,8 +110,8 @@ public record Behaviour(Equilibrium near, Equilibrium calm) {
     }
 
     /**
-     * Whether a wheel hangs in the air near the limit. The springs and bars of its axle then share out nothing more, and
-     * the limit says nothing of them.
+     * Whether a wheel hangs in the air near the limit. The springs and bars of its axle then share out nothing more,
+     * and the limit says nothing of them.
      */
     public boolean wheelHangs() {
         return wheelHangs(near);

@@ -19,7 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One car on the bench: what is asked of it is remembered, so that many changes are compared with one car. One thread. */
+/** One car on the bench: what is asked of it is remembered, to compare many changes with it. For one thread. */
 public final class Bench {
 
     private static final double BRAKING_PART = 0.6;
@@ -106,7 +106,7 @@ public final class Bench {
         return known;
     }
 
-    /** The prediction for {@code steps} of the car's own steps; empty also where the model does not know the adjuster. */
+    /** The prediction for {@code steps} of the car's own; empty also where the model does not know the adjuster. */
     public Optional<Prediction> predict(Change change, int steps, CornerPhase phase, double speed) {
         return car.with(change, steps).flatMap(changed -> predict(change.adjuster(), changed, phase, speed));
     }
@@ -253,7 +253,8 @@ public final class Bench {
         }
         Wheels force = held.longitudinalForce();
         Wheels load = held.load();
-        double left = end == AxleEnd.FRONT ? -force.frontLeft() / load.frontLeft() : -force.rearLeft() / load.rearLeft();
+        double left = end == AxleEnd.FRONT ? -force.frontLeft() / load.frontLeft()
+                : -force.rearLeft() / load.rearLeft();
         double right = end == AxleEnd.FRONT ? -force.frontRight() / load.frontRight()
                 : -force.rearRight() / load.rearRight();
         double use = Math.max(left, right);

@@ -28,8 +28,8 @@ import java.util.Set;
  *
  * <p>The tyre is the model's open one about the car's own wheel loads, with the car's grip. Where both axles have
  * tyres of one size they share one tyre; else each axle's tyre fits the load that it carries. Ride heights and
- * pressures are not in it: a car's file gives no map of roll centres and aerodynamics over height, and open tyre data no
- * single sign for pressure. Neither is the wings' drag.
+ * pressures are not in it: a car's file gives no map of roll centres and aerodynamics over height, and open tyre data
+ * no single sign for pressure. Neither is the wings' drag.
  */
 public final class CarModel {
 
@@ -73,8 +73,8 @@ public final class CarModel {
      *
      * @param car the car as it stands; a dimension that it lacks is lent by a class of car
      * @param surface of the track
-     * @return the model; empty for a class of car, for a car without wheelbase, mass or front weight, and for dimensions
-     *     that do not make a car
+     * @return the model; empty for a class of car, for a car without wheelbase, mass or front weight, and for
+     *     dimensions that do not make a car
      */
     public static Optional<CarModel> of(Car car, Surface surface) {
         if (car.generic()) {

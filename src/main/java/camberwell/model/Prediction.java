@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param after the car with the change made
  * @param lentBy the class of car that lent dimensions which the car's file leaves out
  */
-public record Prediction(Adjuster adjuster, CornerPhase phase, Behaviour before, Behaviour after, Optional<String> lentBy) {
+public record Prediction(Adjuster adjuster, CornerPhase phase, Behaviour before, Behaviour after,
+        Optional<String> lentBy) {
 
     /** Less than this is nothing: a part of the limit balance, and degrees per g. */
     private static final double LEAST_BALANCE = 0.0005;

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Two understeer characteristics in one drawing: steer over lateral acceleration, before a change and after it, with the
- * steer of the turn alone.
+ * Two understeer characteristics in one drawing: steer over lateral acceleration, before a change and after it, with
+ * the steer of the turn alone.
  */
 public final class CharacteristicPlot {
 

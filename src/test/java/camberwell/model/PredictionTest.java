@@ -93,7 +93,8 @@ class PredictionTest {
                 Bench bench = new Bench(CarModel.of(car, Surface.DRY).orElseThrow());
                 CarModel back = bench.car().with(change, 1).orElseThrow()
                         .with(change.adjuster(), setting.now()).orElseThrow();
-                Prediction prediction = bench.predict(change.adjuster(), back, CornerPhase.MID_CORNER, 30).orElseThrow();
+                Prediction prediction = bench.predict(change.adjuster(), back, CornerPhase.MID_CORNER, 30)
+                        .orElseThrow();
                 assertEquals(0, prediction.limitBalanceShift(), 1e-9, car.name());
                 assertEquals(0, prediction.understeerGradientShift(), 1e-6, car.name());
             });
