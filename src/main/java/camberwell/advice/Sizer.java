@@ -16,11 +16,13 @@ final class Sizer {
     private final Case run;
     private final TyreReadings tyres;
     private final List<Complaint> complaints;
+    private final ModelSizer model;
 
     Sizer(Case run, TyreReadings tyres, List<Complaint> complaints) {
         this.run = run;
         this.tyres = tyres;
         this.complaints = complaints;
+        this.model = new ModelSizer(run, complaints);
     }
 
     /** How far {@code change} goes, or why it cannot be made; empty when the car has no such adjuster. */
@@ -45,7 +47,8 @@ final class Sizer {
             case CAMBER -> new CamberSizer(run, tyres).size(change, setting.get());
             case TOE -> new Sized.Possible(new ToeSizer(run, complaints).size(change, setting.get()));
             case CASTER -> new Sized.Possible(new CasterSizer(run).size(change, setting.get()));
-            default -> new Sized.Possible(StepSizer.size(change, setting.get(), complaints));
+            default -> new Sized.Possible(model.size(change, setting.get())
+                    .orElseGet(() -> StepSizer.size(change, setting.get(), complaints)));
         });
     }
 

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param drive the driven wheels
  * @param adjusters what can be changed on it, and nothing else
  * @param tyres what the maker says of the tyres, per axle
- * @param dimensions as far as they are given; empty when the file gives none
+ * @param dimensions as far as they are given, at the present settings; empty when the file gives none
  * @param generic whether this is a class of car rather than one car: advice then has directions and common steps only
  */
 public record Car(String name, Drive drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
@@ -56,11 +56,19 @@ public record Car(String name, Drive drive, Map<Adjuster, Setting> adjusters, Ma
         return Optional.ofNullable(dimensions.get(dimension));
     }
 
-    /** The same car with some adjusters set otherwise; adjusters that it lacks are left out. */
+    /**
+     * The same car with some adjusters set otherwise; adjusters that it lacks are left out. The dimensions follow: they
+     * are those of the settings as they stand.
+     */
     public Car with(Map<Adjuster, Quantity> setup) {
         Map<Adjuster, Setting> changed = new EnumMap<>(Adjuster.class);
         adjusters.forEach((adjuster, setting) -> changed.put(adjuster,
                 setup.containsKey(adjuster) ? setting.withNow(setup.get(adjuster)) : setting));
-        return new Car(name, drive, changed, tyres, dimensions, generic);
+        return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic);
+    }
+
+    /** The same car with other dimensions. */
+    public Car withDimensions(Map<Dimension, Quantity> others) {
+        return new Car(name, drive, adjusters, tyres, others, generic);
     }
 }

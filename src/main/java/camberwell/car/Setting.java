@@ -69,6 +69,11 @@ public record Setting(Quantity now, Quantity min, Quantity max, Quantity step, b
         return (int) Math.round((target.in(now.unit()) - now.value()) / step.value());
     }
 
+    /** How many steps stiffer, higher, more forward {@code target} is than the present setting; may be a fraction. */
+    public double stepsUp(Quantity target) {
+        return (largerIsSofter ? -1 : 1) * (target.in(now.unit()) - now.value()) / step.value();
+    }
+
     /** Digits after the point that show a step and the present setting. */
     public int decimals() {
         return Math.max(Quantity.decimalsOf(step.value()), Quantity.decimalsOf(now.value()));

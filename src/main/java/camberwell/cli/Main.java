@@ -51,6 +51,7 @@ public final class Main implements Runnable {
                 .add("read", () -> new ReadCommand(console))
                 .add("pressure", () -> new PressureCommand(console))
                 .add("alignment", () -> new AlignmentCommand(console))
+                .add("predict", () -> new PredictCommand(console))
                 .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));
@@ -76,6 +77,7 @@ public final class Main implements Runnable {
                 .add("compare", () -> new RulesCompareCommand(console, engine))
                 .add("watch", () -> new RulesWatchCommand(console, engine))
                 .add("pack", () -> new RulesPackCommand(console, engine))
+                .add("audit", () -> new RulesAuditCommand(console, engine))
                 .add("coverage", () -> new CoverageCommand(console, engine))
                 .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
         return rules;

@@ -1,6 +1,9 @@
 package camberwell.knowledge;
 
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Word;
 import java.util.List;
 import java.util.Map;
@@ -17,13 +20,16 @@ import java.util.Optional;
  * @param effort 1 from the cockpit or with a gauge … 5 a garage job
  * @param risk 0 none … 3 can bite
  * @param model why a steady-state model cannot show its effects, if it cannot
+ * @param differences where practice and the model differ on one effect or one rule, and why
+ * @param showsAs the complaint that a reading or a cause shows as, where there is one
  * @param contested the schools that differ, and the reading that settles it
  * @param practice a driving note's advice for the next lap
  * @param sources at least one; {@code common practice, no source} where there is none to name
  * @param prose the rest of the page
  */
 public record Note(String name, Kind kind, String title, String statement, String plain, Map<Direction, Way> ways,
-        int effort, int risk, Optional<String> model, Optional<String> contested, Optional<Practice> practice,
+        int effort, int risk, Optional<String> model, List<Difference> differences, Optional<Trouble> showsAs,
+        Optional<String> contested, Optional<Practice> practice,
         List<String> sources, String prose) {
 
     /** What a note is about; each kind has its folder. */
@@ -60,6 +66,39 @@ public record Note(String name, Kind kind, String title, String statement, Strin
      * @param putBack the sign that says: put it back
      */
     public record Way(List<Effect> effects, String rationale, String plain, String watch, String putBack) {
+    }
+
+    /**
+     * A complaint that a reading or a cause shows as. What is left open is any.
+     *
+     * @param on a {@link camberwell.vocabulary.Symptom} or a {@link camberwell.vocabulary.Quality}
+     */
+    public record Trouble(Word on, Optional<Phase> phase, Optional<CornerSpeed> speed, Optional<Axle> where) {
+    }
+
+    /**
+     * Why practice and a steady-state model differ. What is left open is any.
+     *
+     * @param way the direction of the adjuster
+     * @param on the symptom or the quality of the effect
+     * @param phase the phase of the effect
+     * @param rule the rule that differs, where it is a rule and no effect of the note
+     * @param because the reason
+     */
+    public record Difference(Optional<Direction> way, Optional<Word> on, Optional<Phase> phase, Optional<String> rule,
+            String because) {
+
+        /** Whether it speaks of that effect. */
+        public boolean explains(Direction direction, Effect effect) {
+            return rule.isEmpty() && way.filter(it -> it != direction).isEmpty()
+                    && on.filter(it -> it != effect.on()).isEmpty()
+                    && (phase.isEmpty() || phase.equals(effect.phase()));
+        }
+
+        /** Whether it speaks of that rule's word on that change. */
+        public boolean explains(Direction direction, String ruleName) {
+            return rule.filter(ruleName::equals).isPresent() && way.filter(it -> it != direction).isEmpty();
+        }
     }
 
     /**

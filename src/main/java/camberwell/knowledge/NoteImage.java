@@ -124,6 +124,21 @@ public final class NoteImage {
         out.writeInt(note.effort());
         out.writeInt(note.risk());
         text(out, note.model().orElse(""));
+        out.writeInt(note.differences().size());
+        for (Note.Difference difference : note.differences()) {
+            word(out, difference.way());
+            word(out, difference.on());
+            word(out, difference.phase());
+            text(out, difference.rule().orElse(""));
+            text(out, difference.because());
+        }
+        out.writeBoolean(note.showsAs().isPresent());
+        if (note.showsAs().isPresent()) {
+            out.writeUTF(note.showsAs().get().on().id());
+            word(out, note.showsAs().get().phase());
+            word(out, note.showsAs().get().speed());
+            word(out, note.showsAs().get().where());
+        }
         text(out, note.contested().orElse(""));
         out.writeBoolean(note.practice().isPresent());
         if (note.practice().isPresent()) {
@@ -158,8 +173,16 @@ public final class NoteImage {
         }
         int effort = in.readInt();
         int risk = in.readInt();
-        Optional<String> model = Optional.of(text(in)).filter(said -> !said.isEmpty());
-        Optional<String> contested = Optional.of(text(in)).filter(said -> !said.isEmpty());
+        Optional<String> model = said(in);
+        List<Note.Difference> differences = new ArrayList<>();
+        int differing = in.readInt();
+        for (int i = 0; i < differing; i++) {
+            differences.add(new Note.Difference(word(in, Direction.class), topicIfAny(in.readUTF()),
+                    word(in, Phase.class), said(in), text(in)));
+        }
+        Optional<Note.Trouble> showsAs = in.readBoolean() ? Optional.of(new Note.Trouble(topic(in.readUTF()),
+                word(in, Phase.class), word(in, CornerSpeed.class), word(in, Axle.class))) : Optional.empty();
+        Optional<String> contested = said(in);
         Optional<Note.Practice> practice = in.readBoolean()
                 ? Optional.of(new Note.Practice(text(in), text(in), text(in))) : Optional.empty();
         List<String> sources = new ArrayList<>();
@@ -167,8 +190,16 @@ public final class NoteImage {
         for (int i = 0; i < count; i++) {
             sources.add(text(in));
         }
-        return new Note(name, kind, title, statement, plain, ways, effort, risk, model, contested, practice,
-                List.copyOf(sources), text(in));
+        return new Note(name, kind, title, statement, plain, ways, effort, risk, model,
+                List.copyOf(differences), showsAs, contested, practice, List.copyOf(sources), text(in));
+    }
+
+    private static Optional<String> said(DataInputStream in) throws IOException {
+        return Optional.of(text(in)).filter(text -> !text.isEmpty());
+    }
+
+    private static Optional<Word> topicIfAny(String id) {
+        return id.isEmpty() ? Optional.empty() : Optional.of(topic(id));
     }
 
     private static Word topic(String id) {

@@ -34,6 +34,8 @@ final class NoteReader {
             YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build());
     private static final List<String> EFFECT_KEYS =
             List.of("on", "effect", "phase", "speed", "drive", "surface", "where");
+    private static final List<String> DIFFERENCE_KEYS = List.of("way", "on", "phase", "rule", "because");
+    private static final List<String> TROUBLE_KEYS = List.of("on", "phase", "speed", "where");
     private static final List<String> WAY_KEYS = List.of("effects", "rationale", "plain", "watch", "put-back");
 
     private final String file;
@@ -87,8 +89,8 @@ final class NoteReader {
         List<String> allowed = new ArrayList<>(List.of("title", "kind", "sources"));
         switch (kind) {
             case ADJUSTMENT -> allowed.addAll(List.of("summary", "effects", "rationale", "plain", "watch", "put-back",
-                    "effort", "risk", "model", "contested"));
-            case READING, CAUSE -> allowed.addAll(List.of("statement", "plain", "contested"));
+                    "effort", "risk", "model", "model-differs", "contested"));
+            case READING, CAUSE -> allowed.addAll(List.of("statement", "plain", "shows-as", "contested"));
             case DRIVING -> allowed.addAll(List.of("statement", "plain", "try", "feel", "car-or-driver"));
             case CAUTION -> allowed.add("statement");
         }
@@ -109,6 +111,7 @@ final class NoteReader {
                 adjustment ? number(head, "risk", 0, 3) : 0,
                 adjustment ? Optional.of(text(head, "model")).filter(model -> !model.equals("represented"))
                         : Optional.empty(),
+                differences(head), head.has("shows-as") ? trouble(head.path("shows-as")) : Optional.empty(),
                 head.has("contested") ? Optional.of(text(head, "contested")) : Optional.empty(),
                 kind == Note.Kind.DRIVING ? Optional.of(new Note.Practice(text(head, "try"), text(head, "feel"),
                         text(head, "car-or-driver"))) : Optional.empty(),
@@ -146,13 +149,35 @@ final class NoteReader {
         return ways;
     }
 
-    private Optional<Effect> effect(JsonNode entry) {
-        int before = problems.size();
+    private List<Note.Difference> differences(JsonNode head) {
+        List<Note.Difference> differences = new ArrayList<>();
+        for (JsonNode entry : head.path("model-differs")) {
+            keys(entry, DIFFERENCE_KEYS, "model-differs");
+            if (!entry.has("on") && !entry.has("rule")) {
+                problem("model-differs", "model-differs names what it is on, or the rule", Optional.empty());
+            }
+            differences.add(new Note.Difference(word(entry, "way", Direction.class),
+                    entry.has("on") ? topic(entry) : Optional.empty(), word(entry, "phase", Phase.class),
+                    Optional.ofNullable(entry.path("rule").textValue()), text(entry, "because")));
+        }
+        return List.copyOf(differences);
+    }
+
+    private Optional<Note.Trouble> trouble(JsonNode entry) {
+        keys(entry, TROUBLE_KEYS, "shows-as");
+        return topic(entry).map(on -> new Note.Trouble(on, word(entry, "phase", Phase.class),
+                word(entry, "speed", CornerSpeed.class), word(entry, "where", Axle.class)));
+    }
+
+    private void keys(JsonNode entry, List<String> known, String where) {
         entry.fieldNames().forEachRemaining(key -> {
-            if (!EFFECT_KEYS.contains(key)) {
-                problem(key, "unknown key \"" + key + "\" in an effect", Nearest.to(key, EFFECT_KEYS));
+            if (!known.contains(key)) {
+                problem(key, "unknown key \"" + key + "\" in " + where, Nearest.to(key, known));
             }
         });
+    }
+
+    private Optional<Word> topic(JsonNode entry) {
         String on = entry.path("on").asText();
         Optional<Word> topic = Word.find(Symptom.class, on).map(Word.class::cast)
                 .or(() -> Word.find(Quality.class, on).map(Word.class::cast));
@@ -162,6 +187,14 @@ final class NoteReader {
             problem(on, "an effect is on a symptom or a quality, and \"" + on + "\" is neither",
                     Nearest.to(on, known));
         }
+        return topic;
+    }
+
+    private Optional<Effect> effect(JsonNode entry) {
+        int before = problems.size();
+        keys(entry, EFFECT_KEYS, "an effect");
+        String on = entry.path("on").asText();
+        Optional<Word> topic = topic(entry);
         JsonNode effect = entry.path("effect");
         if (!effect.isInt() || effect.asInt() < -3 || effect.asInt() > 3) {
             problem(on, "an effect is a whole number from -3 to +3, not " + effect, Optional.empty());

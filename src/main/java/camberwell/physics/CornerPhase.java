@@ -37,13 +37,22 @@ public enum CornerPhase {
      */
     public OperatingPoint at(VehicleModel car, double speed, double fraction) {
         double grip = HandlingModel.maxLateralAcceleration(car, speed, 0.0);
-        double longitudinal = partOfGrip * grip;
-        if (this == EXIT) {
-            longitudinal *= Math.min(1.0, POWER_FALLS_FROM / speed);
-        }
+        double longitudinal = longitudinal(grip, speed);
         double achievable = this == MID_CORNER
                 ? grip
                 : HandlingModel.maxLateralAcceleration(car, speed, longitudinal);
         return new OperatingPoint(speed, fraction * achievable, longitudinal);
+    }
+
+    /**
+     * Longitudinal acceleration of this phase.
+     *
+     * @param grip lateral acceleration that the car can hold at that speed with neither brake nor power, m/s²
+     * @param speed speed in the corner, m/s
+     * @return m/s², negative under braking
+     */
+    public double longitudinal(double grip, double speed) {
+        double powerLeft = this == EXIT ? Math.min(1.0, POWER_FALLS_FROM / speed) : 1.0;
+        return partOfGrip * grip * powerLeft;
     }
 }

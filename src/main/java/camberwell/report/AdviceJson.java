@@ -2,6 +2,7 @@ package camberwell.report;
 
 import camberwell.advice.Advice;
 import camberwell.advice.Complaint;
+import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
 import camberwell.advice.Size;
@@ -47,8 +48,9 @@ public final class AdviceJson {
         json.writeEndArray();
         strings(json, "doubts", advice.tyres().doubts().stream());
         json.writeArrayFieldStart("changes");
+        Predictions predictions = new Predictions(advice);
         for (RankedChange change : advice.changes().subList(0, Math.min(top, advice.changes().size()))) {
-            change(json, change);
+            change(json, change, predictions);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("withheld");
@@ -85,7 +87,7 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
-    private void change(JsonGenerator json, RankedChange change) throws IOException {
+    private void change(JsonGenerator json, RankedChange change, Predictions predictions) throws IOException {
         json.writeStartObject();
         json.writeNumberField("rank", change.rank());
         json.writeStringField("adjuster", change.change().adjuster().id());
@@ -148,6 +150,8 @@ public final class AdviceJson {
                 .map(Premise::statement).distinct().sorted());
         json.writeStringField("note", change.note().name());
         strings(json, "computation", change.size().computation().stream());
+        json.writeFieldName("model");
+        PredictionJson.write(predictions.of(change), json);
         json.writeStringField("watch-next-run", change.way().watch());
         json.writeStringField("put-back-if", change.way().putBack());
         json.writeEndObject();

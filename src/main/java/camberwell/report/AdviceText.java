@@ -3,6 +3,7 @@ package camberwell.report;
 import camberwell.advice.Advice;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
+import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
 import camberwell.advice.Size;
@@ -61,7 +62,8 @@ public final class AdviceText {
             page.heading(nothing(advice));
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
-            advice.changes().stream().limit(top).forEach(change -> change(change, page));
+            Predictions predictions = new Predictions(advice);
+            advice.changes().stream().limit(top).forEach(change -> change(change, predictions, page));
             if (advice.changes().size() > top) {
                 page.blank().paragraph(0, advice.changes().size() - top + " more with --top "
                         + advice.changes().size());
@@ -114,7 +116,7 @@ public final class AdviceText {
         }
     }
 
-    private void change(RankedChange change, Page page) {
+    private void change(RankedChange change, Predictions predictions, Page page) {
         page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
         List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
         for (Size.WheelSize wheel : wheels) {
@@ -129,6 +131,8 @@ public final class AdviceText {
             page.labelled(3, "Costs", costs(change.score()));
         }
         change.size().computation().forEach(line -> page.labelled(3, "Size", line));
+        predictions.of(change).ifPresent(predicted ->
+                page.labelled(3, "Model", PredictionText.line(predicted, change.change().adjuster())));
         page.labelled(3, "Watch", change.way().watch());
         page.labelled(3, "Put back", change.way().putBack());
         if (engineer) {

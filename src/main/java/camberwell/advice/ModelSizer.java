@@ -1,0 +1,72 @@
+package camberwell.advice;
+
+import camberwell.car.Setting;
+import camberwell.model.Bench;
+import camberwell.model.CarModel;
+import camberwell.run.Case;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Symptom;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Sizes what moves the car's balance by the handling model: as many of the car's own steps as move the limit balance by
+ * about one percent, at most three. That a driver feels a percent, and that one goes no further at a time, is common
+ * practice, no source.
+ */
+final class ModelSizer {
+
+    private static final double AIM = 0.01;
+    /** A step that moves less is not sized by this. */
+    private static final double LEAST = 0.0005;
+    private static final int MOST_STEPS = 3;
+    private static final Set<Adjuster> SIZED = Set.of(Adjuster.FRONT_ANTI_ROLL_BAR, Adjuster.REAR_ANTI_ROLL_BAR,
+            Adjuster.FRONT_SPRINGS, Adjuster.REAR_SPRINGS, Adjuster.FRONT_WING, Adjuster.REAR_WING, Adjuster.BRAKE_BIAS,
+            Adjuster.DIFFERENTIAL_PRELOAD, Adjuster.DIFFERENTIAL_COAST);
+    private static final Set<Symptom> BALANCE =
+            Set.of(Symptom.UNDERSTEER, Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER);
+
+    private final Case run;
+    private final Optional<Complaint> complaint;
+    private Optional<Bench> bench;
+
+    ModelSizer(Case run, List<Complaint> complaints) {
+        this.run = run;
+        this.complaint = complaints.stream().filter(it -> BALANCE.contains(it.symptom()))
+                .max(Comparator.comparingDouble(Complaint::weight));
+    }
+
+    /** How far the change goes; empty where the model cannot size it. */
+    Optional<Size> size(Change change, Setting setting) {
+        if (!SIZED.contains(change.adjuster())) {
+            return Optional.empty();
+        }
+        if (bench == null) {
+            bench = CarModel.of(run.car(), run.conditions().surface()).map(Bench::new);
+        }
+        Situation situation = Situation.of(change.adjuster(), complaint);
+        if (bench.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble shift = bench.get().limitBalanceShift(change, situation.phase(),
+                situation.speed().metresPerSecond());
+        return shift.isPresent() && Math.abs(shift.getAsDouble()) >= LEAST
+                ? Optional.of(size(change, setting, situation, Math.abs(shift.getAsDouble()))) : Optional.empty();
+    }
+
+    private static Size size(Change change, Setting setting, Situation situation, double shift) {
+        int steps = (int) Math.max(1, Math.min(MOST_STEPS, Math.round(AIM / shift)));
+        steps = Math.min(steps, setting.stepsLeft(change.direction()));
+        String unit = setting.step().unit().symbol().isEmpty() ? "" : " of " + setting.step();
+        return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
+                List.of(), List.of(String.format(Locale.ROOT, "by the model one step%s moves the limit balance by "
+                        + "%.1f %% at %s and %.0f km/h; a modest shift is about 1 %%: %d step%s", unit, 100 * shift,
+                        Predicted.phase(situation.phase()), 3.6 * situation.speed().metresPerSecond(), steps,
+                        steps == 1 ? "" : "s")));
+    }
+}

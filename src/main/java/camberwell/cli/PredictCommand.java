@@ -1,0 +1,239 @@
+package camberwell.cli;
+
+import camberwell.car.Car;
+import camberwell.car.Setting;
+import camberwell.input.CaseReader;
+import camberwell.model.Behaviour;
+import camberwell.model.CarModel;
+import camberwell.model.Characteristic;
+import camberwell.model.Prediction;
+import camberwell.physics.CornerPhase;
+import camberwell.report.Page;
+import camberwell.report.PredictionReport;
+import camberwell.report.Words;
+import camberwell.units.Quantity;
+import camberwell.units.Unit;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Word;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code camberwell predict}: what a change would do to this car, by the handling model. */
+@Command(name = "predict", mixinStandardHelpOptions = true,
+        description = "Tells what a change would do to a car, by the steady-state handling model.",
+        footer = {"", "The car's file must give wheelbase, mass and front weight; a class of car lends what else it "
+            + "leaves out. Dampers, pressures and ride heights are not in the model.", "", "Examples:",
+            "  camberwell predict --car demo-cases/cars/corvane-coupe.yaml \\",
+            "      --change \"front-anti-roll-bar softer 1\"",
+            "  camberwell predict --car my-car.yaml --change \"rear-wing more 2\" \\",
+            "      --speed \"170 km/h\" --phase exit --svg steer.svg"})
+final class PredictCommand implements Callable<Integer> {
+
+    private static final List<String> PHASES = List.of("entry", "mid-corner", "exit");
+    private static final double LEAST_SPEED = Unit.KILOMETRE_PER_HOUR.toSi(15);
+    private static final double MOST_SPEED = Unit.KILOMETRE_PER_HOUR.toSi(350);
+    private static final double LEAST_RADIUS = 5;
+    private static final double MOST_RADIUS = 2000;
+    private static final int MOST_STEPS = 50;
+
+    private final Console console;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--car", required = true, paramLabel = "CAR", description = "The car's file.")
+    private String carFile;
+
+    @Option(names = "--change", required = true, paramLabel = "CHANGE",
+            description = "Adjuster, direction and how many of the car's own steps, 1 by default.")
+    private String change;
+
+    @Option(names = "--speed", paramLabel = "SPEED",
+            description = "Speed in the corner with its unit; 110 km/h by default, or what the radius allows.")
+    private String speed;
+
+    @Option(names = "--radius", paramLabel = "RADIUS",
+            description = "Radius of the turn with its unit. With a speed, the car is held to that very turn.")
+    private String radius;
+
+    @Option(names = "--phase", defaultValue = "mid-corner", paramLabel = "PHASE",
+            description = "entry (braking), mid-corner or exit (on the power).")
+    private String phase;
+
+    @Option(names = "--surface", defaultValue = "dry", paramLabel = "SURFACE", description = "dry, damp or wet.")
+    private String surface;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    private Format format;
+
+    @Option(names = "--svg", paramLabel = "FILE", description = "Write the steer characteristic as a drawing, too.")
+    private String svg;
+
+    PredictCommand(Console console) {
+        this.console = console;
+    }
+
+    /** A change and how far it goes. */
+    private record Wanted(Change change, int steps) {
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Wanted wanted = wanted();
+        CornerPhase part = phase();
+        Optional<Double> metresPerSecond = quantity("--speed", speed, Unit.KILOMETRE_PER_HOUR, LEAST_SPEED, MOST_SPEED);
+        Optional<Double> metres = quantity("--radius", radius, Unit.METRE, LEAST_RADIUS, MOST_RADIUS);
+        Surface on = Word.find(Surface.class, surface).orElseThrow(() -> wrong("--surface", surface,
+                Word.ids(Surface.class)));
+        Car car = new CaseReader().readCar(console.path(carFile));
+        CarModel before = CarModel.of(car, on).orElseThrow(() -> new ParameterException(spec.commandLine(),
+                car.name() + ": there is no figure without wheelbase, mass and front-weight among its dimensions, or "
+                + "with dimensions that do not make a car"));
+        CarModel after = changed(before, wanted);
+        Behaviour.Question question = question(before, part, metresPerSecond, metres);
+        Behaviour from = Behaviour.of(before, question).orElseThrow(() -> unsteady("the car"));
+        Behaviour to = Behaviour.of(after, question).orElseThrow(() -> unsteady("the car with the change made"));
+        double held = question.near().speed();
+        double along = question.near().longitudinal();
+        PredictionReport report = new PredictionReport(car.name(), described(car, wanted),
+                new Prediction(wanted.change().adjuster(), part, from, to, before.lentBy()),
+                Characteristic.of(before, part, held, along), Characteristic.of(after, part, held, along));
+        if (svg != null) {
+            write(console.path(svg), report.svg());
+        }
+        if (format == Format.TEXT) {
+            Page page = new Page(console.width(), console.styled());
+            report.write(page, console.width());
+            console.out().print(page);
+        } else {
+            try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
+                json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+                json.setPrettyPrinter(new DefaultPrettyPrinter());
+                report.write(json);
+            }
+            console.out().println();
+        }
+        return ExitCode.DONE;
+    }
+
+    private Wanted wanted() {
+        String[] words = change.trim().split("\\s+");
+        Adjuster adjuster = Word.find(Adjuster.class, words[0])
+                .orElseThrow(() -> wrong("--change", words[0], Word.ids(Adjuster.class)));
+        List<String> ways = adjuster.directions().stream().map(Word::id).toList();
+        if (words.length < 2 || words.length > 3) {
+            throw new ParameterException(spec.commandLine(), "--change: say adjuster, direction and steps, like \""
+                    + adjuster.id() + " " + ways.get(0) + " 1\"");
+        }
+        Direction direction = adjuster.directions().stream().filter(way -> way.is(words[1])).findFirst()
+                .orElseThrow(() -> wrong("--change", words[1], ways));
+        if (words.length == 3 && !words[2].matches("[1-9][0-9]?")) {
+            throw new ParameterException(spec.commandLine(), "--change: steps are a whole number from 1 to "
+                    + MOST_STEPS + ", not " + words[2]);
+        }
+        int steps = words.length == 3 ? Integer.parseInt(words[2]) : 1;
+        if (steps > MOST_STEPS) {
+            throw new ParameterException(spec.commandLine(), "--change: steps are a whole number from 1 to "
+                    + MOST_STEPS + ", not " + words[2]);
+        }
+        return new Wanted(new Change(adjuster, direction), steps);
+    }
+
+    private CornerPhase phase() {
+        return switch (phase) {
+            case "entry" -> CornerPhase.ENTRY;
+            case "mid-corner" -> CornerPhase.MID_CORNER;
+            case "exit" -> CornerPhase.EXIT;
+            default -> throw wrong("--phase", phase, PHASES);
+        };
+    }
+
+    private Optional<Double> quantity(String option, String written, Unit unit, double least, double most) {
+        if (written == null) {
+            return Optional.empty();
+        }
+        Quantity quantity = Quantity.parse(written).filter(it -> it.unit().dimension() == unit.dimension())
+                .orElseThrow(() -> new ParameterException(spec.commandLine(), option + ": \"" + written
+                        + "\" should be " + unit.dimension().named() + ", like \"" + new Quantity(80, unit) + "\""));
+        if (!(quantity.si() >= least && quantity.si() <= most)) {
+            throw new ParameterException(spec.commandLine(), option + ": " + quantity + " is not between "
+                    + Quantity.ofSi(least, unit).text(0) + " and " + Quantity.ofSi(most, unit).text(0));
+        }
+        return Optional.of(quantity.si());
+    }
+
+    private CarModel changed(CarModel before, Wanted wanted) {
+        Adjuster adjuster = wanted.change().adjuster();
+        Car car = before.car();
+        Setting setting = car.setting(adjuster).orElseThrow(() -> wrong("--change", adjuster.id(),
+                car.adjusters().keySet().stream().map(Word::id).toList()));
+        int left = setting.stepsLeft(wanted.change().direction());
+        if (left < wanted.steps()) {
+            throw new ParameterException(spec.commandLine(), "--change: " + car.name() + " has only " + left
+                    + " steps left that way from " + setting.now());
+        }
+        return before.with(wanted.change(), wanted.steps()).orElseThrow(() -> new ParameterException(
+                spec.commandLine(), "--change: the " + adjuster.spoken() + " is not in the model: a steady state does "
+                        + "not show it, or the car's file does not say enough of it"));
+    }
+
+    private Behaviour.Question question(CarModel car, CornerPhase part, Optional<Double> metresPerSecond,
+            Optional<Double> metres) {
+        if (metres.isPresent()) {
+            double turned = metresPerSecond.orElseGet(() -> Behaviour.Question.speedFor(car, part, metres.get()));
+            return Behaviour.Question.inTurn(car, part, turned, metres.get())
+                    .orElseThrow(() -> unsteady("the car"));
+        }
+        double fixed = metresPerSecond.orElse(camberwell.physics.CornerSpeed.MEDIUM.metresPerSecond());
+        return Behaviour.Question.about(car, part, fixed).orElseThrow(() -> unsteady("the car"));
+    }
+
+    private ParameterException unsteady(String who) {
+        return new ParameterException(spec.commandLine(), who + " cannot hold that turn at that speed; try a lower "
+                + "--speed or a wider --radius");
+    }
+
+    private static String described(Car car, Wanted wanted) {
+        Setting setting = car.setting(wanted.change().adjuster()).orElseThrow();
+        return Words.change(wanted.change()) + " from " + setting.now().text(setting.decimals()) + " to "
+                + setting.moved(wanted.change().direction(), wanted.steps()).text(setting.decimals());
+    }
+
+    private ParameterException wrong(String option, String said, List<String> known) {
+        String hint = Nearest.to(said, known).map(near -> "; did you mean " + near + "?")
+                .orElse("; it is one of " + String.join(", ", known));
+        return new ParameterException(spec.commandLine(), option + ": \"" + said + "\" is not known here" + hint);
+    }
+
+    /** To a file beside it first, so that a full disk leaves no half a drawing. */
+    private void write(Path file, String text) throws IOException {
+        Path target = file.toAbsolutePath();
+        if (!Files.isDirectory(target.getParent())) {
+            throw new ParameterException(spec.commandLine(), "--svg: there is no folder for " + svg);
+        }
+        Path draft = Files.createTempFile(target.getParent(), ".camberwell-", ".svg");
+        try {
+            Files.writeString(draft, text);
+            Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(draft);
+        }
+    }
+}

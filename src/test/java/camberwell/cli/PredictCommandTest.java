@@ -1,0 +1,152 @@
+package camberwell.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PredictCommandTest {
+
+    private static final String COUPE = "demo-cases/cars/corvane-coupe.yaml";
+
+    @TempDir
+    private Path scratch;
+
+    private record Outcome(int code, String out, String err) {
+    }
+
+    private Outcome run(int width, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8), new ByteArrayInputStream(new byte[0]), Path.of(""),
+                width, false, false);
+        int code = Main.run(console, new Engine(Path.of(""), scratch), arguments);
+        return new Outcome(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Run with {@code -Dbless=true} to write the page anew, and read the difference. */
+    @Test
+    @DisplayName("a softer front bar on the coupe: the whole page, as it was written down")
+    void page() throws IOException {
+        Path golden = Path.of("src/test/resources/predict/softer-front-bar.txt");
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer 1");
+        if (Boolean.getBoolean("bless")) {
+            Files.writeString(golden, outcome.out());
+        }
+        assertEquals(0, outcome.code(), outcome.err());
+        assertEquals(Files.readString(golden), outcome.out());
+    }
+
+    @Test
+    @DisplayName("on a phone no line is wider than the screen")
+    void phone() {
+        Outcome outcome = run(40, "predict", "--car", COUPE, "--change", "rear-wing more 2", "--speed", "170 km/h");
+        assertEquals(0, outcome.code(), outcome.err());
+        outcome.out().lines().forEach(line -> assertTrue(line.length() <= 43, line));
+    }
+
+    @Test
+    @DisplayName("as JSON it has the same figures, with their units")
+    void json() throws IOException {
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", "--format",
+                "json", "--phase", "exit");
+        JsonNode json = new ObjectMapper().readTree(outcome.out());
+        assertEquals("exit", json.path("phase").asText());
+        assertEquals("oversteer", json.path("towards").asText());
+        assertTrue(json.path("limit-balance-after-percent").asDouble()
+                < json.path("limit-balance-before-percent").asDouble());
+        assertTrue(json.path("characteristic-after").size() > 30);
+        json.path("figures").forEach(figure -> assertFalse(figure.path("unit").asText().isEmpty()));
+    }
+
+    @Test
+    @DisplayName("a radius without a speed is driven at the speed that it allows")
+    void radius() throws IOException {
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar stiffer", "--radius",
+                "80 m", "--format", "json");
+        JsonNode json = new ObjectMapper().readTree(outcome.out());
+        double speed = json.path("speed-kmh").asDouble() / 3.6;
+        double lateral = json.path("lateral-acceleration-g").asDouble() * 9.80665;
+        // v = sqrt(a R), uniform circular motion.
+        assertEquals(80, speed * speed / lateral, 0.5);
+    }
+
+    @Test
+    @DisplayName("the drawing is a well-formed SVG file, written whole or not at all")
+    void svg() throws Exception {
+        Path file = scratch.resolve("steer.svg");
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer 1", "--svg",
+                file.toString());
+        assertEquals(0, outcome.code(), outcome.err());
+        var drawing = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+        assertEquals("svg", drawing.getDocumentElement().getTagName());
+        assertEquals(2, drawing.getElementsByTagName("polyline").getLength());
+        try (var left = Files.list(scratch)) {
+            assertEquals(List.of(), left.filter(it -> it.getFileName().toString().startsWith(".")).toList());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "front-anti-rol-bar softer 1 | did you mean front-anti-roll-bar?",
+        "front-anti-roll-bar sofer 1 | did you mean softer?",
+        "front-anti-roll-bar softer 9 | has only 3 steps left that way",
+        "front-anti-roll-bar softer 0 | steps are a whole number",
+        "front-anti-roll-bar | say adjuster, direction and steps",
+        "front-bump softer 1 | is not in the model",
+        "front-wing more 1 | is not known here"})
+    @DisplayName("a change that cannot be made is told in a sentence")
+    void wrongChanges(String change, String told) {
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", change);
+        assertEquals(2, outcome.code());
+        assertTrue(outcome.err().contains(told), outcome.err());
+        assertEquals("", outcome.out());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"--speed | 80 | should be a speed", "--speed | 900 km/h | is not between",
+        "--radius | 1 m | is not between", "--phase | apex | is one of", "--surface | snow | is not known here"})
+    @DisplayName("a turn that makes no sense is told in a sentence")
+    void wrongTurns(String option, String value, String told) {
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", option, value);
+        assertEquals(2, outcome.code());
+        assertTrue(outcome.err().contains(told), outcome.err());
+    }
+
+    @Test
+    @DisplayName("a turn that no tyre can hold is no figure, and says so")
+    void tooFast() {
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", "--speed",
+                "200 km/h", "--radius", "40 m");
+        assertEquals(2, outcome.code());
+        assertTrue(outcome.err().contains("cannot hold that turn"), outcome.err());
+    }
+
+    @Test
+    @DisplayName("the audit of the built-in rules finds nothing wrong, and says what it held against what")
+    void audit() throws IOException {
+        Outcome outcome = run(80, "rules", "audit", "--format", "json");
+        JsonNode json = new ObjectMapper().readTree(outcome.out());
+        assertEquals(0, json.path("counts").path("differs").asInt(), outcome.err());
+        assertEquals(0, outcome.code());
+        assertEquals(8, json.path("cars").size());
+        assertTrue(run(80, "rules", "audit").out().contains("CommonRoad vehicle 2"));
+    }
+}
