@@ -47,7 +47,9 @@ public final class DemoCase {
         return made.text("A case for the rule: " + rule.name());
     }
 
+    /** What the rule asks of car, day, tyres and driver first: the rules that find the rest must fit it. */
     private void meet(RuleText rule, Set<String> met, int depth) {
+        List<String> findings = new ArrayList<>();
         for (Condition condition : rule.conditions()) {
             Asked asked = Asked.of(condition);
             switch (asked.about()) {
@@ -61,18 +63,31 @@ public final class DemoCase {
                 case "reading" -> asked.passes().forEach((key, passing) ->
                         readings.put(key, passing.words().stream().findFirst().orElse("")));
                 default -> {
-                    if (!condition.negative() && condition.head().words().containsKey("finding") && depth < DEEPEST
-                            && met.add(condition.head().word("finding"))) {
-                        strongest(condition.head().word("finding")).ifPresent(by -> meet(by, met, depth + 1));
+                    if (!condition.negative() && condition.head().words().containsKey("finding")) {
+                        findings.add(condition.head().word("finding"));
                     }
                 }
             }
         }
+        for (String finding : findings) {
+            if (depth < DEEPEST && met.add(finding)) {
+                strongest(finding).ifPresent(by -> meet(by, met, depth + 1));
+            }
+        }
+    }
+
+    private boolean fits(RuleText rule) {
+        return rule.conditions().stream().map(Asked::of).allMatch(asked ->
+                !asked.about().equals("car") && !asked.about().equals("day") || asked.passes().entrySet().stream()
+                        .allMatch(entry -> {
+                            Asked.Passing here = (asked.about().equals("car") ? car : day).get(entry.getKey());
+                            return here == null || !here.and(entry.getValue()).nothing();
+                        }));
     }
 
     /** A rule that asks for no other finding comes first, since it is the easiest to meet. */
     private Optional<RuleText> strongest(String finding) {
-        return rules.stream().filter(rule -> certainty(rule, finding) > 0).min(Comparator
+        return rules.stream().filter(rule -> certainty(rule, finding) > 0 && fits(rule)).min(Comparator
                 .comparing((RuleText rule) -> !RuleGraph.asked(rule).isEmpty())
                 .thenComparing(rule -> -certainty(rule, finding)).thenComparing(RuleText::name));
     }

@@ -176,7 +176,7 @@ class RuleProblemsTest {
         changes(rule("Kerbs: softer", KERBS, SOFTER));
         bench.file("mine/knowledge-notes/adjustments/front-bump.md", text);
         says("mine/knowledge-notes/adjustments/front-bump.md:6:3: the note has no rationale for softer",
-                "mine/knowledge-notes/adjustments/front-bump.md:18:3: the note has no rationale for stiffer");
+                "mine/knowledge-notes/adjustments/front-bump.md:20:3: the note has no rationale for stiffer");
     }
 
     private static String read(Path file) {
