@@ -47,9 +47,7 @@ public final class DemoCase {
         return made.text("A case for the rule: " + rule.name());
     }
 
-    /** What the rule asks of car, day, tyres and driver first: the rules that find the rest must fit it. */
     private void meet(RuleText rule, Set<String> met, int depth) {
-        List<String> findings = new ArrayList<>();
         for (Condition condition : rule.conditions()) {
             Asked asked = Asked.of(condition);
             switch (asked.about()) {
@@ -62,34 +60,35 @@ public final class DemoCase {
                 case "day" -> asked.passes().forEach((key, passing) -> day.merge(key, passing, Asked.Passing::and));
                 case "reading" -> asked.passes().forEach((key, passing) ->
                         readings.put(key, passing.words().stream().findFirst().orElse("")));
-                default -> {
-                    if (!condition.negative() && condition.head().words().containsKey("finding")) {
-                        findings.add(condition.head().word("finding"));
-                    }
-                }
+                default -> { }
             }
         }
-        for (String finding : findings) {
-            if (depth < DEEPEST && met.add(finding)) {
+        for (Condition condition : rule.conditions()) {
+            String finding = condition.head().words().get("finding");
+            if (finding != null && !condition.negative() && depth < DEEPEST && met.add(finding)) {
                 strongest(finding).ifPresent(by -> meet(by, met, depth + 1));
             }
         }
     }
 
-    private boolean fits(RuleText rule) {
-        return rule.conditions().stream().map(Asked::of).allMatch(asked ->
-                !asked.about().equals("car") && !asked.about().equals("day") || asked.passes().entrySet().stream()
-                        .allMatch(entry -> {
-                            Asked.Passing here = (asked.about().equals("car") ? car : day).get(entry.getKey());
-                            return here == null || !here.and(entry.getValue()).nothing();
-                        }));
-    }
-
-    /** A rule that asks for no other finding comes first, since it is the easiest to meet. */
+    /** Of the rules that go with this car and day; one that asks for no other finding is the easiest to meet. */
     private Optional<RuleText> strongest(String finding) {
-        return rules.stream().filter(rule -> certainty(rule, finding) > 0 && fits(rule)).min(Comparator
+        return rules.stream().filter(rule -> certainty(rule, finding) > 0).filter(this::possible).min(Comparator
                 .comparing((RuleText rule) -> !RuleGraph.asked(rule).isEmpty())
                 .thenComparing(rule -> -certainty(rule, finding)).thenComparing(RuleText::name));
+    }
+
+    private boolean possible(RuleText rule) {
+        return rule.conditions().stream().map(Asked::of).allMatch(asked -> switch (asked.about()) {
+            case "car" -> goesWith(asked, car);
+            case "day" -> goesWith(asked, day);
+            default -> true;
+        });
+    }
+
+    private static boolean goesWith(Asked asked, Map<String, Asked.Passing> so) {
+        return asked.passes().entrySet().stream().noneMatch(entry -> so.containsKey(entry.getKey())
+                && so.get(entry.getKey()).and(entry.getValue()).nothing());
     }
 
     private static double certainty(RuleText rule, String finding) {

@@ -320,7 +320,7 @@ final class RuleFileReader {
         }
         String number = line.words().getOrDefault("number", "0");
         if (number.length() > "00.000".length() || Double.parseDouble(number) > LARGEST_ANGLE
-                || number.matches("0[0-9].*")) {
+                || number.length() > 1 && number.charAt(0) == '0' && number.charAt(1) != '.') {
             problem(line.line(), line.column() + line.text().lastIndexOf(number),
                     "an angle lies between 0 and " + LARGEST_ANGLE + " degrees and starts with no idle 0, not "
                             + number);
