@@ -146,7 +146,7 @@ class PredictCommandTest {
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertEquals(0, json.path("counts").path("differs").asInt(), outcome.err());
         assertEquals(0, outcome.code());
-        assertEquals(8, json.path("cars").size());
+        assertTrue(json.path("cars").size() >= 8);
         assertTrue(run(80, "rules", "audit").out().contains("CommonRoad vehicle 2"));
     }
 }
