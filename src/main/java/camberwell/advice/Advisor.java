@@ -189,7 +189,8 @@ public final class Advisor {
             List<String> holding = conclusions.withholdings().stream()
                     .filter(withholding -> withholding.certainty() >= weights.leastCertainty())
                     .filter(withholding -> withholding.holds(change)).map(Withholding::rule).distinct().toList();
-            Optional<Sized> sized = sizer.size(change);
+            boolean wanted = holding.isEmpty() && candidate.score().total() > 0;
+            Optional<Sized> sized = sizer.size(change, wanted);
             if (sized.isEmpty()) {
                 if (position <= WORTH_A_WORD) {
                     withhold(change, "the car has no adjustable " + change.adjuster().spoken(), List.of());

@@ -25,8 +25,13 @@ final class Sizer {
         this.model = new ModelSizer(run, complaints);
     }
 
-    /** How far {@code change} goes, or why it cannot be made; empty when the car has no such adjuster. */
-    Optional<Sized> size(Change change) {
+    /**
+     * How far {@code change} goes, or why it cannot be made.
+     *
+     * @param wanted whether the change will be advised if it can be made: only then the handling model is asked
+     * @return empty when the car has no such adjuster
+     */
+    Optional<Sized> size(Change change, boolean wanted) {
         Adjuster adjuster = change.adjuster();
         if (adjuster.kind() == Adjuster.Kind.PRESSURE) {
             return new PressureSizer(run, tyres).size(change);
@@ -47,7 +52,8 @@ final class Sizer {
             case CAMBER -> new CamberSizer(run, tyres).size(change, setting.get());
             case TOE -> new Sized.Possible(new ToeSizer(run, complaints).size(change, setting.get()));
             case CASTER -> new Sized.Possible(new CasterSizer(run).size(change, setting.get()));
-            default -> new Sized.Possible(model.size(change, setting.get())
+            default -> new Sized.Possible(Optional.of(setting.get()).filter(it -> wanted)
+                    .flatMap(it -> model.size(change, it))
                     .orElseGet(() -> StepSizer.size(change, setting.get(), complaints)));
         });
     }

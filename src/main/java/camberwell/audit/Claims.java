@@ -80,7 +80,8 @@ final class Claims {
         Direction direction = Word.of(Direction.class, line.word("direction"));
         Note note = notes.get(adjuster.note());
         Optional<String> explanation = note.differences().stream()
-                .filter(difference -> difference.explains(direction, rule.name()))
+                .filter(difference -> difference.explains(direction, rule.name()) || troubles.stream().anyMatch(
+                        trouble -> difference.explains(direction, trouble.on(), trouble.phases())))
                 .map(Note.Difference::because).findFirst();
         return new Claim("rule \"" + rule.name() + "\"", new Change(adjuster, direction),
                 line.text().startsWith("propose"), troubles, cars(rule), surface(rule),

@@ -8,6 +8,7 @@ import camberwell.vocabulary.Word;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A knowledge note.
@@ -93,6 +94,12 @@ public record Note(String name, Kind kind, String title, String statement, Strin
             return rule.isEmpty() && way.filter(it -> it != direction).isEmpty()
                     && on.filter(it -> it != effect.on()).isEmpty()
                     && (phase.isEmpty() || phase.equals(effect.phase()));
+        }
+
+        /** Whether it speaks of that change's effect on that topic, wherever it is claimed. */
+        public boolean explains(Direction direction, Word topic, Set<Phase> phases) {
+            return rule.isEmpty() && way.filter(it -> it != direction).isEmpty() && on.filter(topic::equals).isPresent()
+                    && phase.filter(it -> !phases.contains(it)).isEmpty();
         }
 
         /** Whether it speaks of that rule's word on that change. */

@@ -35,6 +35,7 @@ public final class Bench {
     private final Map<Spot, Optional<Behaviour.Question>> questions = new HashMap<>();
     private final Map<Spot, Optional<Behaviour>> behaviours = new HashMap<>();
 
+    private final Map<Double, OptionalDouble> tractions = new HashMap<>();
     private final Map<Spot, OptionalDouble> limitBalances = new HashMap<>();
     private final Map<Pair, Optional<Prediction>> predictions = new HashMap<>();
 
@@ -170,7 +171,7 @@ public final class Bench {
         }
         if ((on == Symptom.WHEELSPIN || on == Quality.TRACTION)
                 && (stiffness || kind == Adjuster.Kind.DIFFERENTIAL || kind == Adjuster.Kind.WING)) {
-            return gain(traction(car, speed), traction(changed, speed));
+            return gain(tractions.computeIfAbsent(speed, fresh -> traction(car, fresh)), traction(changed, speed));
         }
         if (on == Symptom.FRONT_LOCKING || on == Symptom.REAR_LOCKING || on == Symptom.UNSTABLE_BRAKING) {
             boolean turning = phase == CornerPhase.ENTRY && stiffness;

@@ -83,7 +83,7 @@ public final class HandlingModel {
     }
 
     /**
-     * The most that a car can corner, within about three percent for a tenth of the time of {@link #limit}: what the
+     * The most that a car can corner, within about five percent for a tenth of the time of {@link #limit}: what the
      * weaker axle could hold with its present loads, the loads brought up in a step or two.
      *
      * @param car the car

@@ -8,6 +8,7 @@ import camberwell.model.Prediction.Way;
 import camberwell.physics.AxleEnd;
 import camberwell.physics.CornerPhase;
 import camberwell.physics.CornerSpeed;
+import camberwell.physics.HandlingModel;
 import camberwell.physics.Wheels;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Surface;
@@ -124,6 +125,20 @@ class PredictionTest {
     void notRepresented() {
         for (String change : List.of("front-bump softer", "rear-pressure lower", "rear-ride-height lower")) {
             assertTrue(predict(DemoCars.CORVANE, change, 1, CornerPhase.MID_CORNER, CornerSpeed.MEDIUM).isEmpty());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cars")
+    @DisplayName("the quick estimate of the cornering limit is within five percent of the exact one")
+    void estimate(Car car) {
+        CarModel model = CarModel.of(car, Surface.DRY).orElseThrow();
+        for (CornerSpeed speed : CornerSpeed.values()) {
+            double exact = HandlingModel.maxLateralAcceleration(model.vehicle(CornerPhase.MID_CORNER),
+                    speed.metresPerSecond(), 0);
+            double estimate = HandlingModel.estimateLimit(model.vehicle(CornerPhase.MID_CORNER),
+                    speed.metresPerSecond(), 0, 5);
+            assertEquals(1, estimate / exact, 0.05, speed.name());
         }
     }
 
