@@ -1,0 +1,206 @@
+package camberwell.debrief;
+
+import camberwell.advice.Advice;
+import camberwell.advice.Advisor;
+import camberwell.car.Car;
+import camberwell.knowledge.Notes;
+import camberwell.rules.RuleBase;
+import camberwell.run.Case;
+import camberwell.run.Report;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A debrief as it goes on: what was answered, the case that it makes, and the question to ask next.
+ *
+ * <p>The next question is the one with the greatest {@linkplain Question#gain() information gain} about the ranking,
+ * among those of which some answer would put another change first; when there is none, the debrief is done. Before
+ * that the kind of car is asked, where it is not known, and what the car was doing. Not for use by two threads.
+ */
+public final class Debrief implements AutoCloseable {
+
+    private final State start;
+    private final List<Car> kinds;
+    private final Repertoire repertoire;
+    private final WhatIf whatIf;
+    private final List<Entry> entries = new ArrayList<>();
+    private State state;
+    private Optional<Question> next;
+
+    private Debrief(Advisor advisor, RuleBase rules, Notes notes, State start, List<Car> kinds) {
+        this.start = start;
+        this.kinds = List.copyOf(kinds);
+        this.repertoire = new Repertoire(rules, notes);
+        this.whatIf = new WhatIf(advisor, rules.consult());
+        this.state = start;
+    }
+
+    /** A debrief that goes on from {@code run}, whose car is known. */
+    public static Debrief of(Advisor advisor, RuleBase rules, Notes notes, Case run) {
+        return new Debrief(advisor, rules, notes, State.of(run, true), List.of());
+    }
+
+    /**
+     * A debrief without a car, which asks for the kind of car first.
+     *
+     * @param run a case with the car that is taken when nobody knows
+     * @param kinds to choose from
+     */
+    public static Debrief of(Advisor advisor, RuleBase rules, Notes notes, Case run, List<Car> kinds) {
+        return new Debrief(advisor, rules, notes, State.of(run, false), kinds);
+    }
+
+    /** The case as far as it is known. */
+    public Case run() {
+        return state.run();
+    }
+
+    /** What was asked and answered, in that order. */
+    public List<Entry> entries() {
+        return List.copyOf(entries);
+    }
+
+    /** The kinds of car to choose from. */
+    public List<Car> kinds() {
+        return kinds;
+    }
+
+    /** The advice on the case as far as it is known. */
+    public Advice advice() {
+        return whatIf.advise(state.run());
+    }
+
+    /** The question to ask next; empty when no answer could put another change first. */
+    public Optional<Question> next() {
+        if (next == null) {
+            next = choose();
+        }
+        return next;
+    }
+
+    private Optional<Question> choose() {
+        for (Field opening : List.of(Field.CAR, Field.DOING)) {
+            if (!state.knows(Topic.of(opening))) {
+                return Optional.of(weighed(Topic.of(opening), state));
+            }
+        }
+        Comparator<Question> mostTelling = Comparator.comparingDouble(Question::gain);
+        Question best = null;
+        for (Topic topic : repertoire.open(state)) {
+            Question question = weighed(topic, state);
+            if (question.decides() && (best == null || mostTelling.compare(question, best) > 0)) {
+                best = question;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** Tries every answer in the engine. */
+    private Question weighed(Topic topic, State from) {
+        Outcome now = outcome(from);
+        List<Question.Choice> choices = new ArrayList<>();
+        for (Answer answer : answers(topic, from)) {
+            State then = from.with(topic, answer);
+            choices.add(new Question.Choice(answer, then.run().equals(from.run()) ? now : outcome(then)));
+        }
+        return new Question(topic, List.copyOf(choices), now);
+    }
+
+    private List<Answer> answers(Topic topic, State from) {
+        return switch (topic.field()) {
+            case CAR -> kinds.stream().<Answer>map(Answer.OfCar::new).toList();
+            case TRACK -> Samples.tracks();
+            case TREAD -> Samples.treads(from.run());
+            case PRESSURES -> Samples.pressures(from.run());
+            default -> repertoire.listed(topic, from).stream().<Answer>map(Answer.Said::of).toList();
+        };
+    }
+
+    private Outcome outcome(State of) {
+        return Outcome.of(whatIf.advise(of.run()));
+    }
+
+    /** Takes an answer to any topic that is open. */
+    public void answer(Topic topic, Answer answer) {
+        entries.add(new Entry(topic, complaint(topic, state), answer));
+        replay();
+    }
+
+    /** Takes the last answer back; false when there is none. */
+    public boolean back() {
+        if (entries.isEmpty()) {
+            return false;
+        }
+        entries.remove(entries.size() - 1);
+        replay();
+        return true;
+    }
+
+    /** The question of an earlier entry, asked anew: weighed with everything else that is known. */
+    public Question again(int entry) {
+        Topic topic = entries.get(entry).topic();
+        State before = start;
+        for (Entry earlier : entries.subList(0, entry)) {
+            before = before.with(earlier.topic(), earlier.answer());
+        }
+        return weighed(topic, before);
+    }
+
+    /**
+     * Puts another answer in the place of an earlier one. All that followed from the old one is withdrawn; later
+     * answers about complaints stay only when the complaints are the same as before.
+     */
+    public void change(int entry, Answer answer) {
+        List<Entry> later = List.copyOf(entries.subList(entry + 1, entries.size()));
+        List<String> before = complaintsAfter(entry);
+        entries.set(entry, new Entry(entries.get(entry).topic(), entries.get(entry).complaint(), answer));
+        boolean same = Objects.equals(before, complaintsAfter(entry));
+        entries.subList(entry + 1, entries.size()).clear();
+        later.stream().filter(it -> same || !it.topic().field().ofComplaint()).forEach(entries::add);
+        replay();
+    }
+
+    private List<String> complaintsAfter(int entry) {
+        State then = start;
+        for (Entry earlier : entries.subList(0, entry + 1)) {
+            then = then.with(earlier.topic(), earlier.answer());
+        }
+        return then.run().reports().stream().map(report -> report.symptom().id()).toList();
+    }
+
+    private void replay() {
+        State now = start;
+        for (Entry entry : entries) {
+            now = now.with(entry.topic(), entry.answer());
+        }
+        state = now;
+        next = null;
+    }
+
+    /** What a topic is about, in words: {@code understeer} or {@code understeer at entry}; empty for the whole car. */
+    public String complaint(Topic topic) {
+        return complaint(topic, state);
+    }
+
+    private static String complaint(Topic topic, State state) {
+        if (!topic.field().ofComplaint()) {
+            return "";
+        }
+        Report report = state.run().reports().get(topic.complaint());
+        String phase = report.phase().map(it -> switch (it) {
+            case BRAKING -> " under braking";
+            case STRAIGHT -> " on the straight";
+            case KERBS -> " over kerbs";
+            default -> " at " + it.id();
+        }).orElse("");
+        return report.symptom().spoken() + phase;
+    }
+
+    @Override
+    public void close() {
+        whatIf.close();
+    }
+}

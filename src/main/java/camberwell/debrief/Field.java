@@ -1,0 +1,67 @@
+package camberwell.debrief;
+
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** What can be asked about. Of two questions that tell the same, the one that stands first here is asked. */
+public enum Field implements Word {
+    /** The kind of car, where no car is known. */
+    CAR("car", null),
+    /** What the car was doing: one or more symptoms. */
+    DOING("doing", Symptom.class),
+    PHASE("phase", Phase.class),
+    SPEED("speed", CornerSpeed.class),
+    WHERE("where", Place.class),
+    SINCE("since", Since.class),
+    SEVERITY("severity", Severity.class),
+    OCCURRENCE("occurrence", Occurrence.class),
+    TURN("turn", Turn.class),
+    SURFACE("surface", Surface.class),
+    /** Temperature of the track. */
+    TRACK("track", null),
+    /** Three tread temperatures of each tyre. */
+    TREAD("tread", null),
+    /** Hot pressures, and cold ones where they were not those of the car's file. */
+    PRESSURES("pressures", null),
+    /** The way that most turns of the circuit go. */
+    CIRCUIT("circuit", Turn.class);
+
+    private final String id;
+    private final Class<? extends Word> type;
+
+    Field(String id, Class<? extends Word> type) {
+        this.id = id;
+        this.type = type;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    /** Whether it is asked about each complaint rather than once. */
+    public boolean ofComplaint() {
+        return ordinal() >= PHASE.ordinal() && ordinal() <= TURN.ordinal();
+    }
+
+    /** Whether several words may be said at once. */
+    public boolean several() {
+        return this == DOING || this == PHASE;
+    }
+
+    /** Every word that may be said; none where the answer is a number or a car. */
+    public List<Word> words() {
+        return Optional.ofNullable(type).map(it -> Arrays.<Word>asList(it.getEnumConstants())).orElse(List.of());
+    }
+}
