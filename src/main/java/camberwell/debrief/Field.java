@@ -57,7 +57,7 @@ public enum Field implements Word {
 
     /** Whether several words may be said at once. */
     public boolean several() {
-        return this == DOING || this == PHASE;
+        return this == DOING || this == PHASE || this == SPEED;
     }
 
     /** Every word that may be said; none where the answer is a number or a car. */

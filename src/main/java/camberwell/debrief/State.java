@@ -140,7 +140,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         return merged;
     }
 
-    /** A complaint in two phases becomes two complaints. */
+    /** A complaint in two phases, or in two kinds of corner, becomes two complaints. */
     private State withDetail(Topic topic, Answer answer) {
         List<Report> reports = new ArrayList<>(run.reports());
         List<Set<Field>> more = new ArrayList<>(details);

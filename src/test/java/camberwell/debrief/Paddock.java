@@ -11,7 +11,6 @@ import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
 import camberwell.run.TyreReading;
-import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Wheel;
@@ -22,11 +21,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The built-in rules and the demo cases, and a driver who answers truthfully. */
@@ -85,8 +87,8 @@ final class Paddock {
         Answer to(Topic topic) {
             Optional<Answer> answer = switch (topic.field()) {
                 case DOING -> doing();
-                case PHASE -> phase(topic.complaint());
-                case SPEED -> report(topic).speed().map(Answer.Said::of);
+                case PHASE -> each(topic.complaint(), Report::phase);
+                case SPEED -> each(topic.complaint(), Report::speed);
                 case WHERE -> report(topic).where().map(Answer.Said::of);
                 case SINCE -> report(topic).since().map(Answer.Said::of);
                 case TURN -> report(topic).turn().map(Answer.Said::of);
@@ -124,28 +126,21 @@ final class Paddock {
             return symptoms.isEmpty() ? Optional.empty() : Optional.of(new Answer.Said(symptoms));
         }
 
-        /** Every phase in which it happens. */
-        private Optional<Answer> phase(int complaint) {
+        /** Every phase, or every kind of corner, in which it happens. */
+        private <W extends Word> Optional<Answer> each(int complaint, Function<Report, Optional<W>> part) {
             List<Report> reports = meant.remove(complaint);
-            List<Word> phases = new ArrayList<>();
-            List<List<Report>> split = new ArrayList<>();
-            for (Report report : reports) {
-                Optional<Phase> phase = report.phase();
-                if (phase.isPresent() && !phases.contains(phase.get())) {
-                    phases.add(phase.get());
-                    split.add(new ArrayList<>());
-                }
-                phase.ifPresent(it -> split.get(phases.indexOf(it)).add(report));
-            }
-            meant.addAll(complaint, split.isEmpty() ? List.of(reports) : split);
-            return phases.isEmpty() ? Optional.empty() : Optional.of(new Answer.Said(phases));
+            Map<Word, List<Report>> split = new LinkedHashMap<>();
+            reports.forEach(report -> part.apply(report).ifPresent(word ->
+                    split.computeIfAbsent(word, key -> new ArrayList<>()).add(report)));
+            meant.addAll(complaint, split.isEmpty() ? List.of(reports) : split.values());
+            return split.isEmpty() ? Optional.empty() : Optional.of(new Answer.Said(List.copyOf(split.keySet())));
         }
 
         private interface Part {
             TyreReading of(TyreReading tyre);
         }
 
-        private Optional<Answer> read(java.util.function.Predicate<TyreReading> has, Part part) {
+        private Optional<Answer> read(Predicate<TyreReading> has, Part part) {
             Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
             truth.tyres().forEach((wheel, tyre) -> {
                 if (has.test(tyre)) {
