@@ -7,6 +7,7 @@ import camberwell.knowledge.Notes;
 import camberwell.rules.RuleBase;
 import camberwell.run.Case;
 import camberwell.run.Report;
+import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,8 +18,10 @@ import java.util.Optional;
  * A debrief as it goes on: what was answered, the case that it makes, and the question to ask next.
  *
  * <p>The next question is the one with the greatest {@linkplain Question#gain() information gain} about the ranking,
- * among those of which some answer would put another change first; when there is none, the debrief is done. Before
- * that the kind of car is asked, where it is not known, and what the car was doing. Not for use by two threads.
+ * among those of which some answer would put another change first. Where no single answer would, it is one that would
+ * together with an answer to one other question, and that moves the ranking by itself; when there is none of that sort
+ * either, the debrief is done. Before all that the kind of car is asked, where it is not known, and what the car was
+ * doing. Not for use by two threads.
  */
 public final class Debrief implements AutoCloseable {
 
@@ -87,15 +90,25 @@ public final class Debrief implements AutoCloseable {
                 return Optional.of(weighed(Topic.of(opening), state));
             }
         }
-        Comparator<Question> mostTelling = Comparator.comparingDouble(Question::gain);
-        Question best = null;
-        for (Topic topic : repertoire.open(state)) {
-            Question question = weighed(topic, state);
-            if (question.decides() && (best == null || mostTelling.compare(question, best) > 0)) {
-                best = question;
+        List<Question> open = repertoire.open(state).stream().map(topic -> weighed(topic, state))
+                .sorted(Comparator.comparingDouble(Question::gain).reversed()).toList();
+        return open.stream().filter(Question::decides).findFirst()
+                .or(() -> open.stream().filter(Question::movesRanking)
+                        .filter(question -> decidesWithAnother(question, open)).findFirst());
+    }
+
+    /** Whether two answers together would put another change first. */
+    private boolean decidesWithAnother(Question question, List<Question> open) {
+        for (Question.Choice choice : question.choices()) {
+            State then = state.with(question.topic(), choice.answer());
+            for (Question other : open) {
+                if (other != question && !choice.outcome().equals(question.now()) && !then.knows(other.topic())
+                        && weighed(other.topic(), then).decides()) {
+                    return true;
+                }
             }
         }
-        return Optional.ofNullable(best);
+        return false;
     }
 
     /** Tries every answer in the engine. */
@@ -113,10 +126,20 @@ public final class Debrief implements AutoCloseable {
         return switch (topic.field()) {
             case CAR -> kinds.stream().<Answer>map(Answer.OfCar::new).toList();
             case TRACK -> Samples.tracks();
-            case TREAD -> Samples.treads(from.run());
-            case PRESSURES -> Samples.pressures(from.run());
-            default -> repertoire.listed(topic, from).stream().<Answer>map(Answer.Said::of).toList();
+            case TYRES -> Samples.tyres(from.run());
+            default -> said(topic.field(), repertoire.listed(topic, from));
         };
+    }
+
+    /** Each word; and where several may be said, each two that follow one another. */
+    private static List<Answer> said(Field field, List<Word> words) {
+        List<Answer> answers = new ArrayList<>(words.stream().<Answer>map(Answer.Said::of).toList());
+        if (field.several() && field.ofComplaint()) {
+            for (int i = 1; i < words.size(); i++) {
+                answers.add(new Answer.Said(words.subList(i - 1, i + 1)));
+            }
+        }
+        return answers;
     }
 
     private Outcome outcome(State of) {

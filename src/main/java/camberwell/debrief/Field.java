@@ -30,10 +30,8 @@ public enum Field implements Word {
     SURFACE("surface", Surface.class),
     /** Temperature of the track. */
     TRACK("track", null),
-    /** Three tread temperatures of each tyre. */
-    TREAD("tread", null),
-    /** Hot pressures, and cold ones where they were not those of the car's file. */
-    PRESSURES("pressures", null),
+    /** Tread temperatures and pressures, which a coach takes in one walk round the car. */
+    TYRES("tyres", null),
     /** The way that most turns of the circuit go. */
     CIRCUIT("circuit", Turn.class);
 
@@ -57,7 +55,7 @@ public enum Field implements Word {
 
     /** Whether several words may be said at once. */
     public boolean several() {
-        return this == DOING || this == PHASE || this == SPEED;
+        return this == DOING || this == PHASE || this == SPEED || this == WHERE;
     }
 
     /** Every word that may be said; none where the answer is a number or a car. */

@@ -97,8 +97,7 @@ final class Repertoire {
         if (track) {
             open.add(Topic.of(Field.TRACK));
         }
-        open.add(Topic.of(Field.TREAD));
-        open.add(Topic.of(Field.PRESSURES));
+        open.add(Topic.of(Field.TYRES));
         if (state.run().tyres().values().stream().anyMatch(tyre -> tyre.hasTread())) {
             open.add(Topic.of(Field.CIRCUIT));
         }

@@ -36,8 +36,15 @@ final class Samples {
         return TRACKS.stream().<Answer>map(track -> new Answer.Measured(new Quantity(track, Unit.CELSIUS))).toList();
     }
 
+    /** What the pyrometer may show, and what the gauge may show where the car has a target. */
+    static List<Answer> tyres(Case run) {
+        List<Answer> tyres = treads(run);
+        tyres.addAll(pressures(run));
+        return tyres;
+    }
+
     /** Even tyres in their window; and for each axle a hot edge, a hot or cool middle, too hot, too cold. */
-    static List<Answer> treads(Case run) {
+    private static List<Answer> treads(Case run) {
         List<Answer> treads = new ArrayList<>();
         treads.add(treads(run, Axle.FRONT, 0, 0, 0, 0));
         for (Axle axle : Axle.values()) {
@@ -71,7 +78,7 @@ final class Samples {
     }
 
     /** At the target; and for each axle, both tyres above or below it. None where no target is known. */
-    static List<Answer> pressures(Case run) {
+    private static List<Answer> pressures(Case run) {
         List<Answer> pressures = new ArrayList<>();
         if (run.car().tyres(Axle.FRONT).hotTarget().isPresent() || run.car().tyres(Axle.REAR).hotTarget().isPresent()) {
             pressures.add(pressures(run, Axle.FRONT, 0));

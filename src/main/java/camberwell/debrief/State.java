@@ -3,7 +3,6 @@ package camberwell.debrief;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
-import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
@@ -14,14 +13,11 @@ import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
-import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -56,11 +52,8 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         if (run.conditions().turns() != Turn.BOTH) {
             known.add(Field.CIRCUIT);
         }
-        if (run.tyres().values().stream().anyMatch(TyreReading::hasTread)) {
-            known.add(Field.TREAD);
-        }
-        if (run.tyres().values().stream().anyMatch(tyre -> tyre.hotPressure().isPresent())) {
-            known.add(Field.PRESSURES);
+        if (!run.tyres().isEmpty()) {
+            known.add(Field.TYRES);
         }
         return new State(run, known, run.reports().stream().map(State::told).toList());
     }
@@ -109,7 +102,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
                     run.earlier());
         }
         if (answer instanceof Answer.Read read) {
-            return run.withTyres(merged(run.tyres(), read.tyres()));
+            return run.withTyres(read.tyres());
         }
         if (answer instanceof Answer.Measured measured) {
             return withConditions(run.conditions().surface(), Optional.of(measured.quantity()),
@@ -131,19 +124,11 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
                 run.setup());
     }
 
-    private static Map<Wheel, TyreReading> merged(Map<Wheel, TyreReading> tyres, Map<Wheel, TyreReading> more) {
-        Map<Wheel, TyreReading> merged = new EnumMap<>(Wheel.class);
-        merged.putAll(tyres);
-        more.forEach((wheel, reading) -> merged.merge(wheel, reading, (old, now) -> new TyreReading(
-                now.inner().or(old::inner), now.middle().or(old::middle), now.outer().or(old::outer),
-                now.coldPressure().or(old::coldPressure), now.hotPressure().or(old::hotPressure))));
-        return merged;
-    }
-
     /** A complaint in two phases, or in two kinds of corner, becomes two complaints. */
     private State withDetail(Topic topic, Answer answer) {
         List<Report> reports = new ArrayList<>(run.reports());
-        List<Set<Field>> more = new ArrayList<>(details);
+        List<Set<Field>> more = new ArrayList<>();
+        details.forEach(each -> more.add(EnumSet.copyOf(each)));
         Report report = reports.remove(topic.complaint());
         Set<Field> told = EnumSet.of(topic.field());
         told.addAll(more.remove(topic.complaint()));
@@ -152,6 +137,10 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             reports.add(topic.complaint() + i,
                     words.get(i) == null ? report : detailed(report, topic.field(), words.get(i)));
             more.add(topic.complaint() + i, told);
+        }
+        if (topic.field() == Field.TURN && words.stream().noneMatch(word -> word instanceof Turn turn && turn.oneSided())) {
+            // Where one thing happens in turns both ways the car is much the same on both sides: asking once will do.
+            more.forEach(each -> each.add(Field.TURN));
         }
         return new State(run.withReports(reports), known, List.copyOf(more));
     }

@@ -10,17 +10,14 @@ import camberwell.rules.RuleBase;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
-import camberwell.run.TyreReading;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
-import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +25,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** The built-in rules and the demo cases, and a driver who answers truthfully. */
@@ -41,14 +37,18 @@ final class Paddock {
     final Advisor advisor;
 
     Paddock() {
+        this(HOME);
+    }
+
+    Paddock(Path home) {
         try {
-            notes = Notes.in(List.of(HOME.resolve("knowledge-notes")));
+            notes = Notes.in(List.of(home.resolve("knowledge-notes")));
             Set<String> findings = new TreeSet<>(notes.names(Note.Kind.READING));
             findings.addAll(notes.names(Note.Kind.CAUSE));
-            rules = RuleBase.open(HOME, new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
+            rules = RuleBase.open(home, new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
                     Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION))),
                     RuleBase.defaultCache());
-            advisor = new Advisor(rules, notes, Weights.read(HOME.resolve("rules/weights.yaml")));
+            advisor = new Advisor(rules, notes, Weights.read(home.resolve("rules/weights.yaml")));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -89,7 +89,7 @@ final class Paddock {
                 case DOING -> doing();
                 case PHASE -> each(topic.complaint(), Report::phase);
                 case SPEED -> each(topic.complaint(), Report::speed);
-                case WHERE -> report(topic).where().map(Answer.Said::of);
+                case WHERE -> each(topic.complaint(), Report::where);
                 case SINCE -> report(topic).since().map(Answer.Said::of);
                 case TURN -> report(topic).turn().map(Answer.Said::of);
                 case SEVERITY -> Optional.of(Answer.Said.of(report(topic).severity()));
@@ -97,11 +97,8 @@ final class Paddock {
                 case SURFACE -> Optional.of(Answer.Said.of(truth.conditions().surface()));
                 case CIRCUIT -> Optional.of(Answer.Said.of(truth.conditions().turns()));
                 case TRACK -> truth.conditions().track().map(Answer.Measured::new);
-                case TREAD -> read(TyreReading::hasTread, tyre -> new TyreReading(tyre.inner(), tyre.middle(),
-                        tyre.outer(), Optional.empty(), Optional.empty()));
-                case PRESSURES -> read(tyre -> tyre.hotPressure().isPresent(), tyre -> new TyreReading(
-                        Optional.empty(), Optional.empty(), Optional.empty(), tyre.coldPressure(),
-                        tyre.hotPressure()));
+                case TYRES -> truth.tyres().isEmpty() ? Optional.empty()
+                        : Optional.of(new Answer.Read(truth.tyres()));
                 case CAR -> Optional.empty();
             };
             return answer.orElse(new Answer.Unknown());
@@ -134,20 +131,6 @@ final class Paddock {
                     split.computeIfAbsent(word, key -> new ArrayList<>()).add(report)));
             meant.addAll(complaint, split.isEmpty() ? List.of(reports) : split.values());
             return split.isEmpty() ? Optional.empty() : Optional.of(new Answer.Said(List.copyOf(split.keySet())));
-        }
-
-        private interface Part {
-            TyreReading of(TyreReading tyre);
-        }
-
-        private Optional<Answer> read(Predicate<TyreReading> has, Part part) {
-            Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
-            truth.tyres().forEach((wheel, tyre) -> {
-                if (has.test(tyre)) {
-                    tyres.put(wheel, part.of(tyre));
-                }
-            });
-            return tyres.isEmpty() ? Optional.empty() : Optional.of(new Answer.Read(tyres));
         }
     }
 }
