@@ -41,6 +41,7 @@ public final class Main implements Runnable {
     static int run(Console console, Engine engine, String... arguments) {
         CommandLine line = new CommandLine(new Main(console));
         line.addSubcommand(new AdviseCommand(console, engine));
+        line.addSubcommand(new DebriefCommand(console, engine));
         line.addSubcommand(new CommandLine(new RulesCommand()));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));

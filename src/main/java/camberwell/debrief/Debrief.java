@@ -115,16 +115,17 @@ public final class Debrief implements AutoCloseable {
     private Question weighed(Topic topic, State from) {
         Outcome now = outcome(from);
         List<Question.Choice> choices = new ArrayList<>();
-        for (Answer answer : answers(topic, from)) {
-            State then = from.with(topic, answer);
-            choices.add(new Question.Choice(answer, then.run().equals(from.run()) ? now : outcome(then)));
+        for (Samples.Sample sample : samples(topic, from)) {
+            State then = from.with(topic, sample.answer());
+            choices.add(new Question.Choice(sample.label(), sample.answer(),
+                    then.run().equals(from.run()) ? now : outcome(then)));
         }
         return new Question(topic, List.copyOf(choices), now);
     }
 
-    private List<Answer> answers(Topic topic, State from) {
+    private List<Samples.Sample> samples(Topic topic, State from) {
         return switch (topic.field()) {
-            case CAR -> kinds.stream().<Answer>map(Answer.OfCar::new).toList();
+            case CAR -> kinds.stream().map(car -> Samples.spoken(new Answer.OfCar(car))).toList();
             case TRACK -> Samples.tracks();
             case TYRES -> Samples.tyres(from.run());
             default -> said(topic.field(), repertoire.listed(topic, from));
@@ -132,11 +133,12 @@ public final class Debrief implements AutoCloseable {
     }
 
     /** Each word; and where several may be said, each two that follow one another. */
-    private static List<Answer> said(Field field, List<Word> words) {
-        List<Answer> answers = new ArrayList<>(words.stream().<Answer>map(Answer.Said::of).toList());
+    private static List<Samples.Sample> said(Field field, List<Word> words) {
+        List<Samples.Sample> answers = new ArrayList<>();
+        words.forEach(word -> answers.add(Samples.spoken(Answer.Said.of(word))));
         if (field.several() && field.ofComplaint()) {
             for (int i = 1; i < words.size(); i++) {
-                answers.add(new Answer.Said(words.subList(i - 1, i + 1)));
+                answers.add(Samples.spoken(new Answer.Said(words.subList(i - 1, i + 1))));
             }
         }
         return answers;

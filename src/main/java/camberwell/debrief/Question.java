@@ -11,8 +11,12 @@ import java.util.List;
  */
 public record Question(Topic topic, List<Choice> choices, Outcome now) {
 
-    /** An answer, and what the advice would come to. */
-    public record Choice(Answer answer, Outcome outcome) {
+    /**
+     * An answer, and what the advice would come to.
+     *
+     * @param label what a reading that stands for others is called; empty for what can be said in so many words
+     */
+    public record Choice(String label, Answer answer, Outcome outcome) {
     }
 
     /** What the answer is expected to tell about the ranking, in bits; every answer is taken to be as likely. */

@@ -31,29 +31,38 @@ final class Samples {
     private Samples() {
     }
 
+    /** An answer, and what it is called where it stands for others. */
+    record Sample(String label, Answer answer) {
+    }
+
+    /** An answer that somebody may give in so many words. */
+    static Sample spoken(Answer answer) {
+        return new Sample("", answer);
+    }
+
     /** Cold, mild and hot tracks. */
-    static List<Answer> tracks() {
-        return TRACKS.stream().<Answer>map(track -> new Answer.Measured(new Quantity(track, Unit.CELSIUS))).toList();
+    static List<Sample> tracks() {
+        return TRACKS.stream().map(track -> spoken(new Answer.Measured(new Quantity(track, Unit.CELSIUS)))).toList();
     }
 
     /** What the pyrometer may show, and what the gauge may show where the car has a target. */
-    static List<Answer> tyres(Case run) {
-        List<Answer> tyres = treads(run);
+    static List<Sample> tyres(Case run) {
+        List<Sample> tyres = treads(run);
         tyres.addAll(pressures(run));
         return tyres;
     }
 
     /** Even tyres in their window; and for each axle a hot edge, a hot or cool middle, too hot, too cold. */
-    private static List<Answer> treads(Case run) {
-        List<Answer> treads = new ArrayList<>();
-        treads.add(treads(run, Axle.FRONT, 0, 0, 0, 0));
+    private static List<Sample> treads(Case run) {
+        List<Sample> treads = new ArrayList<>();
+        treads.add(new Sample("all even and in their window", treads(run, Axle.FRONT, 0, 0, 0, 0)));
         for (Axle axle : Axle.values()) {
-            treads.add(treads(run, axle, 8, 0, -8, 0));
-            treads.add(treads(run, axle, -5, 0, 5, 0));
-            treads.add(treads(run, axle, -4, 6, -4, 0));
-            treads.add(treads(run, axle, 4, -6, 4, 0));
-            treads.add(treads(run, axle, 0, 0, 0, 1));
-            treads.add(treads(run, axle, 0, 0, 0, -1));
+            treads.add(new Sample(axle.id() + " inner edge hot", treads(run, axle, 8, 0, -8, 0)));
+            treads.add(new Sample(axle.id() + " outer edge hot", treads(run, axle, -5, 0, 5, 0)));
+            treads.add(new Sample(axle.id() + " middle hot", treads(run, axle, -4, 6, -4, 0)));
+            treads.add(new Sample(axle.id() + " middle cool", treads(run, axle, 4, -6, 4, 0)));
+            treads.add(new Sample(axle.id() + " too hot", treads(run, axle, 0, 0, 0, 1)));
+            treads.add(new Sample(axle.id() + " too cold", treads(run, axle, 0, 0, 0, -1)));
         }
         return treads;
     }
@@ -78,13 +87,13 @@ final class Samples {
     }
 
     /** At the target; and for each axle, both tyres above or below it. None where no target is known. */
-    private static List<Answer> pressures(Case run) {
-        List<Answer> pressures = new ArrayList<>();
+    private static List<Sample> pressures(Case run) {
+        List<Sample> pressures = new ArrayList<>();
         if (run.car().tyres(Axle.FRONT).hotTarget().isPresent() || run.car().tyres(Axle.REAR).hotTarget().isPresent()) {
-            pressures.add(pressures(run, Axle.FRONT, 0));
+            pressures.add(new Sample("all at the target pressure", pressures(run, Axle.FRONT, 0)));
             for (Axle axle : Axle.values()) {
-                pressures.add(pressures(run, axle, OFF_TARGET));
-                pressures.add(pressures(run, axle, -OFF_TARGET));
+                pressures.add(new Sample(axle.id() + " above the target pressure", pressures(run, axle, OFF_TARGET)));
+                pressures.add(new Sample(axle.id() + " below the target pressure", pressures(run, axle, -OFF_TARGET)));
             }
         }
         return pressures;

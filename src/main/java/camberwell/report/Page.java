@@ -55,6 +55,21 @@ public final class Page {
         return this;
     }
 
+    /** Short items, in as many columns as the width has room for, read downwards. */
+    public Page columns(int indent, List<String> items) {
+        int wide = items.stream().mapToInt(String::length).max().orElse(0) + 3;
+        int columns = Math.max(1, Math.min(items.size(), (width - indent) / wide));
+        int rows = (items.size() + columns - 1) / columns;
+        for (int row = 0; row < rows; row++) {
+            StringBuilder line = new StringBuilder(" ".repeat(indent));
+            for (int i = row; i < items.size(); i += rows) {
+                line.append(items.get(i)).append(" ".repeat(wide - items.get(i).length()));
+            }
+            text.append(line.toString().stripTrailing()).append('\n');
+        }
+        return this;
+    }
+
     /** A line as it is, not wrapped: a drawing, a table. */
     public Page verbatim(String line) {
         text.append(line).append('\n');
