@@ -127,7 +127,7 @@ final class DebriefCommand implements Callable<Integer> {
     }
 
     private static Case untold(Car car, Optional<String> file) {
-        return new Case("Debrief", "-", car, Conditions.UNKNOWN, Map.of(), List.of(), List.of(), file, Map.of());
+        return new Case(file.isPresent() ? "Debrief of the " + car.name() : "Debrief", "-", car, Conditions.UNKNOWN, Map.of(), List.of(), List.of(), file, Map.of());
     }
 
     private void talk(Debrief debrief) throws IOException {

@@ -17,7 +17,6 @@ import camberwell.report.Words;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Audience;
-import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
@@ -95,16 +94,12 @@ final class DebriefDialogue {
         page.paragraph(0, Phrases.question(topic, complaint(), audience));
         if (topic.field() == Field.CAR) {
             for (int i = 0; i < debrief.kinds().size(); i++) {
-                page.paragraph(2, i + 1 + "  " + debrief.kinds().get(i).name());
+                page.numbered(1, i + 1, debrief.kinds().get(i).name());
             }
             return;
         }
         if (listed().isEmpty()) {
-            page.paragraph(2, Phrases.form(topic));
-            if (topic.field() == Field.TYRES) {
-                page.paragraph(2, "Pressures without a unit are in " + Reply.pressureUnit(debrief.run().car()).symbol()
-                        + ". Type unknown if nobody measured.");
-            }
+            page.paragraph(2, Phrases.form(topic, debrief.run().car()));
             return;
         }
         choices(topic);
@@ -112,19 +107,19 @@ final class DebriefDialogue {
 
     private void choices(Topic topic) {
         List<Word> listed = listed();
-        boolean brief = audience == Audience.ENGINEER || audience == Audience.CLUB && topic.field() == Field.DOING;
+        boolean brief = audience == Audience.ENGINEER || topic.field() == Field.DOING
+                && (audience == Audience.CLUB || explained.containsAll(listed));
         if (brief) {
-            page.columns(2, Stream.iterate(0, i -> i < listed.size(), i -> i + 1)
-                    .map(i -> i + 1 + "  " + spoken(listed.get(i))).toList());
+            page.columns(1, Stream.iterate(0, i -> i < listed.size(), i -> i + 1)
+                    .map(i -> (i < 9 ? " " : "") + (i + 1) + "  " + spoken(listed.get(i))).toList());
             return;
         }
         for (int i = 0; i < listed.size(); i++) {
             Word word = listed.get(i);
             boolean fresh = explained.add(word);
-            String number = i + 1 + "  ";
-            page.paragraph(2, audience == Audience.NEWCOMER && fresh && topic.field() == Field.DOING
-                    ? number + Phrases.felt(word) + " (" + spoken(word) + ")"
-                    : number + spoken(word) + (fresh || audience == Audience.NEWCOMER && topic.field() != Field.DOING
+            page.numbered(1, i + 1, audience == Audience.NEWCOMER && fresh && topic.field() == Field.DOING
+                    ? Phrases.felt(word) + " (" + spoken(word) + ")"
+                    : spoken(word) + (fresh || audience == Audience.NEWCOMER && topic.field() != Field.DOING
                     ? ": " + Phrases.felt(word) : ""));
         }
     }
@@ -139,15 +134,18 @@ final class DebriefDialogue {
     }
 
     private List<Word> listed() {
-        return question.stream().flatMap(it -> it.choices().stream())
-                .map(choice -> choice.answer() instanceof Answer.Said said && said.words().size() == 1
-                        ? said.words().get(0) : null).filter(word -> word != null).toList();
+        return question.stream().flatMap(it -> it.choices().stream()).map(Question.Choice::answer)
+                .filter(answer -> answer instanceof Answer.Said said && said.single())
+                .map(answer -> ((Answer.Said) answer).groups().get(0).get(0)).toList();
     }
 
     /** The words that may stand where the prompt is, for completion. */
     List<String> completions() {
-        List<String> words = new ArrayList<>(question.map(it -> it.topic().field().words()).orElse(List.of()).stream()
-                .map(Word::id).toList());
+        List<String> words = new ArrayList<>();
+        question.map(it -> it.topic().field()).ifPresent(field -> {
+            field.words().forEach(word -> words.add(word.id()));
+            field.alongside().forEach(with -> with.words().forEach(word -> words.add(word.id())));
+        });
         words.addAll(COMMANDS);
         debrief.entries().forEach(entry -> words.add("change " + entry.topic().field().id()));
         return words.stream().distinct().toList();
@@ -319,7 +317,7 @@ final class DebriefDialogue {
         if (what.isEmpty()) {
             page.paragraph(0, "Which answer? Type change and its number or its word.");
             for (int i = 0; i < entries.size(); i++) {
-                page.paragraph(2, i + 1 + "  " + names.get(i) + said(entries.get(i)));
+                page.numbered(1, i + 1, names.get(i) + said(entries.get(i)));
             }
             return Next.ASK;
         }
@@ -353,7 +351,8 @@ final class DebriefDialogue {
     /** An answer in words. */
     static String text(Answer answer) {
         if (answer instanceof Answer.Said said) {
-            return said.words().stream().map(Word::spoken).collect(Collectors.joining(", "));
+            return said.groups().stream().map(group -> group.stream().map(Word::spoken).collect(Collectors.joining(" ")))
+                    .collect(Collectors.joining(", "));
         }
         if (answer instanceof Answer.OfCar chosen) {
             return chosen.car().name();
@@ -387,12 +386,11 @@ final class DebriefDialogue {
                     + "can be adjusted.");
             return;
         }
-        page.paragraph(0, "Because the answer decides what comes first. As things stand it is " + first(asked.now())
-                + ".");
+        page.paragraph(0, "The answer decides what comes first. Now: " + first(asked.now()) + ".");
         Map<String, List<String>> byFirst = new LinkedHashMap<>();
         asked.choices().forEach(choice -> byFirst.computeIfAbsent(first(choice.outcome()), key -> new ArrayList<>())
                 .add(choice.label().isEmpty() ? text(choice.answer()) : choice.label()));
-        byFirst.forEach((first, answers) -> page.labelled(2, Words.sentence(first) + ":", answers.stream()
+        byFirst.forEach((first, answers) -> page.point(2, Words.sentence(first) + ", if: " + answers.stream()
                 .limit(SAMPLES).collect(Collectors.joining("; ")) + (answers.size() > SAMPLES ? "; …" : "")));
         if (byFirst.size() == 1) {
             page.paragraph(0, "By itself no answer changes that; together with the answer to another question one may.");
@@ -426,7 +424,7 @@ final class DebriefDialogue {
         if (advice.changes().isEmpty()) {
             page.point(0, "no change to the car");
         }
-        advice.changes().stream().limit(SO_FAR).forEach(change -> page.point(0, ranked(change)));
+        advice.changes().stream().limit(SO_FAR).forEach(change -> page.numbered(0, change.rank(), ranked(change)));
         if (advice.drivingFirst()) {
             page.point(0, "before all of them, for the driver: " + advice.driving().get(0).note().statement());
         }
@@ -434,8 +432,7 @@ final class DebriefDialogue {
     }
 
     private static String ranked(RankedChange ranked) {
-        Change change = ranked.change();
-        return ranked.rank() + ". " + Words.change(change) + ", " + Words.two(ranked.score().total());
+        return Words.change(ranked.change()) + ", score " + Words.two(ranked.score().total());
     }
 
     private void help() {

@@ -15,16 +15,32 @@ public sealed interface Answer {
     record Unknown() implements Answer {
     }
 
-    /** Words of the vocabulary: one, or several where the field lets them. */
-    record Said(List<Word> words) implements Answer {
+    /**
+     * Words of the vocabulary.
+     *
+     * @param groups the words that belong together, at least one; several groups where something happens in several
+     *         ways, for instance on entry in slow corners and in the middle of fast ones
+     */
+    record Said(List<List<Word>> groups) implements Answer {
 
+        /** Copies the lists. */
         public Said {
-            words = List.copyOf(words);
+            groups = groups.stream().map(List::copyOf).toList();
         }
 
-        /** One word. */
-        public static Said of(Word word) {
-            return new Said(List.of(word));
+        /** Words that belong together. */
+        public static Said of(Word... words) {
+            return new Said(List.of(List.of(words)));
+        }
+
+        /** Several things, with one word each. */
+        public static Said each(List<? extends Word> words) {
+            return new Said(words.stream().map(word -> List.<Word>of(word)).toList());
+        }
+
+        /** Whether it is one word. */
+        public boolean single() {
+            return groups.size() == 1 && groups.get(0).size() == 1;
         }
     }
 

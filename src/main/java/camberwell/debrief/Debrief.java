@@ -100,11 +100,15 @@ public final class Debrief implements AutoCloseable {
     /** Whether two answers together would put another change first. */
     private boolean decidesWithAnother(Question question, List<Question> open) {
         for (Question.Choice choice : question.choices()) {
-            State then = state.with(question.topic(), choice.answer());
-            for (Question other : open) {
-                if (other != question && !choice.outcome().equals(question.now()) && !then.knows(other.topic())
-                        && weighed(other.topic(), then).decides()) {
-                    return true;
+            if (choice.single() && !choice.outcome().equals(question.now())) {
+                State then = state.with(question.topic(), choice.answer());
+                for (Question other : open) {
+                    if (other != question && !then.knows(other.topic()) && other.choices().stream()
+                            .filter(Question.Choice::single).map(Question.Choice::answer)
+                            .anyMatch(answer -> !outcome(then.with(other.topic(), answer)).first()
+                                    .equals(question.now().first()))) {
+                        return true;
+                    }
                 }
             }
         }
@@ -128,20 +132,34 @@ public final class Debrief implements AutoCloseable {
             case CAR -> kinds.stream().map(car -> Samples.spoken(new Answer.OfCar(car))).toList();
             case TRACK -> Samples.tracks();
             case TYRES -> Samples.tyres(from.run());
-            default -> said(topic.field(), repertoire.listed(topic, from));
+            default -> said(topic, from);
         };
     }
 
-    /** Each word; and where several may be said, each two that follow one another. */
-    private static List<Samples.Sample> said(Field field, List<Word> words) {
-        List<Samples.Sample> answers = new ArrayList<>();
-        words.forEach(word -> answers.add(Samples.spoken(Answer.Said.of(word))));
-        if (field.several() && field.ofComplaint()) {
-            for (int i = 1; i < words.size(); i++) {
-                answers.add(Samples.spoken(new Answer.Said(words.subList(i - 1, i + 1))));
+    /**
+     * Each word; where several may be said, each two that follow one another; and each word together with each one that
+     * may be told in the same breath.
+     */
+    private List<Samples.Sample> said(Topic topic, State from) {
+        List<Word> words = repertoire.listed(topic, from);
+        List<Samples.Sample> said = new ArrayList<>();
+        words.forEach(word -> said.add(Samples.spoken(Answer.Said.of(word))));
+        if (!topic.field().ofComplaint()) {
+            return said;
+        }
+        for (int i = 1; i < words.size() && topic.field().several(); i++) {
+            said.add(Samples.spoken(Answer.Said.each(words.subList(i - 1, i + 1))));
+        }
+        for (Field field : topic.field().alongside()) {
+            if (!from.knows(new Topic(field, topic.complaint()))
+                    && repertoire.asks(from.run().reports().get(topic.complaint()), field)) {
+                for (Word with : field.words()) {
+                    said.add(Samples.spoken(Answer.Said.of(with)));
+                    words.forEach(word -> said.add(Samples.spoken(Answer.Said.of(word, with))));
+                }
             }
         }
-        return answers;
+        return said;
     }
 
     private Outcome outcome(State of) {

@@ -58,6 +58,22 @@ public enum Field implements Word {
         return this == DOING || this == PHASE || this == SPEED || this == WHERE;
     }
 
+    /** What may be told in the same breath, since a driver does: the corner with the phase, how often with how bad. */
+    public List<Field> alongside() {
+        return switch (this) {
+            case DOING -> List.of(PHASE, SPEED, SEVERITY);
+            case PHASE -> List.of(SPEED);
+            case SEVERITY -> List.of(OCCURRENCE);
+            default -> List.of();
+        };
+    }
+
+    /** The field of a complaint, or of the whole case, that a word answers when it is said of this field. */
+    public Field of(Word word) {
+        return words().contains(word) ? this : alongside().stream().filter(field -> field.words().contains(word))
+                .findFirst().orElseThrow(() -> new IllegalArgumentException(word.id() + " is no answer to " + id));
+    }
+
     /** Every word that may be said; none where the answer is a number or a car. */
     public List<Word> words() {
         return Optional.ofNullable(type).map(it -> Arrays.<Word>asList(it.getEnumConstants())).orElse(List.of());

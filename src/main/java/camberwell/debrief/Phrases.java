@@ -1,5 +1,8 @@
 package camberwell.debrief;
 
+import camberwell.car.Car;
+import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
@@ -30,13 +33,13 @@ public final class Phrases {
             case CAR -> newcomer ? "Which of these is most like your car?" : "What kind of car is it?";
             case DOING -> newcomer ? "What did you feel the car do? Name one thing or several, the worst first."
                     : "What was the car doing? One or more, the worst first.";
-            case PHASE -> newcomer ? "When did you feel it: where in the corner, or beside it? One or more" + of
-                    : "Where? One or more" + of;
-            case SPEED -> newcomer ? "In what kind of corner did you feel it? One or more" + of
-                    : "In which corners? One or more" + of;
+            case PHASE -> newcomer ? "Where in the corner did you feel it, and in what kind of corner?" + of
+                    : "Where, and in which corners? For instance entry slow" + of;
+            case SPEED -> newcomer ? "In what kind of corner did you feel it?" + of : "In which corners?" + of;
             case WHERE -> newcomer ? "Was it the two front tyres or the two rear ones?" + of : "Front or rear?" + of;
             case SINCE -> newcomer ? "When in the run did you feel it?" + of : "Since when in the run?" + of;
-            case SEVERITY -> newcomer ? "How much did it bother you?" + of : "How bad?" + of;
+            case SEVERITY -> newcomer ? "How much did it bother you, and did you feel it on every lap?" + of
+                    : "How bad, and how often?" + of;
             case OCCURRENCE -> newcomer ? "Did you feel it on every lap?" + of : "How often?" + of;
             case TURN -> newcomer ? "Did you feel it only when turning one way?" + of
                     : "In turns of one direction only?" + of;
@@ -50,15 +53,20 @@ public final class Phrases {
         };
     }
 
-    /** How an answer by numbers is typed; empty where the answer is a word. */
-    public static String form(Topic topic) {
+    /** How an answer by numbers is typed for that car; empty where the answer is a word. */
+    public static String form(Topic topic, Car car) {
         return switch (topic.field()) {
             case TRACK -> "A temperature, for instance 27 or 80 F.";
-            case TYRES -> "For instance 92 84 78, or 92 84 78 1.95 with the pressure, or 1.95 alone. Inner is the edge "
-                    + "that faces the car. A pressure set cold that differs from the car's file goes before the hot one: "
-                    + "1.70/1.95. Several wheels may stand on one line.";
+            case TYRES -> "For instance 92 84 78; inner is the edge that faces the car. With the hot pressure in "
+                    + Reply.pressureUnit(car).symbol() + ": 92 84 78 " + example(car) + ", or " + example(car)
+                    + " alone. Unknown if nobody measured.";
             default -> "";
         };
+    }
+
+    private static String example(Car car) {
+        Unit unit = Reply.pressureUnit(car);
+        return new Quantity(1.95, Unit.BAR).to(unit).text(unit == Unit.BAR ? 2 : 0).replace(" " + unit.symbol(), "");
     }
 
     /** What a word means to somebody who felt it. */

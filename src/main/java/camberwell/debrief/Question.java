@@ -17,6 +17,11 @@ public record Question(Topic topic, List<Choice> choices, Outcome now) {
      * @param label what a reading that stands for others is called; empty for what can be said in so many words
      */
     public record Choice(String label, Answer answer, Outcome outcome) {
+
+        /** Whether it says one thing only. */
+        public boolean single() {
+            return !(answer instanceof Answer.Said said) || said.single();
+        }
     }
 
     /** What the answer is expected to tell about the ranking, in bits; every answer is taken to be as likely. */

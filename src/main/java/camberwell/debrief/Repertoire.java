@@ -7,6 +7,7 @@ import camberwell.rules.Condition;
 import camberwell.rules.Line;
 import camberwell.rules.RuleBase;
 import camberwell.rules.RuleText;
+import camberwell.run.Report;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Symptom;
@@ -102,8 +103,17 @@ final class Repertoire {
             open.add(Topic.of(Field.CIRCUIT));
         }
         open.removeIf(state::knows);
+        // What may be told in the same breath is not asked apart from it.
+        List<Topic> heads = List.copyOf(open);
+        open.removeIf(topic -> heads.stream().anyMatch(head -> head.complaint() == topic.complaint()
+                && head.field().ofComplaint() && head.field().alongside().contains(topic.field())));
         open.sort((one, other) -> one.field().compareTo(other.field()));
         return open;
+    }
+
+    /** Whether some rule, or the effect of some change, depends on that detail of that complaint. */
+    boolean asks(Report report, Field field) {
+        return fields.get(report.symptom()).contains(field);
     }
 
     /** The words that are listed for a person to choose from; others may be said all the same. */

@@ -93,12 +93,73 @@ public final class Reply {
                 .orElse("; type its number or its word, or unknown, or help."));
     }
 
-    /** Words of the vocabulary, among those of {@code field}. */
+    /**
+     * Words of the vocabulary. One that answers the same as a word before it begins another group: {@code entry slow,
+     * mid-corner fast} is two.
+     *
+     * @param listed those that may be said by their numbers
+     */
     public static Answer said(String typed, Field field, List<Word> listed) throws NoAnswer {
-        List<String> ids = words(typed, listed.stream().map(Word::id).toList(),
-                field.words().stream().map(Word::id).toList(), field.several());
-        return new Answer.Said(ids.stream().map(id -> field.words().stream().filter(word -> word.is(id)).findFirst()
-                .orElseThrow()).toList());
+        List<Word> own = field.words();
+        List<Word> more = field.alongside().stream().flatMap(with -> with.words().stream()).toList();
+        List<List<Word>> groups = new ArrayList<>();
+        for (Word word : flat(typed, own, more, listed)) {
+            List<Word> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
+            if (groups.isEmpty() || last.stream().anyMatch(said -> field.of(said) == field.of(word))) {
+                // "entry slow fast": the second kind of corner is on entry as well.
+                List<Word> group = new ArrayList<>(last.stream().filter(said -> field.of(said) == field
+                        && field.of(word) != field).toList());
+                groups.add(group);
+            }
+            groups.get(groups.size() - 1).add(word);
+        }
+        if (field == Field.DOING && groups.stream().anyMatch(group -> own.stream().noneMatch(group::contains))) {
+            throw new NoAnswer("Say what the car was doing first, then where: understeer entry slow.");
+        }
+        if (groups.size() > 1 && !field.several()) {
+            throw new NoAnswer("One answer will do here: " + ids(listed) + ".");
+        }
+        return new Answer.Said(groups.stream().<List<Word>>map(List::copyOf).distinct().toList());
+    }
+
+    private static List<Word> flat(String typed, List<Word> own, List<Word> more, List<Word> listed) throws NoAnswer {
+        List<String> tokens = Stream.of(typed.trim().toLowerCase(Locale.ROOT).split("[\\s,;+&_]+|\\.$"))
+                .filter(token -> !List.of("", "and", "in", "on", "at", "the", "corners").contains(token)).toList();
+        List<String> all = Stream.concat(own.stream(), more.stream()).map(Word::id).toList();
+        List<Word> words = new ArrayList<>();
+        int at = 0;
+        while (at < tokens.size()) {
+            int length = Math.min(3, tokens.size() - at);
+            while (length > 1 && !all.contains(String.join("-", tokens.subList(at, at + length)))) {
+                length--;
+            }
+            String token = String.join("-", tokens.subList(at, at + length));
+            String id;
+            if (token.matches("\\d+")) {
+                id = numbered(token, listed.stream().map(Word::id).toList());
+            } else if (all.contains(token)) {
+                id = token;
+            } else {
+                List<String> begun = begun(token, own);
+                id = begun.size() == 1 || more.isEmpty() ? word(token, own.stream().map(Word::id).toList())
+                        : begun.isEmpty() && begun(token, more).isEmpty() ? word(token, all)
+                        : word(token, (begun.isEmpty() ? more : own).stream().map(Word::id).toList());
+            }
+            words.add(Stream.concat(own.stream(), more.stream()).filter(word -> word.is(id)).findFirst().orElseThrow());
+            at += length;
+        }
+        if (words.isEmpty()) {
+            throw new NoAnswer("Type a number or a word of the list.");
+        }
+        return words;
+    }
+
+    private static List<String> begun(String token, List<Word> words) {
+        return words.stream().map(Word::id).filter(id -> id.startsWith(token)).toList();
+    }
+
+    private static String ids(List<Word> words) {
+        return words.stream().map(Word::id).collect(Collectors.joining(", "));
     }
 
     /** A temperature of the track; °C unless a unit is typed. */

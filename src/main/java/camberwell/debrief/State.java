@@ -15,7 +15,6 @@ import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -88,10 +87,18 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         Set<Field> more = EnumSet.of(topic.field());
         more.addAll(known);
         if (topic.field() == Field.DOING) {
-            List<Report> reports = answer instanceof Answer.Said said
-                    ? said.words().stream().map(word -> Report.of((Symptom) word)).toList() : List.of();
-            return new State(run.withReports(reports), more,
-                    reports.stream().map(report -> (Set<Field>) EnumSet.noneOf(Field.class)).toList());
+            List<Report> reports = new ArrayList<>();
+            List<Set<Field>> told = new ArrayList<>();
+            if (answer instanceof Answer.Said said) {
+                for (List<Word> group : said.groups()) {
+                    Report report = Report.of((Symptom) group.stream().filter(Symptom.class::isInstance).findFirst()
+                            .orElseThrow());
+                    List<Word> rest = group.stream().filter(word -> !(word instanceof Symptom)).toList();
+                    reports.add(detailed(report, Field.DOING, rest));
+                    told.add(fields(Field.DOING, rest));
+                }
+            }
+            return new State(run.withReports(reports), more, told);
         }
         return new State(apply(topic.field(), answer), more, details);
     }
@@ -109,7 +116,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
                     run.conditions().turns());
         }
         if (answer instanceof Answer.Said said) {
-            Word word = said.words().get(0);
+            Word word = said.groups().get(0).get(0);
             return field == Field.SURFACE
                     ? withConditions((Surface) word, run.conditions().track(), run.conditions().turns())
                     : withConditions(run.conditions().surface(), run.conditions().track(), (Turn) word);
@@ -130,19 +137,34 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         List<Set<Field>> more = new ArrayList<>();
         details.forEach(each -> more.add(EnumSet.copyOf(each)));
         Report report = reports.remove(topic.complaint());
-        Set<Field> told = EnumSet.of(topic.field());
-        told.addAll(more.remove(topic.complaint()));
-        List<Word> words = answer instanceof Answer.Said said ? said.words() : Collections.singletonList(null);
-        for (int i = 0; i < words.size(); i++) {
-            reports.add(topic.complaint() + i,
-                    words.get(i) == null ? report : detailed(report, topic.field(), words.get(i)));
+        Set<Field> before = more.remove(topic.complaint());
+        List<List<Word>> groups = answer instanceof Answer.Said said ? said.groups() : List.of(List.of());
+        for (int i = 0; i < groups.size(); i++) {
+            Set<Field> told = EnumSet.of(topic.field());
+            told.addAll(before);
+            told.addAll(answer instanceof Answer.Said ? fields(topic.field(), groups.get(i)) : topic.field().alongside());
+            reports.add(topic.complaint() + i, detailed(report, topic.field(), groups.get(i)));
             more.add(topic.complaint() + i, told);
         }
-        if (topic.field() == Field.TURN && words.stream().noneMatch(word -> word instanceof Turn turn && turn.oneSided())) {
+        if (topic.field() == Field.TURN && reports.get(topic.complaint()).turn().filter(Turn::oneSided).isEmpty()) {
             // Where one thing happens in turns both ways the car is much the same on both sides: asking once will do.
             more.forEach(each -> each.add(Field.TURN));
         }
         return new State(run.withReports(reports), known, List.copyOf(more));
+    }
+
+    private static Set<Field> fields(Field asked, List<Word> words) {
+        Set<Field> fields = EnumSet.noneOf(Field.class);
+        words.forEach(word -> fields.add(asked.of(word)));
+        return fields;
+    }
+
+    private static Report detailed(Report report, Field asked, List<Word> words) {
+        Report detailed = report;
+        for (Word word : words) {
+            detailed = detailed(detailed, asked.of(word), word);
+        }
+        return detailed;
     }
 
     private static Report detailed(Report it, Field field, Word word) {

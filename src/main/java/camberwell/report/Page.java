@@ -43,6 +43,13 @@ public final class Page {
         return this;
     }
 
+    /** A point of a numbered list. */
+    public Page numbered(int indent, int number, String words) {
+        String start = " ".repeat(indent) + (number < 10 ? " " : "") + number + "  ";
+        wrap(start, " ".repeat(start.length()), words, "");
+        return this;
+    }
+
     /** A label and what it says; on a narrow screen what it says is less indented. */
     public Page labelled(int indent, String label, String words) {
         int column = width < 60 ? indent + 2 : indent + 11;

@@ -87,12 +87,12 @@ final class Paddock {
         Answer to(Topic topic) {
             Optional<Answer> answer = switch (topic.field()) {
                 case DOING -> doing();
-                case PHASE -> each(topic.complaint(), Report::phase);
+                case PHASE -> each(topic.complaint(), Report::phase, Report::speed);
                 case SPEED -> each(topic.complaint(), Report::speed);
                 case WHERE -> each(topic.complaint(), Report::where);
                 case SINCE -> report(topic).since().map(Answer.Said::of);
                 case TURN -> report(topic).turn().map(Answer.Said::of);
-                case SEVERITY -> Optional.of(Answer.Said.of(report(topic).severity()));
+                case SEVERITY -> Optional.of(Answer.Said.of(report(topic).severity(), report(topic).occurrence()));
                 case OCCURRENCE -> Optional.of(Answer.Said.of(report(topic).occurrence()));
                 case SURFACE -> Optional.of(Answer.Said.of(truth.conditions().surface()));
                 case CIRCUIT -> Optional.of(Answer.Said.of(truth.conditions().turns()));
@@ -120,15 +120,23 @@ final class Paddock {
                 }
                 meant.get(at).add(report);
             }
-            return symptoms.isEmpty() ? Optional.empty() : Optional.of(new Answer.Said(symptoms));
+            return symptoms.isEmpty() ? Optional.empty() : Optional.of(Answer.Said.each(symptoms));
         }
 
-        /** Every phase, or every kind of corner, in which it happens. */
-        private <W extends Word> Optional<Answer> each(int complaint, Function<Report, Optional<W>> part) {
+        /** Each way in which it happens, as far as {@code parts} tell ways apart. */
+        @SafeVarargs
+        private Optional<Answer> each(int complaint, Function<Report, Optional<? extends Word>>... parts) {
             List<Report> reports = meant.remove(complaint);
-            Map<Word, List<Report>> split = new LinkedHashMap<>();
-            reports.forEach(report -> part.apply(report).ifPresent(word ->
-                    split.computeIfAbsent(word, key -> new ArrayList<>()).add(report)));
+            Map<List<Word>, List<Report>> split = new LinkedHashMap<>();
+            for (Report report : reports) {
+                List<Word> words = new ArrayList<>();
+                for (Function<Report, Optional<? extends Word>> part : parts) {
+                    part.apply(report).ifPresent(words::add);
+                }
+                if (!words.isEmpty()) {
+                    split.computeIfAbsent(words, key -> new ArrayList<>()).add(report);
+                }
+            }
             meant.addAll(complaint, split.isEmpty() ? List.of(reports) : split.values());
             return split.isEmpty() ? Optional.empty() : Optional.of(new Answer.Said(List.copyOf(split.keySet())));
         }
