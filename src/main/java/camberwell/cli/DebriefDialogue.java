@@ -107,8 +107,12 @@ final class DebriefDialogue {
 
     private void choices(Topic topic) {
         List<Word> listed = listed();
-        boolean brief = audience == Audience.ENGINEER || topic.field() == Field.DOING
-                && (audience == Audience.CLUB || explained.containsAll(listed));
+        boolean told = explained.containsAll(listed);
+        boolean brief = switch (audience) {
+            case ENGINEER -> true;
+            case CLUB -> told || topic.field() == Field.DOING;
+            case NEWCOMER -> told && topic.field() == Field.DOING;
+        };
         if (brief) {
             page.columns(1, Stream.iterate(0, i -> i < listed.size(), i -> i + 1)
                     .map(i -> (i < 9 ? " " : "") + (i + 1) + "  " + spoken(listed.get(i))).toList());
