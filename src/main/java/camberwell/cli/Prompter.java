@@ -78,7 +78,8 @@ interface Prompter extends Closeable {
                     .completer((read, line, candidates) -> completions.get().stream().map(Candidate::new)
                             .forEach(candidates::add))
                     .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-                    .option(LineReader.Option.CASE_INSENSITIVE, true).build();
+                    .option(LineReader.Option.CASE_INSENSITIVE, true)
+                    .option(LineReader.Option.COMPLETE_MATCHER_TYPO, false).build();
             out = console.out();
             width = terminal.getWidth() > 0 ? Math.min(terminal.getWidth(), console.width()) : console.width();
         }

@@ -10,7 +10,9 @@ import camberwell.run.Report;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -20,16 +22,22 @@ import java.util.Optional;
  * <p>The next question is the one with the greatest {@linkplain Question#gain() information gain} about the ranking,
  * among those of which some answer would put another change first. Where no single answer would, it is one that would
  * together with an answer to one other question, and that moves the ranking by itself; when there is none of that sort
- * either, the debrief is done. Before all that the kind of car is asked, where it is not known, and what the car was
+ * either, the debrief is done. That look ahead is bounded, most telling questions first. Before all that the kind of car is asked, where it is not known, and what the car was
  * doing. Not for use by two threads.
  */
 public final class Debrief implements AutoCloseable {
+
+    /** Cases that are tried at most to look two answers ahead, so that nobody waits. */
+    private static final int LOOK_AHEAD = 400;
 
     private final State start;
     private final List<Car> kinds;
     private final Repertoire repertoire;
     private final WhatIf whatIf;
     private final List<Entry> entries = new ArrayList<>();
+    /** What was tried already: the next question's answers are largely those that were looked ahead to. */
+    private final Map<Case, Outcome> outcomes = new HashMap<>();
+    private int tried;
     private State state;
     private Optional<Question> next;
 
@@ -92,18 +100,19 @@ public final class Debrief implements AutoCloseable {
         }
         List<Question> open = repertoire.open(state).stream().map(topic -> weighed(topic, state))
                 .sorted(Comparator.comparingDouble(Question::gain).reversed()).toList();
+        int limit = tried + LOOK_AHEAD;
         return open.stream().filter(Question::decides).findFirst()
                 .or(() -> open.stream().filter(Question::movesRanking)
-                        .filter(question -> decidesWithAnother(question, open)).findFirst());
+                        .filter(question -> decidesWithAnother(question, open, limit)).findFirst());
     }
 
     /** Whether two answers together would put another change first. */
-    private boolean decidesWithAnother(Question question, List<Question> open) {
+    private boolean decidesWithAnother(Question question, List<Question> open, int limit) {
         for (Question.Choice choice : question.choices()) {
             if (choice.single() && !choice.outcome().equals(question.now())) {
                 State then = state.with(question.topic(), choice.answer());
                 for (Question other : open) {
-                    if (other != question && !then.knows(other.topic()) && other.choices().stream()
+                    if (tried < limit && other != question && !then.knows(other.topic()) && other.choices().stream()
                             .filter(Question.Choice::single).map(Question.Choice::answer)
                             .anyMatch(answer -> !outcome(then.with(other.topic(), answer)).first()
                                     .equals(question.now().first()))) {
@@ -163,7 +172,10 @@ public final class Debrief implements AutoCloseable {
     }
 
     private Outcome outcome(State of) {
-        return Outcome.of(whatIf.advise(of.run()));
+        return outcomes.computeIfAbsent(of.run(), run -> {
+            tried++;
+            return Outcome.of(whatIf.advise(run));
+        });
     }
 
     /** Takes an answer to any topic that is open. */

@@ -28,7 +28,7 @@ public final class Consultation implements AutoCloseable {
 
     private static final Comparator<Conclusion> ORDER = Comparator.comparing(Conclusion::rule)
             .thenComparing(Comparator.comparingDouble(Conclusion::certainty).reversed())
-            .thenComparing(conclusion -> conclusion.premises().toString());
+            .thenComparing(conclusion -> conclusion.premises().stream().map(Premise::statement).toList().toString());
 
     private final KieSession session;
     private final Map<Premise, FactHandle> handles = new HashMap<>();
