@@ -36,9 +36,10 @@ import picocli.CommandLine.Option;
 @Command(name = "debrief", mixinStandardHelpOptions = true,
         description = {"Asks what the car did, as few questions as it can, and names the changes to make.",
             "",
-            "Each next question is the one whose answer is expected to tell most about which change comes first. At any "
-            + "prompt: an answer by number, by word or by its beginning; unknown, why, so far, back, change, help, done "
-            + "or quit. Where standard input is no terminal, lines are read from it, and its end stands for done.", ""},
+            "Each next question is the one whose answer is expected to tell most about which change comes first. At "
+            + "any prompt: an answer by number, by word or by its beginning; unknown, why, so far, back, change, help, "
+            + "done or quit. Where standard input is no terminal, lines are read from it, and its end stands "
+            + "for done.", ""},
         footer = {"", "Examples:",
             "  camberwell debrief --car demo-cases/cars/larkspur-hatch.yaml --save friday.yaml",
             "  camberwell debrief --for newcomer --transcript friday.md",
@@ -56,8 +57,8 @@ final class DebriefCommand implements Callable<Integer> {
     private String car;
 
     @Option(names = "--for", paramLabel = "WHOM", defaultValue = "club", converter = ToAudience.class,
-            description = "newcomer, club or engineer; club by default. A newcomer is asked about what was felt, has each "
-                    + "word explained, and gets driving advice first and one change.")
+            description = "newcomer, club or engineer; club by default. A newcomer is asked about what was felt, has "
+                    + "each word explained, and gets driving advice first and one change.")
     private Audience audience;
 
     @Option(names = "--save", paramLabel = "CASE",
@@ -67,7 +68,8 @@ final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--resume", paramLabel = "CASE", description = "Go on from a case that was saved.")
     private String resume;
 
-    @Option(names = "--transcript", paramLabel = "FILE", description = "Write questions, answers and advice, as Markdown.")
+    @Option(names = "--transcript", paramLabel = "FILE",
+            description = "Write questions, answers and advice, as Markdown.")
     private String transcript;
 
     DebriefCommand(Console console, Engine engine) {
@@ -78,7 +80,8 @@ final class DebriefCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (car != null && resume != null) {
-            throw new ProblemsException(Problem.of("--car", "the case of --resume has its car already", Optional.empty()));
+            throw new ProblemsException(Problem.of("--car", "the case of --resume has its car already",
+                    Optional.empty()));
         }
         checkWritable("--save", save, resume);
         checkWritable("--transcript", transcript, transcript);
@@ -116,7 +119,8 @@ final class DebriefCommand implements Callable<Integer> {
                     untold(new CaseReader().readCar(file), Optional.of(file.toString())));
         }
         List<Car> kinds = kinds();
-        return Debrief.of(engine.advisor(), engine.rules(), engine.notes(), untold(kinds.get(0), Optional.empty()), kinds);
+        return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
+                untold(kinds.get(0), Optional.empty()), kinds);
     }
 
     private List<Car> kinds() throws IOException {
@@ -127,7 +131,8 @@ final class DebriefCommand implements Callable<Integer> {
     }
 
     private static Case untold(Car car, Optional<String> file) {
-        return new Case(file.isPresent() ? "Debrief of the " + car.name() : "Debrief", "-", car, Conditions.UNKNOWN, Map.of(), List.of(), List.of(), file, Map.of());
+        return new Case(file.isPresent() ? "Debrief of the " + car.name() : "Debrief", "-", car, Conditions.UNKNOWN,
+                Map.of(), List.of(), List.of(), file, Map.of());
     }
 
     private void talk(Debrief debrief) throws IOException {

@@ -86,8 +86,8 @@ final class DebriefDialogue {
         tyres.clear();
         page.blank();
         if (question.isEmpty()) {
-            page.paragraph(0, "Nothing more to ask: no answer could put another change first. Press Enter for the advice; "
-                    + "or back, change, so far.");
+            page.paragraph(0, "Nothing more to ask: no answer could put another change first. Press Enter for the "
+                    + "advice; or back, change, so far.");
             return;
         }
         Topic topic = question.get().topic();
@@ -355,7 +355,8 @@ final class DebriefDialogue {
     /** An answer in words. */
     static String text(Answer answer) {
         if (answer instanceof Answer.Said said) {
-            return said.groups().stream().map(group -> group.stream().map(Word::spoken).collect(Collectors.joining(" ")))
+            return said.groups().stream()
+                    .map(group -> group.stream().map(Word::spoken).collect(Collectors.joining(" ")))
                     .collect(Collectors.joining(", "));
         }
         if (answer instanceof Answer.OfCar chosen) {
@@ -374,7 +375,8 @@ final class DebriefDialogue {
     private static String text(TyreReading tyre) {
         String tread = Stream.of(tyre.inner(), tyre.middle(), tyre.outer()).flatMap(Optional::stream)
                 .map(figure -> figure.text(Quantity.decimalsOf(figure.value()))).collect(Collectors.joining(" / "));
-        String pressure = Stream.of(tyre.coldPressure().map(it -> it + " cold"), tyre.hotPressure().map(it -> it + " hot"))
+        String pressure = Stream.of(tyre.coldPressure().map(it -> it + " cold"),
+                        tyre.hotPressure().map(it -> it + " hot"))
                 .flatMap(Optional::stream).collect(Collectors.joining(", "));
         return Stream.of(tread, pressure).filter(it -> !it.isEmpty()).collect(Collectors.joining(", "));
     }
@@ -386,8 +388,8 @@ final class DebriefDialogue {
         }
         Question asked = question.get();
         if (asked.topic().field() == Field.CAR) {
-            page.paragraph(0, "What a change does depends on which wheels are driven, and a car can only be changed where it "
-                    + "can be adjusted.");
+            page.paragraph(0, "What a change does depends on which wheels are driven, and a car can only be changed "
+                    + "where it can be adjusted.");
             return;
         }
         page.paragraph(0, "The answer decides what comes first. Now: " + first(asked.now()) + ".");
@@ -397,7 +399,8 @@ final class DebriefDialogue {
         byFirst.forEach((first, answers) -> page.point(2, Words.sentence(first) + ", if: " + answers.stream()
                 .limit(SAMPLES).collect(Collectors.joining("; ")) + (answers.size() > SAMPLES ? "; …" : "")));
         if (byFirst.size() == 1) {
-            page.paragraph(0, "By itself no answer changes that; together with the answer to another question one may.");
+            page.paragraph(0, "By itself no answer changes that; together with the answer to another question "
+                    + "one may.");
         }
         if (audience == Audience.ENGINEER) {
             page.paragraph(0, "The answer is expected to tell " + Words.two(asked.gain()) + " bit of the ranking.");

@@ -46,8 +46,8 @@ public final class Phrases {
             case SURFACE -> newcomer ? "How wet was the track?" : "Surface?";
             case TRACK -> newcomer ? "How warm was the surface of the track, if somebody measured it?"
                     : "Track temperature?";
-            case TYRES -> newcomer ? "Did somebody measure the tyres when you came in? Tyre by tyre, the temperature of "
-                    + "the tread near the inside edge, in the middle and near the outside edge; then the pressure."
+            case TYRES -> newcomer ? "Did somebody measure the tyres when you came in? Tyre by tyre, the temperature "
+                    + "of the tread near the inside edge, in the middle and near the outside edge; then the pressure."
                     : "Tyres, wheel by wheel: inner, middle, outer, hot pressure.";
             case CIRCUIT -> newcomer ? "Which way do most turns of the circuit go?" : "Most turns of the circuit?";
         };

@@ -53,7 +53,8 @@ public final class Reply {
     public static List<String> words(String typed, List<String> listed, List<String> known, boolean several)
             throws NoAnswer {
         List<String> words = new ArrayList<>();
-        for (String part : typed.trim().toLowerCase(Locale.ROOT).split("\\s*(,|;|\\+|&|\\band\\b)\\s*|(?<=\\d)\\s+(?=\\d)")) {
+        for (String part : typed.trim().toLowerCase(Locale.ROOT)
+                .split("\\s*(,|;|\\+|&|\\band\\b)\\s*|(?<=\\d)\\s+(?=\\d)")) {
             String word = part.matches("\\d+") ? numbered(part, listed) : word(part.replaceAll("[\\s_]+", "-"), known);
             if (!words.contains(word)) {
                 words.add(word);
@@ -123,7 +124,8 @@ public final class Reply {
     }
 
     private static List<Word> flat(String typed, List<Word> own, List<Word> more, List<Word> listed) throws NoAnswer {
-        List<String> tokens = Stream.of(typed.trim().toLowerCase(Locale.ROOT).split("[\\s,;+&_]+|\\.$"))
+        List<String> tokens = Stream.of(typed.trim().toLowerCase(Locale.ROOT)
+                .split("[\\s,;+&_]+|\\.$"))
                 .filter(token -> !List.of("", "and", "in", "on", "at", "the", "corners").contains(token)).toList();
         List<String> all = Stream.concat(own.stream(), more.stream()).map(Word::id).toList();
         List<Word> words = new ArrayList<>();
@@ -173,8 +175,8 @@ public final class Reply {
     }
 
     /**
-     * The figures of one wheel or of several: three temperatures, three temperatures and a pressure, or a pressure. What
-     * has no unit is taken in the units of the car's file, or in °C and bar.
+     * The figures of one wheel or of several: three temperatures, three temperatures and a pressure, or a pressure.
+     * What has no unit is taken in the units of the car's file, or in °C and bar.
      *
      * @param wheels those that are left, the next one first
      */
@@ -195,8 +197,8 @@ public final class Reply {
             }
             boolean pressed = at + temperatures < figures.size() && isPressure(figures.get(at + temperatures), car);
             if (temperatures != 0 && temperatures != 3 || temperatures == 0 && !pressed) {
-                throw new NoAnswer("The " + wheel.spoken() + " tyre wants three temperatures, or three and a pressure, or "
-                        + "a pressure: for instance 92 84 78 1.95.");
+                throw new NoAnswer("The " + wheel.spoken() + " tyre wants three temperatures, or three and a pressure, "
+                        + "or a pressure: for instance 92 84 78 1.95.");
             }
             List<Optional<Quantity>> tread = new ArrayList<>();
             for (int i = 0; i < 3; i++) {

@@ -76,7 +76,8 @@ final class Samples {
             double low = spec.windowLow().map(it -> it.in(Unit.CELSIUS)).orElse(USUAL_TREAD);
             double high = spec.windowHigh().map(it -> it.in(Unit.CELSIUS)).orElse(USUAL_TREAD);
             double level = !chosen || side == 0 ? (low + high) / 2 : side > 0 ? high + OUTSIDE : low - OUTSIDE;
-            tyres.put(wheel, new TyreReading(celsius(level + (chosen ? inner : 0)), celsius(level + (chosen ? middle : 0)),
+            tyres.put(wheel, new TyreReading(celsius(level + (chosen ? inner : 0)),
+                    celsius(level + (chosen ? middle : 0)),
                     celsius(level + (chosen ? outer : 0)), Optional.empty(), Optional.empty()));
         }
         return new Answer.Read(tyres);

@@ -142,7 +142,8 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         for (int i = 0; i < groups.size(); i++) {
             Set<Field> told = EnumSet.of(topic.field());
             told.addAll(before);
-            told.addAll(answer instanceof Answer.Said ? fields(topic.field(), groups.get(i)) : topic.field().alongside());
+            told.addAll(answer instanceof Answer.Said ? fields(topic.field(), groups.get(i))
+                    : topic.field().alongside());
             reports.add(topic.complaint() + i, detailed(report, topic.field(), groups.get(i)));
             more.add(topic.complaint() + i, told);
         }

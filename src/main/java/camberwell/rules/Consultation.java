@@ -86,8 +86,8 @@ public final class Consultation implements AutoCloseable {
 
     /**
      * Fires until nothing changes any more. When the rule that combines evidence withdraws a finding, and evidence that
-     * rested on it goes in turn, Drools 10.2 does not look at that rule again by itself; a fact that comes and goes makes
-     * it look.
+     * rested on it goes in turn, Drools 10.2 does not look at that rule again by itself; a fact that comes and goes
+     * makes it look.
      */
     private void settle() {
         int fired = fire(0);

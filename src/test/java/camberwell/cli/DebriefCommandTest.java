@@ -65,7 +65,8 @@ class DebriefCommandTest {
     void saves() {
         for (List<String> car : List.of(List.of("--car", COUPE), List.<String>of())) {
             String name = car.isEmpty() ? "kind.yaml" : "coupe.yaml";
-            String typed = (car.isEmpty() ? "rear-drive-club\n" : "") + "oversteer exit slow, wheelspin\nunknown\nstrong\n";
+            String typed = (car.isEmpty() ? "rear-drive-club\n" : "")
+                    + "oversteer exit slow, wheelspin\nunknown\nstrong\n";
             Ran debrief = run(80, typed, Stream.concat(Stream.of("debrief", "--save", name), car.stream())
                     .toArray(String[]::new));
             assertEquals("", debrief.err());
@@ -89,7 +90,8 @@ class DebriefCommandTest {
     @DisplayName("a newcomer without a car file is asked what was felt and gets one change, in common steps")
     void newcomer() {
         Ran ran = run(80, "rear-drive road\n2\nunknown\nmid-corner slow\nclear\n", "debrief", "--for", "newcomer");
-        assertTrue(ran.out().contains("the nose runs wide: you turn the wheel, and the car goes on straight"), ran.out());
+        assertTrue(ran.out().contains("the nose runs wide: you turn the wheel, and the car goes on straight"),
+                    ran.out());
         assertTrue(ran.out().contains("one common step"), ran.out());
         assertFalse(ran.out().contains("\n2. "), ran.out());
     }

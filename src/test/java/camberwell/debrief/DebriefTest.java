@@ -64,8 +64,8 @@ class DebriefTest {
     }
 
     @Test
-    @DisplayName("a driver who answers truthfully is told the same first change as by the whole case, in a median of at "
-            + "most six questions")
+    @DisplayName("a driver who answers truthfully is told the same first change as by the whole case, in a median of "
+            + "at most six questions")
     void reachesTheSame() throws IOException {
         List<Case> cases = Paddock.demoCases();
         List<Integer> counts = new ArrayList<>();

@@ -10,7 +10,6 @@ import camberwell.rules.RuleBase;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
-import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.io.IOException;
