@@ -44,6 +44,7 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main(console));
         new Commands()
                 .add("advise", () -> new AdviseCommand(console, engine))
+                .add("debrief", () -> new DebriefCommand(console, engine))
                 .add("explain", () -> new ExplainCommand(console, engine))
                 .add("note", () -> new NoteCommand(console, engine))
                 .add("terms", () -> new TermsCommand(console, engine))

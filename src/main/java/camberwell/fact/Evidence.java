@@ -8,5 +8,5 @@ public record Evidence(String finding, double certainty, String rule, List<Premi
 
     static final Comparator<Evidence> ORDER = Comparator.comparing(Evidence::rule)
             .thenComparing(Comparator.comparingDouble(Evidence::certainty).reversed())
-            .thenComparing(evidence -> evidence.premises().toString());
+            .thenComparing(evidence -> evidence.premises().stream().map(Premise::statement).toList().toString());
 }

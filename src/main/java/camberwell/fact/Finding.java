@@ -29,6 +29,18 @@ public record Finding(String id, double certainty, List<Evidence> evidence) impl
         return certainty >= LIKELY;
     }
 
+    /** Without the evidence: what follows from a finding is hashed with it, over and over. */
+    @Override
+    public int hashCode() {
+        return 31 * id.hashCode() + Double.hashCode(certainty);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Finding finding && id.equals(finding.id)
+                && Double.compare(certainty, finding.certainty) == 0 && evidence.equals(finding.evidence);
+    }
+
     @Override
     public String statement() {
         return id;

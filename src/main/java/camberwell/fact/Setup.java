@@ -73,6 +73,17 @@ public record Setup(Car car) implements Premise {
         return car.generic() ? Optional.empty() : car.setting(adjuster).map(Setting::now);
     }
 
+    /** By the name alone: every conclusion carries its premises and is hashed when it is inserted. */
+    @Override
+    public int hashCode() {
+        return car.name().hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Setup setup && car.equals(setup.car);
+    }
+
     @Override
     public double certainty() {
         return 1;

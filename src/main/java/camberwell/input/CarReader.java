@@ -33,6 +33,7 @@ final class CarReader {
         fields.require("drive");
         Optional<String> name = fields.text("name");
         Optional<Drive> drive = fields.word("drive", Drive.class);
+        boolean generic = fields.choice("generic", List.of("true", "false")).filter("true"::equals).isPresent();
         Map<Adjuster, Setting> adjusters = fields.map("adjusters", "adjuster")
                 .map(CarReader::adjusters).orElse(Map.of());
         Map<Axle, TyreSpec> tyres = fields.map("tyres", "axle").map(axles -> tyres(axles, in)).orElse(Map.of());
@@ -40,7 +41,7 @@ final class CarReader {
                 .map(CarReader::dimensions).orElse(Map.of());
         fields.done();
         return name.isEmpty() || drive.isEmpty() ? Optional.empty()
-                : Optional.of(new Car(name.get(), drive.get(), adjusters, tyres, dimensions, false));
+                : Optional.of(new Car(name.get(), drive.get(), adjusters, tyres, dimensions, generic));
     }
 
     private static Map<Adjuster, Setting> adjusters(Fields fields) {

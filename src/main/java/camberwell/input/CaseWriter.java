@@ -40,7 +40,7 @@ import org.yaml.snakeyaml.resolver.Resolver;
 
 /**
  * Writes a case so that {@link CaseReader} reads an equal one. A car that came from a file is pointed to, with the
- * case's own setup beside it; any other is written into the case. That a car is generic cannot be written.
+ * case's own setup beside it; any other is written into the case.
  */
 public final class CaseWriter {
 
@@ -127,8 +127,11 @@ public final class CaseWriter {
         car.tyres().forEach((axle, spec) -> tyres.putEvenEmpty(axle.id(), tyre(spec)));
         MapOf dimensions = new MapOf(FlowStyle.BLOCK);
         car.dimensions().forEach((dimension, value) -> dimensions.put(dimension.id(), quantity(value)));
-        return new MapOf(FlowStyle.BLOCK).put("name", text(car.name())).put("drive", text(car.drive().id()))
-                .put("adjusters", adjusters.node()).put("tyres", tyres.node())
+        MapOf map = new MapOf(FlowStyle.BLOCK).put("name", text(car.name())).put("drive", text(car.drive().id()));
+        if (car.generic()) {
+            map.put("generic", new ScalarNode(Tag.BOOL, "true", null, null, ScalarStyle.PLAIN));
+        }
+        return map.put("adjusters", adjusters.node()).put("tyres", tyres.node())
                 .put("dimensions", dimensions.node()).node();
     }
 

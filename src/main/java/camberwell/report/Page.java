@@ -48,6 +48,13 @@ public final class Page {
         return this;
     }
 
+    /** A point of a numbered list. */
+    public Page numbered(int indent, int number, String words) {
+        String start = " ".repeat(indent) + (number < 10 ? " " : "") + number + "  ";
+        wrap(start, " ".repeat(start.length()), words, "");
+        return this;
+    }
+
     /** A label and what it says; on a narrow screen what it says is less indented. */
     public Page labelled(int indent, String label, String words) {
         int column = width < 60 ? indent + 2 : indent + 11;
@@ -74,6 +81,21 @@ public final class Page {
         for (int i = 0; i < lines; i++) {
             verbatim((pad(names, i, width - 2 * column - 2) + pad(ones, i, column + 2) + pad(others, i, 0))
                     .stripTrailing());
+        }
+        return this;
+    }
+
+    /** Short items, in as many columns as the width has room for, read downwards. */
+    public Page columns(int indent, List<String> items) {
+        int wide = items.stream().mapToInt(String::length).max().orElse(0) + 3;
+        int columns = Math.max(1, Math.min(items.size(), (width - indent) / wide));
+        int rows = (items.size() + columns - 1) / columns;
+        for (int row = 0; row < rows; row++) {
+            StringBuilder line = new StringBuilder(" ".repeat(indent));
+            for (int i = row; i < items.size(); i += rows) {
+                line.append(items.get(i)).append(" ".repeat(wide - items.get(i).length()));
+            }
+            text.append(line.toString().stripTrailing()).append('\n');
         }
         return this;
     }

@@ -33,7 +33,8 @@ public final class Consultation implements AutoCloseable {
 
     private static final Comparator<Conclusion> ORDER = Comparator.comparing(Conclusion::rule)
             .thenComparing(Comparator.comparingDouble(Conclusion::certainty).reversed())
-            .thenComparing(conclusion -> conclusion.premises().toString()).thenComparing(Conclusion::toString);
+            .thenComparing(conclusion -> conclusion.premises().stream().map(Premise::statement).toList().toString())
+            .thenComparing(Conclusion::toString);
 
     private final KieSession session;
     private final Set<String> unspoken;
@@ -79,10 +80,7 @@ public final class Consultation implements AutoCloseable {
      * @throws RuleProblemException if the rules fire without end
      */
     public Conclusions conclude() {
-        if (session.fireAllRules(FIRING_LIMIT) >= FIRING_LIMIT) {
-            throw new RuleProblemException("the rules fired " + FIRING_LIMIT + " times and were not done: some of them "
-                    + "go round in circles");
-        }
+        settle();
         List<Finding> findings = new ArrayList<>();
         List<Proposal> proposals = new ArrayList<>();
         List<Withholding> withholdings = new ArrayList<>();
@@ -107,6 +105,35 @@ public final class Consultation implements AutoCloseable {
         driving.sort(ORDER);
         cautions.sort(ORDER);
         return new Conclusions(findings, proposals, withholdings, driving, cautions);
+    }
+
+    /**
+     * Fires until nothing changes any more. When the rule that combines evidence withdraws a finding, and evidence that
+     * rested on it goes in turn, Drools 10.2 does not look at that rule again by itself; a fact that comes and goes
+     * makes it look.
+     */
+    private void settle() {
+        int fired = fire(0);
+        long before;
+        int firedBefore;
+        do {
+            before = session.getFactCount();
+            firedBefore = fired;
+            FactHandle nudge = session.insert(new Watched(""));
+            fired = fire(fired);
+            session.delete(nudge);
+            fired = fire(fired);
+        } while (fired > firedBefore || session.getFactCount() != before);
+    }
+
+    /** Fires, and returns how often rules have fired in all. */
+    private int fire(int before) {
+        int fired = before + session.fireAllRules(FIRING_LIMIT);
+        if (fired >= FIRING_LIMIT) {
+            throw new RuleProblemException("the rules fired " + FIRING_LIMIT + " times and were not done: some of them "
+                    + "go round in circles");
+        }
+        return fired;
     }
 
     @Override

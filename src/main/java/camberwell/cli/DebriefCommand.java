@@ -1,0 +1,251 @@
+package camberwell.cli;
+
+import camberwell.advice.Advice;
+import camberwell.car.Car;
+import camberwell.debrief.Debrief;
+import camberwell.debrief.Entry;
+import camberwell.debrief.Phrases;
+import camberwell.input.CaseReader;
+import camberwell.input.CaseWriter;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.report.AdviceText;
+import camberwell.report.Page;
+import camberwell.run.Case;
+import camberwell.run.Conditions;
+import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Word;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code camberwell debrief}: questions and answers after a run, and the advice at their end. */
+@Command(name = "debrief", mixinStandardHelpOptions = true,
+        description = {"Asks what the car did, as few questions as it can, and names the changes to make.",
+            "",
+            "Each next question is the one whose answer is expected to tell most about which change comes first. At "
+            + "any prompt: an answer by number, by word or by its beginning; unknown, why, so far, back, change, help, "
+            + "done or quit. Where standard input is no terminal, lines are read from it, and its end stands "
+            + "for done.", ""},
+        footer = {"", "Examples:",
+            "  camberwell debrief --car demo-cases/cars/larkspur-hatch.yaml --save friday.yaml",
+            "  camberwell debrief --for newcomer --transcript friday.md",
+            "  camberwell debrief --resume friday.yaml"})
+final class DebriefCommand implements Callable<Integer> {
+
+    private static final int TOP = 5;
+    private static final int TRANSCRIPT_WIDTH = 80;
+
+    private final Console console;
+    private final Engine engine;
+
+    @Option(names = "--car", paramLabel = "CAR",
+            description = "The car's file. Without one, the kind of car is asked and advice speaks in common steps.")
+    private String car;
+
+    @Option(names = "--for", paramLabel = "WHOM", defaultValue = "club", converter = ToAudience.class,
+            description = "newcomer, club or engineer; club by default. A newcomer is asked about what was felt, has "
+                    + "each word explained, and gets driving advice first and one change.")
+    private Audience audience;
+
+    @Option(names = "--save", paramLabel = "CASE",
+            description = "Write the case there after every answer; advise gives the same advice on it.")
+    private String save;
+
+    @Option(names = "--resume", paramLabel = "CASE", description = "Go on from a case that was saved.")
+    private String resume;
+
+    @Option(names = "--transcript", paramLabel = "FILE",
+            description = "Write questions, answers and advice, as Markdown.")
+    private String transcript;
+
+    DebriefCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (car != null && resume != null) {
+            throw new ProblemsException(Problem.of("--car", "the case of --resume has its car already",
+                    Optional.empty()));
+        }
+        checkWritable("--save", save, resume);
+        checkWritable("--transcript", transcript, transcript);
+        try (Debrief debrief = open()) {
+            talk(debrief);
+        }
+        return ExitCode.DONE;
+    }
+
+    /** Says so before the first question, not after the last, when a file cannot be written. */
+    private void checkWritable(String option, String file, String replaceable) {
+        if (file == null) {
+            return;
+        }
+        Path path = console.path(file).toAbsolutePath();
+        String wrong = Files.isDirectory(path) ? "is a folder"
+                : !Files.isDirectory(path.getParent()) ? "there is no folder " + path.getParent()
+                : !Files.isWritable(path.getParent()) ? "the folder cannot be written to"
+                : Files.exists(path) && (replaceable == null
+                        || !console.path(replaceable).toAbsolutePath().normalize().equals(path.normalize()))
+                ? "stands there already; go on from it with --resume, or take another name" : null;
+        if (wrong != null) {
+            throw new ProblemsException(Problem.of(option + " " + file, wrong, Optional.empty()));
+        }
+    }
+
+    private Debrief open() throws IOException {
+        if (resume != null) {
+            return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
+                    new CaseReader().read(console.path(resume)).run());
+        }
+        if (car != null) {
+            Path file = console.path(car);
+            return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
+                    untold(new CaseReader().readCar(file), Optional.of(file.toString())));
+        }
+        List<Car> kinds = kinds();
+        return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
+                untold(kinds.get(0), Optional.empty()), kinds);
+    }
+
+    private List<Car> kinds() throws IOException {
+        try (Stream<Path> files = Files.list(engine.home().resolve("rules").resolve("car-classes"))) {
+            return files.filter(file -> file.toString().endsWith(".yaml")).sorted()
+                    .map(file -> new CaseReader().readCar(file)).toList();
+        }
+    }
+
+    private static Case untold(Car car, Optional<String> file) {
+        return new Case(file.isPresent() ? "Debrief of the " + car.name() : "Debrief", "-", car, Conditions.UNKNOWN,
+                Map.of(), List.of(), List.of(), file, Map.of());
+    }
+
+    private void talk(Debrief debrief) throws IOException {
+        DebriefDialogue[] dialogue = new DebriefDialogue[1];
+        try (Prompter prompter = Prompter.of(console, () -> dialogue[0].completions())) {
+            dialogue[0] = new DebriefDialogue(debrief, engine.notes(), audience,
+                    () -> new Page(prompter.width(), console.styled()));
+            boolean advise = talk(debrief, dialogue[0], prompter);
+            if (advise) {
+                Page page = new Page(prompter.width(), console.styled());
+                advice(debrief.advice(), page);
+                console.out().println();
+                console.out().print(page);
+            }
+            if (transcript != null) {
+                write(console.path(transcript), transcript(debrief, advise));
+                console.out().println();
+                console.out().println("Transcript: " + transcript);
+            }
+            if (save != null && !debrief.entries().isEmpty()) {
+                console.out().println();
+                console.out().println(advise ? "Saved: " + save : "Saved: " + save + "; go on with --resume " + save);
+            }
+            console.out().flush();
+        }
+    }
+
+    /** Whether the advice is wanted at the end. */
+    private boolean talk(Debrief debrief, DebriefDialogue dialogue, Prompter prompter) throws IOException {
+        dialogue.ask();
+        while (true) {
+            console.out().print(dialogue.take());
+            Optional<String> line = prompter.line(dialogue.prompt());
+            if (line.isEmpty()) {
+                return !console.interactive();
+            }
+            switch (dialogue.reply(line.get())) {
+                case ANSWERED -> save(debrief);
+                case ADVISE -> {
+                    return true;
+                }
+                case LEAVE -> {
+                    return false;
+                }
+                case ASK -> {
+                    // Nothing new is known.
+                }
+            }
+        }
+    }
+
+    private void save(Debrief debrief) {
+        if (save == null) {
+            return;
+        }
+        try {
+            new CaseWriter().write(debrief.run(), console.path(save));
+        } catch (ProblemsException e) {
+            // What was answered is still here: the talk goes on, and the next answer tries again.
+            e.problems().forEach(problem -> console.err().println(problem.text()));
+        }
+    }
+
+    private void advice(Advice advice, Page page) {
+        boolean newcomer = audience == Audience.NEWCOMER;
+        Advice shown = new Advice(advice.run(), advice.tyres(), advice.complaints(), advice.findings(),
+                advice.changes().stream().limit(newcomer ? 1 : TOP).toList(), advice.withheld(), advice.conflicts(),
+                advice.driving(), advice.drivingFirst() || newcomer, advice.cautions());
+        new AdviceText(engine.notes(), TOP, audience == Audience.ENGINEER).write(shown, page);
+    }
+
+    private String transcript(Debrief debrief, boolean advise) {
+        StringBuilder text = new StringBuilder("# Debrief: ").append(debrief.run().car().name()).append("\n\n");
+        for (Entry entry : debrief.entries()) {
+            text.append("- ").append(Phrases.question(entry.topic(), entry.complaint(), audience)).append("\n  **")
+                    .append(DebriefDialogue.text(entry.answer())).append("**\n");
+        }
+        if (advise) {
+            Page page = new Page(TRANSCRIPT_WIDTH, false);
+            advice(debrief.advice(), page);
+            text.append("\n## Advice\n\n```text\n").append(page).append("```\n");
+        }
+        return text.toString();
+    }
+
+    private static void write(Path file, String text) {
+        Path target = file.toAbsolutePath();
+        Path draft = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid());
+        try {
+            try {
+                Files.writeString(draft, text);
+                try {
+                    Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
+                } catch (AtomicMoveNotSupportedException e) {
+                    Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+                }
+            } finally {
+                Files.deleteIfExists(draft);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(file + ": cannot be written", e);
+        }
+    }
+
+    /** Reads {@code --for}. */
+    static final class ToAudience implements CommandLine.ITypeConverter<Audience> {
+        @Override
+        public Audience convert(String typed) {
+            List<String> known = Word.ids(Audience.class);
+            return Word.find(Audience.class, typed.toLowerCase(Locale.ROOT))
+                    .orElseThrow(() -> new CommandLine.TypeConversionException("it is " + String.join(", ", known)
+                            + "; not " + typed + Nearest.to(typed, known).map(near -> "; did you mean " + near + "?")
+                            .orElse("")));
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package camberwell.cli;
+
+import java.io.BufferedReader;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jline.reader.Candidate;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+
+/** Where lines are typed. */
+interface Prompter extends Closeable {
+
+    /** The next line; empty when there is none any more, be it by the end of the input or by ^C or ^D. */
+    Optional<String> line(String prompt) throws IOException;
+
+    /** How wide the screen is. */
+    int width();
+
+    @Override
+    void close() throws IOException;
+
+    /** The one for {@code console}: with editing, history and completion where a person sits at it. */
+    static Prompter of(Console console, Supplier<List<String>> completions) throws IOException {
+        return console.interactive() ? new Typed(console, completions) : new Piped(console);
+    }
+
+    /** Lines from a script. What was read is shown after the prompt, so that the output reads like a talk. */
+    final class Piped implements Prompter {
+        private final BufferedReader in;
+        private final PrintStream out;
+        private final int width;
+
+        Piped(Console console) {
+            in = new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
+            out = console.out();
+            width = console.width();
+        }
+
+        @Override
+        public Optional<String> line(String prompt) throws IOException {
+            out.print(prompt);
+            String line = in.readLine();
+            out.println(line == null ? "" : line);
+            return Optional.ofNullable(line);
+        }
+
+        @Override
+        public int width() {
+            return width;
+        }
+
+        @Override
+        public void close() {
+            // The process's input is not this one's to close.
+        }
+    }
+
+    /** A person at a terminal. */
+    final class Typed implements Prompter {
+        private final Terminal terminal;
+        private final LineReader reader;
+        private final PrintStream out;
+        private final int width;
+
+        Typed(Console console, Supplier<List<String>> completions) throws IOException {
+            terminal = TerminalBuilder.builder().system(true).dumb(true).build();
+            reader = LineReaderBuilder.builder().terminal(terminal)
+                    .completer((read, line, candidates) -> completions.get().stream().map(Candidate::new)
+                            .forEach(candidates::add))
+                    .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                    .option(LineReader.Option.CASE_INSENSITIVE, true)
+                    .option(LineReader.Option.COMPLETE_MATCHER_TYPO, false).build();
+            out = console.out();
+            width = terminal.getWidth() > 0 ? Math.min(terminal.getWidth(), console.width()) : console.width();
+        }
+
+        @Override
+        public Optional<String> line(String prompt) {
+            out.flush();
+            try {
+                return Optional.of(reader.readLine(prompt));
+            } catch (UserInterruptException | EndOfFileException e) {
+                return Optional.empty();
+            }
+        }
+
+        @Override
+        public int width() {
+            return width;
+        }
+
+        @Override
+        public void close() throws IOException {
+            terminal.close();
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package camberwell.debrief;
+
+import camberwell.car.Car;
+import camberwell.run.TyreReading;
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Wheel;
+import camberwell.vocabulary.Word;
+import java.util.List;
+import java.util.Map;
+
+/** What somebody answered. */
+public sealed interface Answer {
+
+    /** Nobody knows: the question is closed, and nothing follows. */
+    record Unknown() implements Answer {
+    }
+
+    /**
+     * Words of the vocabulary.
+     *
+     * @param groups the words that belong together, at least one; several groups where something happens in several
+     *         ways, for instance on entry in slow corners and in the middle of fast ones
+     */
+    record Said(List<List<Word>> groups) implements Answer {
+
+        /** Copies the lists. */
+        public Said {
+            groups = groups.stream().map(List::copyOf).toList();
+        }
+
+        /** Words that belong together. */
+        public static Said of(Word... words) {
+            return new Said(List.of(List.of(words)));
+        }
+
+        /** Several things, with one word each. */
+        public static Said each(List<? extends Word> words) {
+            return new Said(words.stream().map(word -> List.<Word>of(word)).toList());
+        }
+
+        /** Whether it is one word. */
+        public boolean single() {
+            return groups.size() == 1 && groups.get(0).size() == 1;
+        }
+    }
+
+    /** A kind of car. */
+    record OfCar(Car car) implements Answer {
+    }
+
+    /** Figures of the tyres, as far as they were read. */
+    record Read(Map<Wheel, TyreReading> tyres) implements Answer {
+    }
+
+    /** One number with its unit. */
+    record Measured(Quantity quantity) implements Answer {
+    }
+}

@@ -1,0 +1,81 @@
+package camberwell.debrief;
+
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** What can be asked about. Of two questions that tell the same, the one that stands first here is asked. */
+public enum Field implements Word {
+    /** The kind of car, where no car is known. */
+    CAR("car", null),
+    /** What the car was doing: one or more symptoms. */
+    DOING("doing", Symptom.class),
+    PHASE("phase", Phase.class),
+    SPEED("speed", CornerSpeed.class),
+    WHERE("where", Place.class),
+    SINCE("since", Since.class),
+    SEVERITY("severity", Severity.class),
+    OCCURRENCE("occurrence", Occurrence.class),
+    TURN("turn", Turn.class),
+    SURFACE("surface", Surface.class),
+    /** Temperature of the track. */
+    TRACK("track", null),
+    /** Tread temperatures and pressures, which a coach takes in one walk round the car. */
+    TYRES("tyres", null),
+    /** The way that most turns of the circuit go. */
+    CIRCUIT("circuit", Turn.class);
+
+    private final String id;
+    private final Class<? extends Word> type;
+
+    Field(String id, Class<? extends Word> type) {
+        this.id = id;
+        this.type = type;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    /** Whether it is asked about each complaint rather than once. */
+    public boolean ofComplaint() {
+        return ordinal() >= PHASE.ordinal() && ordinal() <= TURN.ordinal();
+    }
+
+    /** Whether several words may be said at once. */
+    public boolean several() {
+        return this == DOING || this == PHASE || this == SPEED || this == WHERE;
+    }
+
+    /** What may be told in the same breath, since a driver does: the corner with the phase, how often with how bad. */
+    public List<Field> alongside() {
+        return switch (this) {
+            case DOING -> List.of(PHASE, SPEED, SEVERITY);
+            case PHASE -> List.of(SPEED);
+            case SEVERITY -> List.of(OCCURRENCE);
+            default -> List.of();
+        };
+    }
+
+    /** The field of a complaint, or of the whole case, that a word answers when it is said of this field. */
+    public Field of(Word word) {
+        return words().contains(word) ? this : alongside().stream().filter(field -> field.words().contains(word))
+                .findFirst().orElseThrow(() -> new IllegalArgumentException(word.id() + " is no answer to " + id));
+    }
+
+    /** Every word that may be said; none where the answer is a number or a car. */
+    public List<Word> words() {
+        return Optional.ofNullable(type).map(it -> Arrays.<Word>asList(it.getEnumConstants())).orElse(List.of());
+    }
+}

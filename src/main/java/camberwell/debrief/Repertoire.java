@@ -1,0 +1,128 @@
+package camberwell.debrief;
+
+import camberwell.knowledge.Effect;
+import camberwell.knowledge.Note;
+import camberwell.knowledge.Notes;
+import camberwell.rules.Condition;
+import camberwell.rules.Line;
+import camberwell.rules.RuleBase;
+import camberwell.rules.RuleText;
+import camberwell.run.Report;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What is worth asking at all: only what some rule asks about, or the effect of some change depends on. */
+final class Repertoire {
+
+    private final Map<Symptom, Set<Field>> fields = new EnumMap<>(Symptom.class);
+    private final Map<Symptom, Set<Phase>> phases = new EnumMap<>(Symptom.class);
+    private boolean track;
+
+    Repertoire(RuleBase rules, Notes notes) {
+        for (Symptom symptom : Symptom.values()) {
+            // How bad it is and how often it comes weigh in with every complaint.
+            fields.put(symptom, EnumSet.of(Field.SEVERITY, Field.OCCURRENCE));
+            phases.put(symptom, EnumSet.noneOf(Phase.class));
+        }
+        rules.rules().values().forEach(this::enter);
+        for (String name : notes.names(Note.Kind.ADJUSTMENT)) {
+            notes.get(name).ways().values().forEach(way -> way.effects().forEach(this::enter));
+        }
+    }
+
+    private void enter(RuleText rule) {
+        for (Condition condition : rule.conditions()) {
+            track |= condition.head().sentence().drl().contains("Track()");
+            String symptom = condition.head().word("symptom");
+            if (symptom != null) {
+                enter(Word.of(Symptom.class, symptom), condition.head());
+                condition.narrowings().forEach(line -> enter(Word.of(Symptom.class, symptom), line));
+            }
+        }
+    }
+
+    private void enter(Symptom symptom, Line line) {
+        String asks = line.sentence().drl();
+        if (asks.contains("nPhase(")) {
+            add(symptom, Field.PHASE);
+            line.words().values().forEach(word ->
+                    Word.find(Phase.class, word).ifPresent(phase -> phases.get(symptom).add(phase)));
+        }
+        if (asks.contains("inCorners(")) {
+            add(symptom, Field.SPEED);
+        }
+        if (asks.startsWith("on(")) {
+            add(symptom, Field.WHERE);
+        }
+        if (asks.startsWith("since(") || asks.startsWith("notSince(")) {
+            add(symptom, Field.SINCE);
+        }
+        if (asks.startsWith("inOneDirectionOnly(")) {
+            add(symptom, Field.TURN);
+        }
+    }
+
+    private void enter(Effect effect) {
+        if (effect.on() instanceof Symptom symptom) {
+            effect.phase().ifPresent(phase -> {
+                add(symptom, Field.PHASE);
+                phases.get(symptom).add(phase);
+            });
+            effect.speed().ifPresent(speed -> add(symptom, Field.SPEED));
+            effect.where().ifPresent(where -> add(symptom, Field.WHERE));
+        }
+    }
+
+    private void add(Symptom symptom, Field field) {
+        fields.get(symptom).add(field);
+    }
+
+    /** Everything that is not known and worth asking, once the opening questions are answered. */
+    List<Topic> open(State state) {
+        List<Topic> open = new ArrayList<>();
+        for (int i = 0; i < state.details().size(); i++) {
+            for (Field field : fields.get(state.run().reports().get(i).symptom())) {
+                open.add(new Topic(field, i));
+            }
+        }
+        open.add(Topic.of(Field.SURFACE));
+        if (track) {
+            open.add(Topic.of(Field.TRACK));
+        }
+        open.add(Topic.of(Field.TYRES));
+        if (state.run().tyres().values().stream().anyMatch(tyre -> tyre.hasTread())) {
+            open.add(Topic.of(Field.CIRCUIT));
+        }
+        open.removeIf(state::knows);
+        // What may be told in the same breath is not asked apart from it.
+        List<Topic> heads = List.copyOf(open);
+        open.removeIf(topic -> heads.stream().anyMatch(head -> head.complaint() == topic.complaint()
+                && head.field().ofComplaint() && head.field().alongside().contains(topic.field())));
+        open.sort((one, other) -> one.field().compareTo(other.field()));
+        return open;
+    }
+
+    /** Whether some rule, or the effect of some change, depends on that detail of that complaint. */
+    boolean asks(Report report, Field field) {
+        return fields.get(report.symptom()).contains(field);
+    }
+
+    /** The words that are listed for a person to choose from; others may be said all the same. */
+    List<Word> listed(Topic topic, State state) {
+        return switch (topic.field()) {
+            case PHASE -> List.copyOf(phases.get(state.run().reports().get(topic.complaint()).symptom()));
+            case WHERE -> List.of(Place.FRONT, Place.REAR);
+            case TURN, CIRCUIT -> List.of(Turn.LEFT, Turn.RIGHT, Turn.BOTH);
+            default -> topic.field().words();
+        };
+    }
+}

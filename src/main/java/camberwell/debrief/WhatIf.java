@@ -1,0 +1,47 @@
+package camberwell.debrief;
+
+import camberwell.advice.Advice;
+import camberwell.advice.Advisor;
+import camberwell.advice.Facts;
+import camberwell.fact.Premise;
+import camberwell.reading.TyreReader;
+import camberwell.reading.TyreReadings;
+import camberwell.rules.Consultation;
+import camberwell.run.Case;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/**
+ * The engine held open. A case goes in and its advice comes out; the next case costs only what differs from the one
+ * before, since truth maintenance withdraws what has lost its ground and keeps the rest. Not for use by two threads.
+ */
+final class WhatIf implements AutoCloseable {
+
+    private final Advisor advisor;
+    private final Consultation consultation;
+    private Set<Premise> inside = Set.of();
+
+    /** @param consultation an empty one, which this closes */
+    WhatIf(Advisor advisor, Consultation consultation) {
+        this.advisor = advisor;
+        this.consultation = consultation;
+    }
+
+    /** The advice on {@code run}, the same as {@link Advisor#advise} gives. */
+    Advice advise(Case run) {
+        TyreReadings tyres = TyreReader.read(run);
+        Set<Premise> wanted = new LinkedHashSet<>(Facts.of(run, tyres, advisor.weights()));
+        Set<Premise> gone = new HashSet<>(inside);
+        gone.removeAll(wanted);
+        gone.forEach(consultation::withdraw);
+        wanted.forEach(consultation::insert);
+        inside = wanted;
+        return advisor.weigh(run, tyres, consultation.conclude());
+    }
+
+    @Override
+    public void close() {
+        consultation.close();
+    }
+}

@@ -1,0 +1,129 @@
+package camberwell.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import camberwell.rules.RuleBase;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DebriefCommandTest {
+
+    private static final Path HOME = Path.of(System.getProperty("camberwell.home"));
+    private static final Engine ENGINE = new Engine(HOME, RuleBase.defaultCache());
+    private static final String COUPE = HOME.resolve("demo-cases/cars/corvane-coupe.yaml").toString();
+
+    @TempDir
+    private Path folder;
+
+    private record Ran(int code, String out, String err) {
+    }
+
+    private Ran run(int width, String typed, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(new PrintStream(out, false, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), folder, width, false, false);
+        int code = Main.run(console, ENGINE, arguments);
+        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private static String talk(String out) {
+        return out.substring(0, out.indexOf("What is going on")).stripTrailing() + "\n";
+    }
+
+    @Test
+    @DisplayName("a whole debrief reads like a talk: every command, a slip of the keyboard, an answer changed later")
+    void golden() throws IOException {
+        String typed = String.join("\n", "understeer, snap", "why", "unknown", "so far", "bogus", "back", "help",
+                "unknown", "exit", "change", "change tyres", "92 88 86 1.86", "91 88 86 1.85", "91 88 85 1.84",
+                "90 87 85 1.84", "done", "");
+        Ran ran = run(80, typed, "debrief", "--car", COUPE);
+        assertEquals("", ran.err());
+        assertEquals(ExitCode.DONE, ran.code());
+        Path golden = HOME.resolve("src/test/resources/debrief/scripted.expected");
+        if (Boolean.getBoolean("camberwell.golden")) {
+            Files.writeString(golden, talk(ran.out()));
+        }
+        assertEquals(Files.readString(golden), talk(ran.out()));
+    }
+
+    @Test
+    @DisplayName("advise gives the same advice on the saved case, with the car's file and with a kind of car inside")
+    void saves() {
+        for (List<String> car : List.of(List.of("--car", COUPE), List.<String>of())) {
+            String name = car.isEmpty() ? "kind.yaml" : "coupe.yaml";
+            String typed = (car.isEmpty() ? "rear-drive-club\n" : "")
+                    + "oversteer exit slow, wheelspin\nunknown\nstrong\n";
+            Ran debrief = run(80, typed, Stream.concat(Stream.of("debrief", "--save", name), car.stream())
+                    .toArray(String[]::new));
+            assertEquals("", debrief.err());
+            Ran advise = run(80, "", "advise", name);
+            assertEquals("", advise.err());
+            String advice = advise.out().replaceAll("(?m)^\\d+ more with --top \\d+\n\n?", "").strip();
+            assertTrue(debrief.out().contains(advice), debrief.out() + "\n-----\n" + advice);
+        }
+    }
+
+    @Test
+    @DisplayName("what was answered before the input ended is saved, and --resume does not ask for it again")
+    void resumes() {
+        run(80, "understeer entry slow\nquit\n", "debrief", "--car", COUPE, "--save", "a.yaml");
+        Ran resumed = run(80, "quit\n", "debrief", "--resume", "a.yaml", "--save", "a.yaml");
+        assertEquals(ExitCode.DONE, resumed.code());
+        assertFalse(resumed.out().contains("What was the car doing"), resumed.out());
+    }
+
+    @Test
+    @DisplayName("a newcomer without a car file is asked what was felt and gets one change, in common steps")
+    void newcomer() {
+        Ran ran = run(80, "rear-drive road\n2\nunknown\nmid-corner slow\nclear\n", "debrief", "--for", "newcomer");
+        assertTrue(ran.out().contains("the nose runs wide: you turn the wheel, and the car goes on straight"),
+                    ran.out());
+        assertTrue(ran.out().contains("one common step"), ran.out());
+        assertFalse(ran.out().contains("\n2. "), ran.out());
+    }
+
+    @Test
+    @DisplayName("the transcript has every question, its answer and the advice")
+    void transcript() throws IOException {
+        run(80, "understeer\nunknown\nentry slow\n", "debrief", "--car", COUPE, "--transcript", "talk.md");
+        String text = Files.readString(folder.resolve("talk.md"));
+        assertTrue(text.startsWith("# Debrief: Corvane coupe\n"), text);
+        assertTrue(text.contains("- What was the car doing? One or more, the worst first.\n  **understeer**\n"), text);
+        assertTrue(text.contains("## Advice"), text);
+    }
+
+    @Test
+    @DisplayName("on a narrow screen no line of the talk is wider than the screen")
+    void narrow() {
+        Ran ran = run(40, "understeer, snap\nwhy\nunknown\nhelp\nso far\ndone\n", "debrief", "--car", COUPE);
+        ran.out().lines().forEach(line -> assertTrue(line.length() <= 40, line));
+    }
+
+    @Test
+    @DisplayName("a file that stands there already is not written over, and a folder that is not there is told at once")
+    void refuses() throws IOException {
+        Files.writeString(folder.resolve("mine.yaml"), "title: mine\n");
+        Ran there = run(80, "understeer\n", "debrief", "--car", COUPE, "--save", "mine.yaml");
+        assertEquals(ExitCode.WRONG_INPUT, there.code());
+        assertTrue(there.err().contains("stands there already"), there.err());
+        Ran nowhere = run(80, "", "debrief", "--car", COUPE, "--save", "no/where.yaml");
+        assertEquals(ExitCode.WRONG_INPUT, nowhere.code());
+        Ran whom = run(80, "", "debrief", "--for", "newcomr");
+        assertEquals(ExitCode.WRONG_INPUT, whom.code());
+        assertTrue(whom.err().contains("did you mean newcomer?"), whom.err());
+    }
+}
