@@ -104,8 +104,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     private Outcome advise(CaseReader reader, String name) {
         try {
-            CaseFile file = name.equals("-") ? reader.read("-", console.in(), console.directory())
-                    : reader.read(console.path(name));
+            CaseFile file = CaseInput.read(reader, console, name);
             Advice advice = engine.advisor().advise(file.run());
             return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),
                     file.warnings().stream().map(Problem::text).toList());

@@ -10,6 +10,7 @@ import camberwell.input.CaseWriter;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.AdviceText;
+import camberwell.report.NewcomerText;
 import camberwell.report.Page;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
@@ -197,11 +198,14 @@ final class DebriefCommand implements Callable<Integer> {
     }
 
     private void advice(Advice advice, Page page) {
-        boolean newcomer = audience == Audience.NEWCOMER;
-        Advice shown = new Advice(advice.run(), advice.tyres(), advice.complaints(), advice.findings(),
-                advice.changes().stream().limit(newcomer ? 1 : TOP).toList(), advice.withheld(), advice.conflicts(),
-                advice.driving(), advice.drivingFirst() || newcomer, advice.cautions());
-        new AdviceText(engine.notes(), TOP, audience == Audience.ENGINEER).write(shown, page);
+        Advice shown = new Advice(advice.run().withSource(save == null ? "-" : save), advice.tyres(),
+                advice.complaints(), advice.findings(), advice.changes(), advice.withheld(), advice.conflicts(),
+                advice.driving(), advice.drivingFirst(), advice.cautions());
+        if (audience == Audience.NEWCOMER) {
+            new NewcomerText(engine.notes(), engine.terms()).write(shown, page);
+        } else {
+            new AdviceText(engine.notes(), audience, TOP, false).write(shown, page);
+        }
     }
 
     private String transcript(Debrief debrief, boolean advise) {

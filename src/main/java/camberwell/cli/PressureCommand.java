@@ -153,8 +153,7 @@ final class PressureCommand implements Callable<Integer> {
 
     private int ofCase(String name) throws IOException {
         CaseReader reader = new CaseReader();
-        CaseFile read = name.equals("-") ? reader.read("-", console.in(), console.directory())
-                : reader.read(console.path(name));
+        CaseFile read = CaseInput.read(reader, console, name);
         read.warnings().forEach(warning -> console.err().println(warning.text()));
         Map<Wheel, Answer> answers = new LinkedHashMap<>();
         for (Wheel wheel : Wheel.values()) {

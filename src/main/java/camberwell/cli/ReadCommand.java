@@ -43,8 +43,7 @@ final class ReadCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         CaseReader reader = new CaseReader();
-        List<CaseFile> files = cases.stream().map(name -> name.equals("-")
-                ? reader.read("-", console.in(), console.directory()) : reader.read(console.path(name))).toList();
+        List<CaseFile> files = cases.stream().map(name -> CaseInput.read(reader, console, name)).toList();
         files.forEach(file -> file.warnings().forEach(warning -> console.err().println(warning.text())));
         if (format == Format.TEXT) {
             for (CaseFile file : files) {

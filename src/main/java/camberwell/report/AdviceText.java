@@ -75,8 +75,8 @@ public final class AdviceText {
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
-            page.blank().paragraph(0, "camberwell explain " + advice.run().source() + " --change \""
-                    + advice.changes().get(0).change().id() + "\" shows how this came about.");
+            page.heading("How the first one came about").verbatim("camberwell explain " + advice.run().source()
+                    + " --change \"" + advice.changes().get(0).change().id() + "\"");
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");

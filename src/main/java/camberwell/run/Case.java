@@ -43,6 +43,11 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         return Collections.unmodifiableMap(copy);
     }
 
+    /** The same case by another name. */
+    public Case withSource(String name) {
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup);
+    }
+
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
         return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup);
