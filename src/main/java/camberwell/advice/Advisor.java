@@ -65,9 +65,8 @@ public final class Advisor {
     /** The advice on {@code run}; {@code listener} is told of every rule that fires, in order. */
     public Advice advise(Case run, Consumer<Firing> listener) {
         TyreReadings tyres = TyreReader.read(run);
-        try (Consultation consultation = rules.consult()) {
+        try (Consultation consultation = rules.consult(Facts.of(run, tyres, weights))) {
             consultation.listen(listener);
-            Facts.of(run, tyres, weights).forEach(consultation::insert);
             return weigh(run, tyres, consultation.conclude());
         }
     }

@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -29,6 +30,7 @@ final class Engine {
     private final Path home;
     private final Path cache;
     private final List<RulePack> packs;
+    private final AtomicBoolean opening = new AtomicBoolean();
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
     private final Later<Weights> weights = new Later<>(this::readWeights);
@@ -78,9 +80,12 @@ final class Engine {
 
     /** Begins to open the rules on another core, for a command that will need them in a moment. */
     void openAhead() {
+        if (opening.getAndSet(true)) {
+            return;
+        }
         Thread opener = new Thread(() -> {
             try {
-                rules.get();
+                rules.get().rehearse();
             } catch (RuntimeException e) {
                 // Whoever asks for the rules is told.
             }

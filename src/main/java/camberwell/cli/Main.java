@@ -7,6 +7,8 @@ import camberwell.rules.RuleProblemException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,6 +25,9 @@ import picocli.CommandLine.Spec;
             "", "Exit codes: 0 done; 1 something wrong was found; 2 the input or the command line is wrong."})
 public final class Main implements Runnable {
 
+    /** The commands that will need the rules, whatever else is on the line. */
+    private static final Set<String> AHEAD = Set.of("advise", "debrief", "explain");
+
     private final Console console;
 
     @Spec
@@ -34,7 +39,12 @@ public final class Main implements Runnable {
 
     public static void main(String[] arguments) {
         Console console = Console.ofProcess(System.getenv());
-        int code = run(console, new Engine(Engine.findHome(), RuleBase.defaultCache()), arguments);
+        Engine engine = new Engine(Engine.findHome(), RuleBase.defaultCache());
+        List<String> words = List.of(arguments);
+        if (words.size() > 1 && AHEAD.contains(words.get(0)) && !words.contains("--rules")) {
+            engine.openAhead();
+        }
+        int code = run(console, engine, arguments);
         console.out().flush();
         System.exit(code);
     }

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -38,12 +39,16 @@ public final class Rehearsal {
     }
 
     private static List<List<String>> lines(Path home) throws IOException {
-        try (Stream<Path> cases = Files.list(home.resolve("demo-cases"))) {
-            String first = cases.filter(file -> file.toString().endsWith(".yaml")).sorted().findFirst().orElseThrow()
-                    .toString();
-            return List.of(List.of("--help"), List.of("advise", first), List.of("advise", "--format", "json", first),
-                    List.of("advise", "no-such-file.yaml"), List.of("rules", "check"));
+        List<String> cases;
+        try (Stream<Path> files = Files.list(home.resolve("demo-cases"))) {
+            cases = files.map(Path::toString).filter(file -> file.endsWith(".yaml")).sorted().toList();
         }
+        String first = cases.get(0);
+        List<String> all = new ArrayList<>(List.of("advise"));
+        all.addAll(cases);
+        return List.of(List.of("--help"), List.of("advise", first), all, List.of("advise", "--format", "json", first),
+                List.of("advise", "--for", "newcomer", first), List.of("read", first), List.of("rules", "check"),
+                List.of("advise", "no-such-file.yaml"));
     }
 
     private static void remove(Path folder) throws IOException {

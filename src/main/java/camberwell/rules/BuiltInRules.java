@@ -1,9 +1,9 @@
 package camberwell.rules;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,13 +12,24 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.drools.model.Rule;
 
 /** The rule files that were compiled when camberwell was built, and travel in its jar. */
 public final class BuiltInRules {
 
     private static final String INDEX = "camberwell/rulebase/index";
 
-    private final Map<String, String> models = new HashMap<>();
+    private final Map<String, Compiled> files = new HashMap<>();
+
+    /**
+     * One compiled file.
+     *
+     * @param model the class that makes all of its rules
+     * @param makers by rule name, the static method that makes that rule alone: {@code class#method}
+     */
+    record Compiled(String model, Map<String, String> makers) {
+    }
 
     /** Reads the index; empty when this camberwell was not packaged. */
     BuiltInRules() {
@@ -26,26 +37,57 @@ public final class BuiltInRules {
             if (in == null) {
                 return;
             }
-            BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-                String[] words = line.split(" ");
-                models.put(words[0], words[1]);
+            String[] lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n");
+            Compiled file = null;
+            for (String line : lines) {
+                String[] words = line.split("\t");
+                if (words.length == 2) {
+                    file = new Compiled(words[1], new HashMap<>());
+                    files.put(words[0], file);
+                } else if (words.length == 3 && file != null) {
+                    file.makers().put(words[2], words[1]);
+                }
             }
         } catch (IOException e) {
-            models.clear();
+            files.clear();
         }
     }
 
-    /** The model class compiled for {@code key}. */
-    Optional<String> model(String key) {
-        return Optional.ofNullable(models.get(key));
+    /** What was compiled for {@code key}. */
+    Optional<Compiled> find(String key) {
+        return Optional.ofNullable(files.get(key));
+    }
+
+    /** The methods that Drools made for the rules of a model, each tried once: the names are not ours to know. */
+    private static Map<String, String> makers(String model, ClassLoader loader) throws ReflectiveOperationException {
+        Map<String, String> makers = new TreeMap<>();
+        for (int part = 0;; part++) {
+            Class<?> methods;
+            try {
+                methods = Class.forName(model + "RuleMethods" + part, true, loader);
+            } catch (ClassNotFoundException e) {
+                return makers;
+            }
+            for (Method method : methods.getMethods()) {
+                if (Modifier.isStatic(method.getModifiers()) && method.getReturnType() == Rule.class) {
+                    Rule rule = (Rule) method.invoke(null);
+                    makers.put(rule.getName(), methods.getName() + "#" + method.getName());
+                }
+            }
+        }
+    }
+
+    private static String entry(String key, Compiled file) {
+        StringBuilder entry = new StringBuilder(key).append('\t').append(file.model()).append('\n');
+        file.makers().forEach((rule, maker) -> entry.append('\t').append(maker).append('\t').append(rule).append('\n'));
+        return entry.toString();
     }
 
     /**
      * Compiles the rules below the home folder given first into the classes folder given second; run by the build.
      * Does nothing when nothing changed.
      */
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) throws IOException, ReflectiveOperationException {
         Path classes = Path.of(arguments[1]);
         RuleFolder folder = RuleFolder.builtIn(Path.of(arguments[0]));
         RuleCompiler compiler = new RuleCompiler(folder.dictionary());
@@ -54,9 +96,9 @@ public final class BuiltInRules {
         List<RuleCompiler.Source> changed = new ArrayList<>();
         BuiltInRules before = new BuiltInRules();
         for (RuleCompiler.Source source : sources) {
-            Optional<String> model = before.model(compiler.key(source));
-            if (model.isPresent()) {
-                index.append(compiler.key(source)).append(' ').append(model.get()).append('\n');
+            Optional<Compiled> known = before.find(compiler.key(source));
+            if (known.isPresent()) {
+                index.append(entry(compiler.key(source), known.get()));
             } else {
                 changed.add(source);
             }
@@ -68,7 +110,8 @@ public final class BuiltInRules {
                     Files.createDirectories(file.getParent());
                     Files.write(file, entry.getValue());
                 }
-                index.append(compiled.key()).append(' ').append(compiled.modelClass()).append('\n');
+                index.append(entry(compiled.key(), new Compiled(compiled.modelClass(),
+                        makers(compiled.modelClass(), new ByteClassLoader(compiled.classes())))));
             }
         }
         Path file = classes.resolve(INDEX);

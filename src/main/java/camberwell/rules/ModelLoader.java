@@ -5,7 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.drools.model.Model;
+import org.drools.model.Rule;
+import org.drools.model.impl.ModelImpl;
 
 /** Brings rule files to executable models: from camberwell's own jar, from the cache, or by compiling them. */
 class ModelLoader {
@@ -19,15 +22,20 @@ class ModelLoader {
         this.cache = cache;
     }
 
+    /** The Java package that {@code source} is compiled to. */
+    String packageOf(RuleCompiler.Source source) {
+        return compiler.packageName(source);
+    }
+
     /** One model a file, in the files' order. */
     List<Model> load(List<RuleCompiler.Source> sources) {
         Map<String, Model> models = new HashMap<>();
         List<RuleCompiler.Source> missing = new ArrayList<>();
         for (RuleCompiler.Source source : sources) {
             String key = compiler.key(source);
-            Optional<String> ours = builtIn.model(key);
+            Optional<BuiltInRules.Compiled> ours = builtIn.find(key);
             if (ours.isPresent()) {
-                models.put(key, instantiate(ours.get(), ModelLoader.class.getClassLoader()));
+                models.put(key, instantiate(ours.get().model(), ModelLoader.class.getClassLoader()));
                 continue;
             }
             Optional<CompiledRules> kept = cache.find(key);
@@ -46,6 +54,55 @@ class ModelLoader {
         return sources.stream().map(source -> models.get(compiler.key(source))).toList();
     }
 
+    /**
+     * Some rules of each file: of the built-in files without so much as loading the others; files with none are left out.
+     *
+     * @param wanted by the name of the file, the names of its rules
+     */
+    List<Model> load(List<RuleCompiler.Source> sources, Map<String, Set<String>> wanted) {
+        List<Model> models = new ArrayList<>();
+        List<RuleCompiler.Source> whole = new ArrayList<>();
+        for (RuleCompiler.Source source : sources) {
+            Set<String> names = wanted.getOrDefault(source.name(), Set.of());
+            Optional<BuiltInRules.Compiled> ours = builtIn.find(compiler.key(source));
+            if (names.isEmpty()) {
+                continue;
+            }
+            if (ours.isPresent() && ours.get().makers().keySet().containsAll(names)) {
+                models.add(new ModelImpl(ours.get().model()).withRules(names.stream().sorted()
+                        .map(name -> make(ours.get().makers().get(name))).toList()));
+            } else {
+                whole.add(source);
+            }
+        }
+        List<Model> loaded = whole.isEmpty() ? List.of() : load(whole);
+        for (int i = 0; i < whole.size(); i++) {
+            Set<String> names = wanted.get(whole.get(i).name());
+            Model some = only(names, loaded.get(i));
+            if (some.getRules().size() != names.size()) {
+                throw new RuleProblemException(whole.get(i).name() + ": Drools compiled other rules than were read");
+            }
+            models.add(some);
+        }
+        return models;
+    }
+
+    /** A model with those of its rules alone. */
+    static Model only(Set<String> names, Model model) {
+        ModelImpl some = new ModelImpl(model.getName());
+        model.getTypeMetaDatas().forEach(some::addTypeMetaData);
+        return some.withRules(model.getRules().stream().filter(rule -> names.contains(rule.getName())).toList());
+    }
+
+    private static Rule make(String maker) {
+        int hash = maker.indexOf('#');
+        try {
+            return (Rule) Class.forName(maker.substring(0, hash)).getMethod(maker.substring(hash + 1)).invoke(null);
+        } catch (ReflectiveOperationException | LinkageError e) {
+            throw new RuleProblemException("a compiled rule cannot be loaded: " + maker, e);
+        }
+    }
+
     private static Model define(CompiledRules compiled) {
         return instantiate(compiled.modelClass(), new ByteClassLoader(compiled.classes()));
     }
@@ -55,26 +112,6 @@ class ModelLoader {
             return (Model) Class.forName(modelClass, true, loader).getDeclaredConstructor().newInstance();
         } catch (ReflectiveOperationException | LinkageError e) {
             throw new RuleProblemException("compiled rules cannot be loaded: " + modelClass, e);
-        }
-    }
-
-    /** Classes that exist as bytes only. */
-    private static final class ByteClassLoader extends ClassLoader {
-
-        private final Map<String, byte[]> classes;
-
-        ByteClassLoader(Map<String, byte[]> classes) {
-            super(ModelLoader.class.getClassLoader());
-            this.classes = classes;
-        }
-
-        @Override
-        protected Class<?> findClass(String name) throws ClassNotFoundException {
-            byte[] bytes = classes.get(name);
-            if (bytes == null) {
-                throw new ClassNotFoundException(name);
-            }
-            return defineClass(name, bytes, 0, bytes.length);
         }
     }
 }

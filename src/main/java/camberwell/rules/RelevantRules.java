@@ -38,7 +38,7 @@ final class RelevantRules {
     static List<RuleText> of(Collection<RuleText> rules, Collection<? extends Premise> premises) {
         RelevantRules relevant = new RelevantRules(premises);
         List<RuleText> left = new ArrayList<>(rules);
-        Set<RuleText> chosen = new HashSet<>();
+        Set<String> chosen = new HashSet<>();
         boolean more = true;
         while (more) {
             more = false;
@@ -46,12 +46,12 @@ final class RelevantRules {
                 RuleText rule = it.next();
                 if (rule.conditions().stream().allMatch(relevant::possible)) {
                     it.remove();
-                    chosen.add(rule);
+                    chosen.add(rule.name());
                     more |= relevant.addFindings(rule);
                 }
             }
         }
-        return rules.stream().filter(chosen::contains).toList();
+        return rules.stream().filter(rule -> chosen.contains(rule.name())).toList();
     }
 
     private boolean addFindings(RuleText rule) {

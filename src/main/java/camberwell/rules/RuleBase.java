@@ -1,20 +1,22 @@
 package camberwell.rules;
 
+import camberwell.fact.Premise;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.model.Rule;
-import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSessionConfiguration;
@@ -23,24 +25,28 @@ import org.kie.internal.runtime.conf.ForceEagerActivationOption;
 /** The rules that advice rests on, ready to fire. Safe for use by several threads. */
 public final class RuleBase {
 
-    private final Dictionary dictionary;
-    private final Map<String, RuleText> rules;
+    /** So many cases are put before the rules that concern them; for more, all rules are worth their while. */
+    private static final int FEW = 2;
+
+    private final RuleSet set;
+    private final ModelLoader loader;
     private final Set<String> findings;
     private final Set<String> unspoken;
-    private final KieBase kieBase;
+    private final AtomicInteger few = new AtomicInteger();
+    private KieBase all;
 
-    private RuleBase(RuleSet set, Set<String> watched, Set<String> unspoken, KieBase kieBase) {
-        this.dictionary = set.dictionary();
-        this.rules = set.rules();
-        this.unspoken = unspoken;
-        this.kieBase = kieBase;
+    private RuleBase(RuleSet set, Set<String> watched, ModelLoader loader) {
+        this.set = set;
+        this.loader = loader;
         Set<String> concluded = new TreeSet<>(watched);
-        rules.values().forEach(rule -> rule.conclusions().forEach(line -> {
+        set.rules().values().forEach(rule -> rule.conclusions().forEach(line -> {
             if (line.words().containsKey("finding")) {
                 concluded.add(line.word("finding"));
             }
         }));
         findings = Collections.unmodifiableSet(concluded);
+        unspoken = set.sources().stream().filter(source -> source.name().equals(RuleFolder.COMBINE))
+                .map(loader::packageOf).collect(Collectors.toUnmodifiableSet());
     }
 
     /**
@@ -70,43 +76,72 @@ public final class RuleBase {
     }
 
     static RuleBase open(RuleSet set, Names names, ModelLoader loader) {
+        RuleBase base = new RuleBase(set, set.hasDrools() ? names.findings() : Set.of(), loader);
+        if (set.packSize() > 0 || set.hasDrools()) {
+            // What is wrong with somebody's rules is told before anything else happens.
+            base.all();
+        }
+        return base;
+    }
+
+    /** Every rule. */
+    private synchronized KieBase all() {
+        if (all != null) {
+            return all;
+        }
         List<Model> models = loader.load(set.sources());
         List<Model> holding = new ArrayList<>();
-        Set<String> unspoken = new TreeSet<>();
         for (int i = 0; i < models.size(); i++) {
             RuleCompiler.Source source = set.sources().get(i);
             Model model = models.get(i);
-            Set<String> replaced = set.replaced().keySet().stream().filter(old -> old.file().equals(source.name()))
-                    .map(RuleText::name).collect(Collectors.toSet());
-            holding.add(replaced.isEmpty() ? model : without(replaced, model));
-            if (source.sentences()) {
-                List<String> compiled = model.getRules().stream().map(Rule::getName).sorted().toList();
-                if (!compiled.equals(set.namesIn(source))) {
-                    throw new RuleProblemException(source.name() + ": Drools compiled other rules than were read");
-                }
-            } else if (source.name().equals(RuleFolder.COMBINE)) {
-                unspoken.add(model.getPackageName());
+            if (!source.sentences()) {
+                holding.add(model);
+                continue;
             }
+            List<String> compiled = model.getRules().stream().map(Rule::getName).sorted().toList();
+            if (!compiled.equals(set.namesIn(source))) {
+                throw new RuleProblemException(source.name() + ": Drools compiled other rules than were read");
+            }
+            // Taking a rule out of a built base instead trips Drools 10.2 over shared nodes.
+            Set<String> names = holding(source);
+            holding.add(names.size() == compiled.size() ? model : ModelLoader.only(names, model));
         }
-        return new RuleBase(set, set.hasDrools() ? names.findings() : Set.of(), unspoken,
-                KieBaseBuilder.createKieBaseFromModel(holding));
+        all = KieBaseBuilder.createKieBaseFromModel(holding);
+        return all;
     }
 
-    /** A model without some of its rules. Taking them out of a built base instead trips Drools 10.2 over shared nodes. */
-    private static Model without(Set<String> names, Model model) {
-        ModelImpl rest = new ModelImpl(model.getName());
-        model.getTypeMetaDatas().forEach(rest::addTypeMetaData);
-        return rest.withRules(model.getRules().stream().filter(rule -> !names.contains(rule.getName())).toList());
+    /** The rules of that file that hold. */
+    private Set<String> holding(RuleCompiler.Source source) {
+        return set.rules().values().stream().filter(rule -> rule.file().equals(source.name())).map(RuleText::name)
+                .collect(Collectors.toSet());
+    }
+
+    /** The rules that could fire on {@code premises}, and no others. */
+    private synchronized KieBase relevant(Collection<? extends Premise> premises) {
+        Map<String, Set<String>> wanted = new HashMap<>();
+        RelevantRules.of(set.rules().values(), premises).forEach(rule ->
+                wanted.computeIfAbsent(rule.file(), file -> new TreeSet<>()).add(rule.name()));
+        List<Model> models = new ArrayList<>(
+                loader.load(set.sources().stream().filter(source -> !source.sentences()).toList()));
+        models.addAll(loader.load(set.sources(), wanted));
+        return KieBaseBuilder.createKieBaseFromModel(models);
+    }
+
+    /** Wakes Drools up, on a core that has nothing better to do. */
+    public void rehearse() {
+        try (Consultation consultation = consultation(relevant(List.of()))) {
+            consultation.conclude();
+        }
     }
 
     /** The sentences that rules are written in. */
     public Dictionary dictionary() {
-        return dictionary;
+        return set.dictionary();
     }
 
     /** Every rule by its name, in the order of the files. */
     public Map<String, RuleText> rules() {
-        return rules;
+        return set.rules();
     }
 
     /** Every finding that some rule concludes. */
@@ -114,14 +149,34 @@ public final class RuleBase {
         return findings;
     }
 
-    /**
-     * A new, empty working memory. Rules are evaluated eagerly in it: evaluated lazily, Drools 10.2 now and then leaves a
-     * conclusion standing when the last fact that its rule rested on goes.
-     */
+    /** A new, empty working memory for all rules. */
     public Consultation consult() {
+        return consultation(all());
+    }
+
+    /**
+     * A new working memory with {@code premises} in it, to which nothing will be added. What it concludes is what
+     * {@link #consult()} would; for the first cases, only the rules that could fire on them are made ready.
+     */
+    public Consultation consult(Collection<? extends Premise> premises) {
+        boolean some = !isReady() && !set.hasDrools() && few.incrementAndGet() <= FEW;
+        Consultation consultation = consultation(some ? relevant(premises) : all());
+        premises.forEach(consultation::insert);
+        return consultation;
+    }
+
+    private synchronized boolean isReady() {
+        return all != null;
+    }
+
+    /**
+     * Rules are evaluated eagerly: evaluated lazily, Drools 10.2 now and then leaves a conclusion standing when the last
+     * fact that its rule rested on goes.
+     */
+    private Consultation consultation(KieBase base) {
         KieSessionConfiguration eager = RuleBaseFactory.newKnowledgeSessionConfiguration();
         eager.setOption(ForceEagerActivationOption.YES);
-        return new Consultation(kieBase.newKieSession(eager, null), findings, unspoken);
+        return new Consultation(base.newKieSession(eager, null), findings, unspoken);
     }
 
     /** Compiles one rule file and forgets it; see the class-data archive of the build. */

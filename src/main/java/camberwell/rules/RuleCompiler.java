@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.drl.parser.lang.dsl.DefaultExpander;
@@ -37,9 +38,12 @@ final class RuleCompiler {
             + "import camberwell.rules.Conclude; ";
 
     private final Dictionary dictionary;
+    private final String dictionaryHash;
+    private final Map<Source, String> keys = new ConcurrentHashMap<>();
 
     RuleCompiler(Dictionary dictionary) {
         this.dictionary = dictionary;
+        this.dictionaryHash = hash(dictionary.text());
     }
 
     /**
@@ -54,10 +58,14 @@ final class RuleCompiler {
 
     /** The hash of all that decides what {@code source} compiles to. */
     String key(Source source) {
+        return keys.computeIfAbsent(source, it ->
+                hash(TOOL, String.valueOf(DROOLS), it.sentences() ? dictionaryHash : "", it.text()));
+    }
+
+    private static String hash(String... parts) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (String part : List.of(TOOL, String.valueOf(DROOLS), source.sentences() ? dictionary.text() : "",
-                    source.text())) {
+            for (String part : parts) {
                 digest.update(part.getBytes(StandardCharsets.UTF_8));
                 digest.update((byte) 0);
             }
@@ -67,7 +75,8 @@ final class RuleCompiler {
         }
     }
 
-    private String packageName(Source source) {
+    /** The Java package of what {@code source} compiles to. */
+    String packageName(Source source) {
         return "camberwell.rulebase.r" + key(source);
     }
 

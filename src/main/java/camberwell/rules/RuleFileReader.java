@@ -134,7 +134,8 @@ final class RuleFileReader {
     private static int oddCharacter(String line) {
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
-            if (c == '\\' || c != '\t' && isControl(c)) {
+            boolean plain = c >= ' ' && c <= '~';
+            if (c == '\\' || !plain && c != '\t' && isControl(c)) {
                 return i;
             }
         }

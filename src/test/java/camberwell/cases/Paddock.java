@@ -47,15 +47,23 @@ public final class Paddock {
         this.cases = cases;
     }
 
+    private static Names names(Notes notes) {
+        Set<String> findings = new TreeSet<>(notes.names(Note.Kind.READING));
+        findings.addAll(notes.names(Note.Kind.CAUSE));
+        return new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
+                Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION)));
+    }
+
+    /** The names of the built-in notes. */
+    public static Names names() {
+        return names(OPEN.notes);
+    }
+
     private static Paddock open() {
         Path home = Path.of(System.getProperty("camberwell.home", ""));
         try {
             Notes notes = Notes.in(List.of(home.resolve("knowledge-notes")));
-            Set<String> findings = new TreeSet<>(notes.names(Note.Kind.READING));
-            findings.addAll(notes.names(Note.Kind.CAUSE));
-            Names names = new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
-                    Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION)));
-            RuleBase rules = RuleBase.open(home, names, RuleBase.defaultCache());
+            RuleBase rules = RuleBase.open(home, names(notes), RuleBase.defaultCache());
             return new Paddock(notes, Weights.read(home.resolve("rules/weights.yaml")), rules, read());
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -46,7 +46,7 @@ class CompiledNamesTest {
             }
         };
         RuleProblemException thrown =
-                assertThrows(RuleProblemException.class, () -> RuleBase.open(set, names(), swapping));
+                assertThrows(RuleProblemException.class, () -> RuleBase.open(set, names(), swapping).consult());
         assertEquals(set.sources().get(1).name() + ": Drools compiled other rules than were read", thrown.getMessage());
     }
 
