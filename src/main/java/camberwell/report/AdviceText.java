@@ -75,7 +75,7 @@ public final class AdviceText {
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
-            page.heading("How the first one came about").verbatim("camberwell explain " + advice.run().source()
+            page.heading("How the first one came about").paragraph(0, "camberwell explain " + advice.run().source()
                     + " --change \"" + advice.changes().get(0).change().id() + "\"");
         }
         if (!advice.cautions().isEmpty()) {
