@@ -238,7 +238,14 @@ class TyreReaderTest {
         Map<String, Double> expected = new HashMap<>();
         here.forEach((key, certainty) -> expected.put(key.replace("-left", "-?").replace("-right", "-left")
                 .replace("-?", "-right"), certainty));
-        assertEquals(new TreeMap<>(expected), new TreeMap<>(there));
+        // The two sums add up in another order, so the last digit may differ, and a faint reading may be left out.
+        sameWithinRounding(expected, there);
+    }
+
+    private static void sameWithinRounding(Map<String, Double> one, Map<String, Double> other) {
+        double noise = 0.05;
+        Stream.concat(one.keySet().stream(), other.keySet().stream()).forEach(key ->
+                assertEquals(one.getOrDefault(key, noise), other.getOrDefault(key, noise), 2e-6, key));
     }
 
     @Property(tries = 200)
@@ -249,9 +256,7 @@ class TyreReaderTest {
         Map<String, Double> one = certainties(TyreReader.read(tyres(front(metric))));
         Map<String, Double> other = certainties(TyreReader.read(tyres(front(imperial(metric)))));
         // A reading as faint as 0.05 is noise, and may be left out in one of the two.
-        double noise = 0.05;
-        Stream.concat(one.keySet().stream(), other.keySet().stream()).forEach(key ->
-                assertEquals(one.getOrDefault(key, noise), other.getOrDefault(key, noise), 2e-6, key));
+        sameWithinRounding(one, other);
     }
 
     @Property(tries = 200)
