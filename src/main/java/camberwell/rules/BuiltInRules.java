@@ -19,8 +19,11 @@ import org.drools.model.Rule;
 public final class BuiltInRules {
 
     private static final String INDEX = "camberwell/rulebase/index";
+    private static final String END = "\n.\n";
 
-    private final Map<String, Compiled> files = new HashMap<>();
+    /** The index as text, and where in it each file's lines start: most starts need few of them. */
+    private final String index;
+    private final Map<String, Integer> starts = new HashMap<>();
 
     /**
      * One compiled file.
@@ -33,29 +36,31 @@ public final class BuiltInRules {
 
     /** Reads the index; empty when this camberwell was not packaged. */
     BuiltInRules() {
+        String text = "";
         try (InputStream in = BuiltInRules.class.getClassLoader().getResourceAsStream(INDEX)) {
-            if (in == null) {
-                return;
-            }
-            String[] lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n");
-            Compiled file = null;
-            for (String line : lines) {
-                String[] words = line.split("\t");
-                if (words.length == 2) {
-                    file = new Compiled(words[1], new HashMap<>());
-                    files.put(words[0], file);
-                } else if (words.length == 3 && file != null) {
-                    file.makers().put(words[2], words[1]);
-                }
-            }
+            text = in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            files.clear();
+            // Without an index the rules are compiled into the cache, as any others are.
+        }
+        index = text;
+        for (int at = 0; at < index.length(); at = Math.max(at, index.indexOf(END, at)) + END.length()) {
+            starts.put(index.substring(at, index.indexOf('\t', at)), at);
         }
     }
 
     /** What was compiled for {@code key}. */
     Optional<Compiled> find(String key) {
-        return Optional.ofNullable(files.get(key));
+        Integer start = starts.get(key);
+        if (start == null) {
+            return Optional.empty();
+        }
+        String[] lines = index.substring(start, index.indexOf(END, start)).split("\n");
+        Map<String, String> makers = new HashMap<>();
+        for (int i = 1; i < lines.length; i++) {
+            int tab = lines[i].indexOf('\t');
+            makers.put(lines[i].substring(tab + 1), lines[i].substring(0, tab));
+        }
+        return Optional.of(new Compiled(lines[0].substring(lines[0].indexOf('\t') + 1), makers));
     }
 
     /** The methods that Drools made for the rules of a model, each tried once: the names are not ours to know. */
@@ -79,8 +84,8 @@ public final class BuiltInRules {
 
     private static String entry(String key, Compiled file) {
         StringBuilder entry = new StringBuilder(key).append('\t').append(file.model()).append('\n');
-        file.makers().forEach((rule, maker) -> entry.append('\t').append(maker).append('\t').append(rule).append('\n'));
-        return entry.toString();
+        file.makers().forEach((rule, maker) -> entry.append(maker).append('\t').append(rule).append('\n'));
+        return entry.append(END.substring(1)).toString();
     }
 
     /**
