@@ -122,32 +122,46 @@ public final class Measure {
         return Files.write(scratch.resolve("cases-" + count + ".txt"), names);
     }
 
-    /** Nine copies of every rule beside the rules themselves. */
+    /** Nine copies of every rule beside the rules themselves, in three folders, as if three instructors wrote them. */
     private void tenTimes(Path demo) throws IOException {
-        Path folder = scratch.resolve("nine-copies");
-        for (String stage : List.of("1-readings", "2-causes", "3-changes", "4-cautions", "5-driving")) {
-            Files.createDirectories(folder.resolve(stage));
-            try (Stream<Path> files = Files.list(distribution.resolve("rules").resolve(stage))) {
-                for (Path file : files.toList()) {
-                    for (int i = 1; i <= 9; i++) {
-                        Files.writeString(folder.resolve(stage).resolve(i + "-" + file.getFileName()),
-                                Files.readString(file).replaceAll("(?m)^rule \"", "rule \"" + i + ": "));
-                    }
-                }
+        List<String> rules = new ArrayList<>();
+        for (int folder = 0; folder < 3; folder++) {
+            Path own = scratch.resolve("copies-" + folder);
+            for (int copy = 1; copy <= 3; copy++) {
+                copyRules(own, 3 * folder + copy);
             }
+            rules.addAll(List.of("--rules", own.toString()));
         }
         Map<String, String> environment = Map.of("XDG_CACHE_HOME", scratch.resolve("cache").toString(),
                 "LOCALAPPDATA", scratch.resolve("cache").toString());
         int count = 2000;
         String list = "@" + cases(count);
-        List<String> tenfold = command(distribution, "advise", "--rules", folder.toString(), "--format", "jsonl", list);
-        List<String> tenfoldOne =
-                command(distribution, "advise", "--rules", folder.toString(), "--format", "jsonl", demo.toString());
-        Processes.once(environment, tenfoldOne);
-        double with = Processes.median(3, environment, tenfold) - Processes.median(3, environment, tenfoldOne);
-        double without = Processes.median(3, Map.of(), command(distribution, "advise", "--format", "jsonl", list))
-                - Processes.median(3, Map.of(), command(distribution, "advise", "--format", "jsonl", demo.toString()));
-        atMost("time a case with ten times the rules / with the rules", with / without, 3);
+        List<String> one = List.of("advise", "--format", "jsonl", demo.toString());
+        List<String> many = List.of("advise", "--format", "jsonl", list);
+        Processes.once(environment, command(distribution, with(one, rules)));
+        double tenfold = Processes.median(3, environment, command(distribution, with(many, rules)))
+                - Processes.median(3, environment, command(distribution, with(one, rules)));
+        double plain = Processes.median(3, Map.of(), command(distribution, with(many, List.of())))
+                - Processes.median(3, Map.of(), command(distribution, with(one, List.of())));
+        atMost("time a case with ten times the rules / with the rules", tenfold / plain, 3);
+    }
+
+    private static String[] with(List<String> words, List<String> more) {
+        List<String> all = new ArrayList<>(words);
+        all.addAll(more);
+        return all.toArray(String[]::new);
+    }
+
+    private void copyRules(Path folder, int number) throws IOException {
+        for (String stage : List.of("1-readings", "2-causes", "3-changes", "4-cautions", "5-driving")) {
+            Files.createDirectories(folder.resolve(stage));
+            try (Stream<Path> files = Files.list(distribution.resolve("rules").resolve(stage))) {
+                for (Path file : files.toList()) {
+                    Files.writeString(folder.resolve(stage).resolve(number + "-" + file.getFileName()),
+                            Files.readString(file).replaceAll("(?m)^rule \"", "rule \"" + number + ": "));
+                }
+            }
+        }
     }
 
     private void atMost(String what, double figure, double target) {

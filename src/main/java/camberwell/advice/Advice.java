@@ -19,10 +19,11 @@ import java.util.List;
  * @param driving for the driver, most certain first
  * @param drivingFirst whether the driver should try something before the car is changed
  * @param cautions once each, the general ones first
+ * @param predictions what the handling model says of the changes, when it is asked
  */
 public record Advice(Case run, TyreReadings tyres, List<Complaint> complaints, List<Finding> findings,
         List<RankedChange> changes, List<Withheld> withheld, List<Conflict> conflicts, List<DrivingAdvice> driving,
-        boolean drivingFirst, List<Note> cautions) {
+        boolean drivingFirst, List<Note> cautions, Predictions predictions) {
 
     /** How many cautions go with every change and stand first. */
     public static final int GENERAL_CAUTIONS = Advisor.GENERAL_CAUTIONS.size();

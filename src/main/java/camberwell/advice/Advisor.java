@@ -39,6 +39,7 @@ public final class Advisor {
     private final RuleBase rules;
     private final Notes notes;
     private final Weights weights;
+    private final RecentCars cars = new RecentCars();
 
     /** @param weights of the ranking */
     public Advisor(RuleBase rules, Notes notes, Weights weights) {
@@ -74,14 +75,15 @@ public final class Advisor {
     /** The advice that follows from what the rules concluded on {@code run}. */
     public Advice weigh(Case run, TyreReadings tyres, Conclusions conclusions) {
         List<Complaint> complaints = Complaint.of(run, tyres, weights);
-        Weighing weighing = new Weighing(run, tyres, complaints, conclusions);
+        Predictions predictions = cars.of(run.car(), run.conditions().surface());
+        Weighing weighing = new Weighing(run, tyres, complaints, conclusions, predictions);
         weighing.rank();
         List<Finding> findings = conclusions.findings().stream().filter(Finding::likely).toList();
         List<DrivingAdvice> driving = driving(conclusions.driving());
         boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
         return new Advice(run, tyres, complaints, findings, weighing.changes, weighing.withheld(),
                 weighing.conflicts, driving, drivingFirst,
-                cautions(conclusions.cautions(), !weighing.changes.isEmpty()));
+                cautions(conclusions.cautions(), !weighing.changes.isEmpty()), predictions);
     }
 
     /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */
@@ -123,11 +125,12 @@ public final class Advisor {
         private final List<Conflict> conflicts = new ArrayList<>();
         private List<RankedChange> changes = List.of();
 
-        Weighing(Case run, TyreReadings tyres, List<Complaint> complaints, Conclusions conclusions) {
+        Weighing(Case run, TyreReadings tyres, List<Complaint> complaints, Conclusions conclusions,
+                Predictions predictions) {
             this.run = run;
             this.complaints = complaints;
             this.conclusions = conclusions;
-            this.sizer = new Sizer(run, tyres, complaints);
+            this.sizer = new Sizer(run, tyres, complaints, predictions);
             conclusions.proposals().forEach(proposal ->
                     proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
         }

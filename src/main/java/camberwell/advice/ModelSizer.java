@@ -2,8 +2,6 @@ package camberwell.advice;
 
 import camberwell.car.Setting;
 import camberwell.model.Bench;
-import camberwell.model.CarModel;
-import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Symptom;
@@ -31,12 +29,11 @@ final class ModelSizer {
     private static final Set<Symptom> BALANCE =
             Set.of(Symptom.UNDERSTEER, Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER);
 
-    private final Case run;
     private final Optional<Complaint> complaint;
-    private Optional<Bench> bench;
+    private final Optional<Bench> bench;
 
-    ModelSizer(Case run, List<Complaint> complaints) {
-        this.run = run;
+    ModelSizer(Optional<Bench> bench, List<Complaint> complaints) {
+        this.bench = bench;
         this.complaint = complaints.stream().filter(it -> BALANCE.contains(it.symptom()))
                 .max(Comparator.comparingDouble(Complaint::weight));
     }
@@ -45,9 +42,6 @@ final class ModelSizer {
     Optional<Size> size(Change change, Setting setting) {
         if (!SIZED.contains(change.adjuster())) {
             return Optional.empty();
-        }
-        if (bench == null) {
-            bench = CarModel.of(run.car(), run.conditions().surface()).map(Bench::new);
         }
         Situation situation = Situation.of(change.adjuster(), complaint);
         if (bench.isEmpty()) {

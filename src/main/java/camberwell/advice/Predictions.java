@@ -1,19 +1,41 @@
 package camberwell.advice;
 
+import camberwell.car.Car;
 import camberwell.model.Bench;
 import camberwell.model.CarModel;
 import camberwell.model.Prediction;
+import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Surface;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** The handling model's predictions for the changes of one advice, each made when it is asked for. One thread. */
+/**
+ * The handling model's predictions for changes of one car, each made when it is first asked for and then remembered:
+ * one car comes in with many cases. For one thread. They are a memory and no part of an advice, so any two are equal.
+ */
 public final class Predictions {
 
-    private final Optional<Bench> bench;
+    /** More answers than this are forgotten, all at once. */
+    private static final int MOST = 500;
 
-    /** @param advice whose car is asked; no figure where its file gives too little of it */
-    public Predictions(Advice advice) {
-        bench = CarModel.of(advice.run().car(), advice.run().conditions().surface()).map(Bench::new);
+    private final Optional<Bench> bench;
+    private final Map<Asked, Optional<Predicted>> answers = new HashMap<>();
+
+    private record Asked(Change change, Quantity to, List<Score.Help> helps) {
+    }
+
+    /** Of {@code car} on that surface; no figure where the car's file gives too little of it. */
+    public Predictions(Car car, Surface surface) {
+        bench = CarModel.of(car, surface).map(Bench::new);
+    }
+
+    /** The car as the handling model sees it. */
+    Optional<Bench> bench() {
+        return bench;
     }
 
     /**
@@ -27,8 +49,27 @@ public final class Predictions {
         if (bench.isEmpty() || change.note().model().isPresent() || change.size().to().isEmpty()) {
             return Optional.empty();
         }
-        return bench.get().car().with(adjuster, change.size().to().get())
-                .flatMap(changed -> predicted(change, changed, bench.get()));
+        Quantity to = change.size().to().get();
+        Asked asked = new Asked(change.change(), to, change.score().helps());
+        Optional<Predicted> known = answers.get(asked);
+        if (known == null) {
+            known = bench.get().car().with(adjuster, to).flatMap(changed -> predicted(change, changed, bench.get()));
+            if (answers.size() >= MOST) {
+                answers.clear();
+            }
+            answers.put(asked, known);
+        }
+        return known;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Predictions;
+    }
+
+    @Override
+    public int hashCode() {
+        return 0;
     }
 
     private static Optional<Predicted> predicted(RankedChange change, CarModel changed, Bench bench) {

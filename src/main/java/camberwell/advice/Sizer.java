@@ -18,11 +18,11 @@ final class Sizer {
     private final List<Complaint> complaints;
     private final ModelSizer model;
 
-    Sizer(Case run, TyreReadings tyres, List<Complaint> complaints) {
+    Sizer(Case run, TyreReadings tyres, List<Complaint> complaints, Predictions predictions) {
         this.run = run;
         this.tyres = tyres;
         this.complaints = complaints;
-        this.model = new ModelSizer(run, complaints);
+        this.model = new ModelSizer(predictions.bench(), complaints);
     }
 
     /**

@@ -34,6 +34,7 @@ final class Engine {
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
     private final Later<Weights> weights = new Later<>(this::readWeights);
+    private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
 
     Engine(Path home, Path cache) {
         this(home, cache, List.of());
@@ -145,7 +146,7 @@ final class Engine {
     }
 
     Advisor advisor() {
-        return new Advisor(rules(), notes(), weights());
+        return advisor.get();
     }
 
     static Names names(Notes notes) {
@@ -158,13 +159,18 @@ final class Engine {
     /** A value made when it is first asked for, once, by whichever thread asks. */
     private static final class Later<T> {
         private final Supplier<T> maker;
-        private T made;
+        private volatile T made;
 
         Later(Supplier<T> maker) {
             this.maker = maker;
         }
 
-        synchronized T get() {
+        T get() {
+            T ready = made;
+            return ready != null ? ready : make();
+        }
+
+        private synchronized T make() {
             if (made == null) {
                 made = maker.get();
             }

@@ -37,9 +37,13 @@ public final class Bench {
 
     private final Map<Double, OptionalDouble> tractions = new HashMap<>();
     private final Map<Spot, OptionalDouble> limitBalances = new HashMap<>();
+    private final Map<Shift, OptionalDouble> shifts = new HashMap<>();
     private final Map<Pair, Optional<Prediction>> predictions = new HashMap<>();
 
     private record Spot(CornerPhase phase, double speed) {
+    }
+
+    private record Shift(Change change, Spot spot) {
     }
 
     private record Pair(CarModel changed, Spot spot) {
@@ -125,8 +129,12 @@ public final class Bench {
             return OptionalDouble.empty();
         }
         Spot spot = new Spot(phase, speed);
-        OptionalDouble before = limitBalances.computeIfAbsent(spot, fresh -> limitBalance(car, question.get()));
-        OptionalDouble after = limitBalance(changed.get(), question.get());
+        return shifts.computeIfAbsent(new Shift(change, spot), fresh -> shift(spot, changed.get(), question.get()));
+    }
+
+    private OptionalDouble shift(Spot spot, CarModel changed, Behaviour.Question question) {
+        OptionalDouble before = limitBalances.computeIfAbsent(spot, fresh -> limitBalance(car, question));
+        OptionalDouble after = limitBalance(changed, question);
         return before.isPresent() && after.isPresent()
                 ? OptionalDouble.of(after.getAsDouble() - before.getAsDouble()) : OptionalDouble.empty();
     }

@@ -48,7 +48,7 @@ public final class AdviceJson {
         json.writeEndArray();
         strings(json, "doubts", advice.tyres().doubts().stream());
         json.writeArrayFieldStart("changes");
-        Predictions predictions = new Predictions(advice);
+        Predictions predictions = advice.predictions();
         for (RankedChange change : advice.changes().subList(0, Math.min(top, advice.changes().size()))) {
             change(json, change, predictions);
         }

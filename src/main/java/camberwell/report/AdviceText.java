@@ -62,7 +62,7 @@ public final class AdviceText {
             page.heading(nothing(advice));
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
-            Predictions predictions = new Predictions(advice);
+            Predictions predictions = advice.predictions();
             advice.changes().stream().limit(top).forEach(change -> change(change, predictions, page));
             if (advice.changes().size() > top) {
                 page.blank().paragraph(0, advice.changes().size() - top + " more with --top "

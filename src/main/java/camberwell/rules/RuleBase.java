@@ -33,7 +33,13 @@ public final class RuleBase {
     private final Set<String> findings;
     private final Set<String> unspoken;
     private final AtomicInteger few = new AtomicInteger();
-    private KieBase all;
+    /**
+     * For a working memory that facts are withdrawn from: evaluated lazily, Drools 10.2 now and then leaves a conclusion
+     * standing when the last fact that its rule rested on goes.
+     */
+    private final KieSessionConfiguration eager = configuration(ForceEagerActivationOption.YES);
+    private final KieSessionConfiguration lazy = configuration(ForceEagerActivationOption.NO);
+    private volatile KieBase all;
 
     private RuleBase(RuleSet set, Set<String> watched, ModelLoader loader) {
         this.set = set;
@@ -85,7 +91,12 @@ public final class RuleBase {
     }
 
     /** Every rule. */
-    private synchronized KieBase all() {
+    private KieBase all() {
+        KieBase ready = all;
+        return ready != null ? ready : makeAll();
+    }
+
+    private synchronized KieBase makeAll() {
         if (all != null) {
             return all;
         }
@@ -129,7 +140,7 @@ public final class RuleBase {
 
     /** Wakes Drools up, on a core that has nothing better to do. */
     public void rehearse() {
-        try (Consultation consultation = consultation(relevant(List.of()))) {
+        try (Consultation consultation = consultation(relevant(List.of()), lazy)) {
             consultation.conclude();
         }
     }
@@ -151,7 +162,7 @@ public final class RuleBase {
 
     /** A new, empty working memory for all rules. */
     public Consultation consult() {
-        return consultation(all());
+        return consultation(all(), eager);
     }
 
     /**
@@ -160,23 +171,23 @@ public final class RuleBase {
      */
     public Consultation consult(Collection<? extends Premise> premises) {
         boolean some = !isReady() && !set.hasDrools() && few.incrementAndGet() <= FEW;
-        Consultation consultation = consultation(some ? relevant(premises) : all());
+        Consultation consultation = consultation(some ? relevant(premises) : all(), lazy);
         premises.forEach(consultation::insert);
         return consultation;
     }
 
-    private synchronized boolean isReady() {
+    private boolean isReady() {
         return all != null;
     }
 
-    /**
-     * Rules are evaluated eagerly: evaluated lazily, Drools 10.2 now and then leaves a conclusion standing when the last
-     * fact that its rule rested on goes.
-     */
-    private Consultation consultation(KieBase base) {
-        KieSessionConfiguration eager = RuleBaseFactory.newKnowledgeSessionConfiguration();
-        eager.setOption(ForceEagerActivationOption.YES);
-        return new Consultation(base.newKieSession(eager, null), findings, unspoken);
+    private Consultation consultation(KieBase base, KieSessionConfiguration configuration) {
+        return new Consultation(base.newKieSession(configuration, null), findings, unspoken);
+    }
+
+    private static KieSessionConfiguration configuration(ForceEagerActivationOption eagerly) {
+        KieSessionConfiguration configuration = RuleBaseFactory.newKnowledgeSessionConfiguration();
+        configuration.setOption(eagerly);
+        return configuration;
     }
 
     /** Compiles one rule file and forgets it; see the class-data archive of the build. */

@@ -68,7 +68,7 @@ class PredictionsTest {
             for (Symptom symptom : List.of(Symptom.UNDERSTEER, Symptom.OVERSTEER)) {
                 for (CornerSpeed speed : CornerSpeed.values()) {
                     Advice advice = advisor.advise(run(car(file), symptom, Phase.MID_CORNER, speed));
-                    Predictions predictions = new Predictions(advice);
+                    Predictions predictions = advice.predictions();
                     for (RankedChange change : advice.changes()) {
                         Optional<Boolean> agrees = predictions.of(change).flatMap(Predicted::agrees);
                         assertTrue(agrees.orElse(true), file + ": " + change.change() + " against " + symptom);
@@ -101,7 +101,7 @@ class PredictionsTest {
         Advice advice = advisor.advise(run(bare, Symptom.UNDERSTEER, Phase.MID_CORNER, CornerSpeed.SLOW));
         RankedChange bar = softerFrontBar(bare);
         assertEquals(1, bar.size().steps());
-        assertTrue(new Predictions(advice).of(bar).isEmpty());
+        assertTrue(advice.predictions().of(bar).isEmpty());
     }
 
     @Test
@@ -112,7 +112,7 @@ class PredictionsTest {
         few.remove(Dimension.CG_HEIGHT);
         Car lacking = coupe.withDimensions(few);
         Advice advice = advisor.advise(run(lacking, Symptom.UNDERSTEER, Phase.MID_CORNER, CornerSpeed.SLOW));
-        Predicted predicted = new Predictions(advice).of(softerFrontBar(lacking)).orElseThrow();
+        Predicted predicted = advice.predictions().of(softerFrontBar(lacking)).orElseThrow();
         assertEquals("rear-drive competition car", predicted.prediction().lentBy().orElseThrow());
     }
 

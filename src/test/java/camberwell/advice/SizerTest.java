@@ -335,7 +335,8 @@ class SizerTest {
         Complaint strong = new Complaint(Symptom.SLOW_TURN_IN, Optional.empty(), Optional.empty(), Optional.empty(), 2,
                 "strong slow turn in", true);
         Case run = run("conditions: {track: 27 °C}\n");
-        Sized sized = new Sizer(run, TyreReader.read(run), List.of(strong)).size(change("front-toe toe-out"), true)
+        Sized sized = new Sizer(run, TyreReader.read(run), List.of(strong),
+                new Predictions(run.car(), run.conditions().surface())).size(change("front-toe toe-out"), true)
                 .orElseThrow();
         assertEquals(2, ((Sized.Possible) sized).size().steps());
     }
@@ -345,7 +346,8 @@ class SizerTest {
     }
 
     private static Optional<Sized> sized(String change, Case run) {
-        return new Sizer(run, TyreReader.read(run), List.of()).size(change(change), true);
+        return new Sizer(run, TyreReader.read(run), List.of(),
+                new Predictions(run.car(), run.conditions().surface())).size(change(change), true);
     }
 
     private static Size size(String change, Case run) {
