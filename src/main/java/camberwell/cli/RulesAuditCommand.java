@@ -29,7 +29,7 @@ import picocli.CommandLine.Option;
 final class RulesAuditCommand implements Callable<Integer> {
 
     /** Folders of cars, below camberwell's own. */
-    private static final List<String> CARS = List.of("demo-cases/cars", "reference-cars");
+    private static final List<String> CARS = List.of("demo-cases/cars", "rules/reference-cars");
 
     private final Console console;
     private final Engine engine;

@@ -36,7 +36,7 @@ class AuditTest {
     static void judge() throws IOException {
         notes = Notes.in(List.of(Path.of("knowledge-notes")));
         cars = new ArrayList<>();
-        for (String folder : List.of("demo-cases/cars", "reference-cars")) {
+        for (String folder : List.of("demo-cases/cars", "rules/reference-cars")) {
             try (Stream<Path> files = Files.list(Path.of(folder))) {
                 files.sorted().forEach(file -> cars.add(new CaseReader().readCar(file)));
             }
