@@ -64,6 +64,9 @@ public final class Measure {
         atMost("first advice after editing one rule file / bare JVM", edited(demo) / bare, 30);
         many();
         tenTimes(demo);
+        atMost("the debrief's next question, 95th percentile, ms", Double.parseDouble(Processes.output(List.of(java,
+                "-XX:TieredStopAtLevel=1", "-Dcamberwell.home=" + distribution, "-cp", Processes.classPath(),
+                "camberwell.debrief.NextQuestion")).strip()), 100);
     }
 
     private List<String> command(Path home, String... words) {

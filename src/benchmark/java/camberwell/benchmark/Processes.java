@@ -1,6 +1,7 @@
 package camberwell.benchmark;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,6 +64,13 @@ final class Processes {
             }
         }
         return peak;
+    }
+
+    /** What a command prints. */
+    static String output(List<String> command) throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.redirectError(ProcessBuilder.Redirect.DISCARD);
+        return new String(builder.start().getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
 
     /** The class path of this process, for another one. */
