@@ -1,5 +1,6 @@
 package camberwell.rules;
 
+import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.lang.reflect.Method;
@@ -12,7 +13,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.drools.model.Rule;
 
 /** The rule files that were compiled when camberwell was built, and travel in its jar. */
@@ -30,8 +34,9 @@ public final class BuiltInRules {
      *
      * @param model the class that makes all of its rules
      * @param makers by rule name, the static method that makes that rule alone: {@code class#method}
+     * @param needs what each of its rules cannot fire without; empty for a file that is not written in sentences
      */
-    record Compiled(String model, Map<String, String> makers) {
+    record Compiled(String model, Map<String, String> makers, List<Needs> needs) {
     }
 
     /** Reads the index; empty when this camberwell was not packaged. */
@@ -56,11 +61,19 @@ public final class BuiltInRules {
         }
         String[] lines = index.substring(start, index.indexOf(END, start)).split("\n");
         Map<String, String> makers = new HashMap<>();
+        List<Needs> needs = new ArrayList<>();
         for (int i = 1; i < lines.length; i++) {
-            int tab = lines[i].indexOf('\t');
-            makers.put(lines[i].substring(tab + 1), lines[i].substring(0, tab));
+            String[] parts = lines[i].split("\t", -1);
+            makers.put(parts[1], parts[0]);
+            if (parts.length == 4) {
+                needs.add(new Needs(parts[1], list(parts[2]), list(parts[3])));
+            }
         }
-        return Optional.of(new Compiled(lines[0].substring(lines[0].indexOf('\t') + 1), makers));
+        return Optional.of(new Compiled(lines[0].substring(lines[0].indexOf('\t') + 1), makers, needs));
+    }
+
+    private static List<String> list(String joined) {
+        return joined.isEmpty() ? List.of() : List.of(joined.split(";"));
     }
 
     /** The methods that Drools made for the rules of a model, each tried once: the names are not ours to know. */
@@ -82,10 +95,27 @@ public final class BuiltInRules {
         }
     }
 
-    private static String entry(String key, Compiled file) {
-        StringBuilder entry = new StringBuilder(key).append('\t').append(file.model()).append('\n');
-        file.makers().forEach((rule, maker) -> entry.append(maker).append('\t').append(rule).append('\n'));
+    private static String entry(String key, String model, Map<String, String> makers, Map<String, Needs> needs) {
+        StringBuilder entry = new StringBuilder(key).append('\t').append(model).append('\n');
+        makers.forEach((rule, maker) -> {
+            entry.append(maker).append('\t').append(rule);
+            if (needs.containsKey(rule)) {
+                entry.append('\t').append(String.join(";", needs.get(rule).needed())).append('\t')
+                        .append(String.join(";", needs.get(rule).found()));
+            }
+            entry.append('\n');
+        });
         return entry.append(END.substring(1)).toString();
+    }
+
+    /** The names of the notes, as their files say: what a note says is not asked here. */
+    private static Names names(Path home) throws IOException {
+        Set<String> all = new TreeSet<>();
+        try (Stream<Path> notes = Files.walk(home.resolve("knowledge-notes"))) {
+            notes.map(note -> note.getFileName().toString()).filter(name -> name.endsWith(".md"))
+                    .forEach(name -> all.add(name.substring(0, name.length() - ".md".length())));
+        }
+        return new Names(all, all, all, all);
     }
 
     /**
@@ -93,8 +123,15 @@ public final class BuiltInRules {
      * Does nothing when nothing changed.
      */
     public static void main(String[] arguments) throws IOException, ReflectiveOperationException {
+        Path home = Path.of(arguments[0]);
         Path classes = Path.of(arguments[1]);
-        RuleFolder folder = RuleFolder.builtIn(Path.of(arguments[0]));
+        RuleFolder folder = RuleFolder.builtIn(home);
+        Map<String, Needs> needs = new HashMap<>();
+        RuleSet set = RuleSet.read(home, names(home), List.of());
+        if (!set.problems().isEmpty()) {
+            throw new ProblemsException(set.problems());
+        }
+        set.rules().values().forEach(rule -> needs.put(rule.name(), Needs.of(rule)));
         RuleCompiler compiler = new RuleCompiler(folder.dictionary());
         List<RuleCompiler.Source> sources = folder.sources();
         StringBuilder index = new StringBuilder();
@@ -103,7 +140,8 @@ public final class BuiltInRules {
         for (RuleCompiler.Source source : sources) {
             Optional<Compiled> known = before.find(compiler.key(source));
             if (known.isPresent()) {
-                index.append(entry(compiler.key(source), known.get()));
+                index.append(entry(compiler.key(source), known.get().model(),
+                        new TreeMap<>(known.get().makers()), needs));
             } else {
                 changed.add(source);
             }
@@ -115,8 +153,8 @@ public final class BuiltInRules {
                     Files.createDirectories(file.getParent());
                     Files.write(file, entry.getValue());
                 }
-                index.append(entry(compiled.key(), new Compiled(compiled.modelClass(),
-                        makers(compiled.modelClass(), new ByteClassLoader(compiled.classes())))));
+                index.append(entry(compiled.key(), compiled.modelClass(),
+                        makers(compiled.modelClass(), new ByteClassLoader(compiled.classes())), needs));
             }
         }
         Path file = classes.resolve(INDEX);

@@ -27,6 +27,21 @@ class ModelLoader {
         return compiler.packageName(source);
     }
 
+    /**
+     * What the rules of each file need, by the file's name, if all of them are as they were when camberwell was built.
+     */
+    Optional<Map<String, List<Needs>>> needs(List<RuleCompiler.Source> sources) {
+        Map<String, List<Needs>> needs = new HashMap<>();
+        for (RuleCompiler.Source source : sources) {
+            Optional<BuiltInRules.Compiled> ours = builtIn.find(compiler.key(source));
+            if (ours.isEmpty()) {
+                return Optional.empty();
+            }
+            needs.put(source.name(), ours.get().needs());
+        }
+        return Optional.of(needs);
+    }
+
     /** One model a file, in the files' order. */
     List<Model> load(List<RuleCompiler.Source> sources) {
         Map<String, Model> models = new HashMap<>();

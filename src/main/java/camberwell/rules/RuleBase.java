@@ -3,6 +3,7 @@ package camberwell.rules;
 import camberwell.fact.Premise;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -10,9 +11,11 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
@@ -28,10 +31,16 @@ public final class RuleBase {
     /** So many cases are put before the rules that concern them; for more, all rules are worth their while. */
     private static final int FEW = 2;
 
-    private final RuleSet set;
+    private final Dictionary dictionary;
+    private final List<RuleCompiler.Source> sources;
+    /** By file, what its rules need; the rules themselves are read when somebody asks for them. */
+    private final Map<String, List<Needs>> needs;
+    private final Supplier<RuleSet> reader;
     private final ModelLoader loader;
     private final Set<String> findings;
     private final Set<String> unspoken;
+    private final boolean raw;
+    private RuleSet set;
     private final AtomicInteger few = new AtomicInteger();
     /**
      * For a working memory that facts are withdrawn from: evaluated lazily, Drools 10.2 now and then leaves a conclusion
@@ -41,17 +50,18 @@ public final class RuleBase {
     private final KieSessionConfiguration lazy = configuration(ForceEagerActivationOption.NO);
     private volatile KieBase all;
 
-    private RuleBase(RuleSet set, Set<String> watched, ModelLoader loader) {
-        this.set = set;
+    private RuleBase(Dictionary dictionary, List<RuleCompiler.Source> sources, Map<String, List<Needs>> needs,
+            Supplier<RuleSet> reader, Set<String> watched, boolean raw, ModelLoader loader) {
+        this.dictionary = dictionary;
+        this.sources = sources;
+        this.needs = needs;
+        this.reader = reader;
+        this.raw = raw;
         this.loader = loader;
-        Set<String> concluded = new TreeSet<>(watched);
-        set.rules().values().forEach(rule -> rule.conclusions().forEach(line -> {
-            if (line.words().containsKey("finding")) {
-                concluded.add(line.word("finding"));
-            }
-        }));
-        findings = Collections.unmodifiableSet(concluded);
-        unspoken = set.sources().stream().filter(source -> source.name().equals(RuleFolder.COMBINE))
+        Set<String> found = new TreeSet<>(watched);
+        needs.values().forEach(file -> file.forEach(rule -> found.addAll(rule.found())));
+        findings = Collections.unmodifiableSet(found);
+        unspoken = sources.stream().filter(source -> source.name().equals(RuleFolder.COMBINE))
                 .map(loader::packageOf).collect(Collectors.toUnmodifiableSet());
     }
 
@@ -74,6 +84,15 @@ public final class RuleBase {
      * @throws ProblemsException if a rule file has a problem; then nothing was compiled
      */
     public static RuleBase open(Path home, Names names, Path cache, List<RulePack> packs) throws IOException {
+        if (packs.isEmpty()) {
+            RuleFolder folder = RuleFolder.builtIn(home);
+            ModelLoader loader = new ModelLoader(folder.dictionary(), new RuleCache(cache));
+            Optional<Map<String, List<Needs>>> needs = loader.needs(folder.sources());
+            if (needs.isPresent()) {
+                return new RuleBase(folder.dictionary(), folder.sources(), needs.get(), () -> read(home, names),
+                        Set.of(), false, loader);
+            }
+        }
         RuleSet set = RuleSet.read(home, names, packs);
         if (!set.problems().isEmpty()) {
             throw new ProblemsException(set.problems());
@@ -81,13 +100,33 @@ public final class RuleBase {
         return open(set, names, new ModelLoader(set.dictionary(), new RuleCache(cache)));
     }
 
+    private static RuleSet read(Path home, Names names) {
+        try {
+            return RuleSet.read(home, names, List.of());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     static RuleBase open(RuleSet set, Names names, ModelLoader loader) {
-        RuleBase base = new RuleBase(set, set.hasDrools() ? names.findings() : Set.of(), loader);
+        Map<String, List<Needs>> needs = new HashMap<>();
+        set.rules().values().forEach(rule ->
+                needs.computeIfAbsent(rule.file(), file -> new ArrayList<>()).add(Needs.of(rule)));
+        RuleBase base = new RuleBase(set.dictionary(), set.sources(), needs, () -> set,
+                set.hasDrools() ? names.findings() : Set.of(), set.hasDrools(), loader);
         if (set.packSize() > 0 || set.hasDrools()) {
             // What is wrong with somebody's rules is told before anything else happens.
             base.all();
         }
         return base;
+    }
+
+    /** The rules as they were written. */
+    private synchronized RuleSet set() {
+        if (set == null) {
+            set = reader.get();
+        }
+        return set;
     }
 
     /** Every rule. */
@@ -100,41 +139,37 @@ public final class RuleBase {
         if (all != null) {
             return all;
         }
-        List<Model> models = loader.load(set.sources());
+        List<Model> models = loader.load(sources);
         List<Model> holding = new ArrayList<>();
         for (int i = 0; i < models.size(); i++) {
-            RuleCompiler.Source source = set.sources().get(i);
+            RuleCompiler.Source source = sources.get(i);
             Model model = models.get(i);
             if (!source.sentences()) {
                 holding.add(model);
                 continue;
             }
             List<String> compiled = model.getRules().stream().map(Rule::getName).sorted().toList();
-            if (!compiled.equals(set.namesIn(source))) {
+            if (!compiled.equals(set().namesIn(source))) {
                 throw new RuleProblemException(source.name() + ": Drools compiled other rules than were read");
             }
             // Taking a rule out of a built base instead trips Drools 10.2 over shared nodes.
-            Set<String> names = holding(source);
+            Set<String> names = needs.getOrDefault(source.name(), List.of()).stream().map(Needs::rule)
+                    .collect(Collectors.toSet());
             holding.add(names.size() == compiled.size() ? model : ModelLoader.only(names, model));
         }
         all = KieBaseBuilder.createKieBaseFromModel(holding);
         return all;
     }
 
-    /** The rules of that file that hold. */
-    private Set<String> holding(RuleCompiler.Source source) {
-        return set.rules().values().stream().filter(rule -> rule.file().equals(source.name())).map(RuleText::name)
-                .collect(Collectors.toSet());
-    }
-
     /** The rules that could fire on {@code premises}, and no others. */
     private synchronized KieBase relevant(Collection<? extends Premise> premises) {
+        Set<String> names = RelevantRules.of(needs.values().stream().flatMap(List::stream).toList(), premises);
         Map<String, Set<String>> wanted = new HashMap<>();
-        RelevantRules.of(set.rules().values(), premises).forEach(rule ->
-                wanted.computeIfAbsent(rule.file(), file -> new TreeSet<>()).add(rule.name()));
+        needs.forEach((file, rules) -> wanted.put(file, rules.stream().map(Needs::rule).filter(names::contains)
+                .collect(Collectors.toCollection(TreeSet::new))));
         List<Model> models = new ArrayList<>(
-                loader.load(set.sources().stream().filter(source -> !source.sentences()).toList()));
-        models.addAll(loader.load(set.sources(), wanted));
+                loader.load(sources.stream().filter(source -> !source.sentences()).toList()));
+        models.addAll(loader.load(sources, wanted));
         return KieBaseBuilder.createKieBaseFromModel(models);
     }
 
@@ -147,12 +182,12 @@ public final class RuleBase {
 
     /** The sentences that rules are written in. */
     public Dictionary dictionary() {
-        return set.dictionary();
+        return dictionary;
     }
 
     /** Every rule by its name, in the order of the files. */
     public Map<String, RuleText> rules() {
-        return set.rules();
+        return set().rules();
     }
 
     /** Every finding that some rule concludes. */
@@ -170,7 +205,7 @@ public final class RuleBase {
      * {@link #consult()} would; for the first cases, only the rules that could fire on them are made ready.
      */
     public Consultation consult(Collection<? extends Premise> premises) {
-        boolean some = !isReady() && !set.hasDrools() && few.incrementAndGet() <= FEW;
+        boolean some = !isReady() && !raw && few.incrementAndGet() <= FEW;
         Consultation consultation = consultation(some ? relevant(premises) : all(), lazy);
         premises.forEach(consultation::insert);
         return consultation;
