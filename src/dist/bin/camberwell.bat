@@ -8,7 +8,8 @@ rem The class-data archive fits only the class path that it was made with, hence
 rem does not fit ignores it.
 pushd "%~dp0.." || exit /b 2
 "%CAMBERWELL_JAVA%" -Xlog:disable -Xshare:auto -XX:SharedArchiveFile=lib/camberwell.jsa -XX:TieredStopAtLevel=1 ^
-  -XX:+UseSerialGC -XX:-UsePerfData -Dcamberwell.home=. "-Dcamberwell.directory=%CAMBERWELL_STARTED%" ^
+  -XX:+UseSerialGC -XX:-UsePerfData -Ddrools.externaliseCanonicalModelLambda=false ^
+  -Dcamberwell.home=. "-Dcamberwell.directory=%CAMBERWELL_STARTED%" ^
   -Dcamberwell.terminal=true %CAMBERWELL_JAVA_OPTIONS% -cp lib/camberwell-${project.version}.jar camberwell.cli.Main %*
 set "CAMBERWELL_CODE=%ERRORLEVEL%"
 popd

@@ -31,9 +31,12 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
      * encoding is.
      */
     static Console ofProcess(Map<String, String> environment) {
-        boolean terminal = Boolean.getBoolean("camberwell.terminal");
+        boolean windows = System.getProperty("os.name", "").startsWith("Windows");
+        // A batch file cannot tell whether its output goes to a screen; Java can, if its input comes from one too.
+        boolean terminal = Boolean.getBoolean("camberwell.terminal") && (!windows || System.console() != null);
         boolean plain = !environment.getOrDefault("NO_COLOR", "").isEmpty()
-                || environment.getOrDefault("TERM", "").equals("dumb");
+                || environment.getOrDefault("TERM", "").equals("dumb")
+                || windows && !environment.containsKey("WT_SESSION") && !environment.containsKey("TERM");
         return new Console(new PrintStream(new FileOutputStream(FileDescriptor.out), false,
                 StandardCharsets.UTF_8), new PrintStream(new FileOutputStream(FileDescriptor.err), true,
                 StandardCharsets.UTF_8), System.in, Path.of(System.getProperty("camberwell.directory", "")), width(environment), terminal && !plain,

@@ -16,6 +16,7 @@ class ModelLoader {
     private final RuleCompiler compiler;
     private final RuleCache cache;
     private final BuiltInRules builtIn = new BuiltInRules();
+    private final Map<String, Model> ready = new HashMap<>();
 
     ModelLoader(Dictionary dictionary, RuleCache cache) {
         this.compiler = new RuleCompiler(dictionary);
@@ -43,7 +44,7 @@ class ModelLoader {
     }
 
     /** One model a file, in the files' order. */
-    List<Model> load(List<RuleCompiler.Source> sources) {
+    synchronized List<Model> load(List<RuleCompiler.Source> sources) {
         Map<String, Model> models = new HashMap<>();
         List<RuleCompiler.Source> missing = new ArrayList<>();
         for (RuleCompiler.Source source : sources) {
@@ -53,20 +54,22 @@ class ModelLoader {
                 models.put(key, instantiate(ours.get().model(), ModelLoader.class.getClassLoader()));
                 continue;
             }
-            Optional<CompiledRules> kept = cache.find(key);
-            if (kept.isPresent()) {
-                models.put(key, define(kept.get()));
-            } else {
-                missing.add(source);
+            if (!ready.containsKey(key)) {
+                cache.find(key).ifPresentOrElse(kept -> ready.put(key, define(kept)), () -> missing.add(source));
             }
         }
         if (!missing.isEmpty()) {
             for (CompiledRules compiled : compiler.compile(missing)) {
                 cache.keep(compiled);
-                models.put(compiled.key(), define(compiled));
+                ready.put(compiled.key(), define(compiled));
             }
         }
-        return sources.stream().map(source -> models.get(compiler.key(source))).toList();
+        return sources.stream().map(compiler::key).map(key -> models.getOrDefault(key, ready.get(key))).toList();
+    }
+
+    /** Makes ready what was not compiled when camberwell was built, so that it need not be waited for later. */
+    synchronized void prepare(List<RuleCompiler.Source> sources) {
+        load(sources.stream().filter(source -> builtIn.find(compiler.key(source)).isEmpty()).toList());
     }
 
     /**

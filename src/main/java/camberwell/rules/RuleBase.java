@@ -173,8 +173,9 @@ public final class RuleBase {
         return KieBaseBuilder.createKieBaseFromModel(models);
     }
 
-    /** Wakes Drools up, on a core that has nothing better to do. */
+    /** Compiles what has to be, and wakes Drools up, on a core that has nothing better to do. */
     public void rehearse() {
+        loader.prepare(sources);
         try (Consultation consultation = consultation(relevant(List.of()), lazy)) {
             consultation.conclude();
         }
