@@ -3,14 +3,12 @@ package camberwell.benchmark;
 import camberwell.advice.Facts;
 import camberwell.advice.Weights;
 import camberwell.fact.Finding;
-import camberwell.fact.Watched;
 import camberwell.input.CaseReader;
 import camberwell.reading.TyreReader;
 import camberwell.run.Case;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.kie.api.KieServices;
@@ -50,19 +48,10 @@ public final class OrdinaryWay {
         }
         services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         KieSession session = services.newKieContainer(release).getKieBase().newKieSession();
-        findings(home).forEach(finding -> session.insert(new Watched(finding)));
         Weights weights = Weights.read(rules.resolve("weights.yaml"));
         Facts.of(run, TyreReader.read(run), weights).forEach(session::insert);
         session.fireAllRules();
         System.out.println(session.getObjects(fact -> fact instanceof Finding).size() + " findings");
         session.dispose();
-    }
-
-    private static List<String> findings(Path home) throws IOException {
-        try (Stream<Path> readings = Files.list(home.resolve("knowledge-notes/readings"));
-                Stream<Path> causes = Files.list(home.resolve("knowledge-notes/causes"))) {
-            return Stream.concat(readings, causes)
-                    .map(path -> path.getFileName().toString().replace(".md", "")).toList();
-        }
     }
 }

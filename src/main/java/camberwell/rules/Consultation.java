@@ -6,10 +6,8 @@ import camberwell.fact.Driving;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
 import camberwell.fact.Proposal;
-import camberwell.fact.Watched;
 import camberwell.fact.Withholding;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -41,10 +39,9 @@ public final class Consultation implements AutoCloseable {
     private final Map<Premise, FactHandle> handles = new HashMap<>();
 
     /** @param unspoken the packages of rules that are not told of when they fire */
-    Consultation(KieSession session, Collection<String> findings, Set<String> unspoken) {
+    Consultation(KieSession session, Set<String> unspoken) {
         this.session = session;
         this.unspoken = unspoken;
-        findings.forEach(finding -> session.insert(new Watched(finding)));
     }
 
     /** Puts a premise in; one that is in already changes nothing. */
@@ -80,7 +77,10 @@ public final class Consultation implements AutoCloseable {
      * @throws RuleProblemException if the rules fire without end
      */
     public Conclusions conclude() {
-        settle();
+        if (session.fireAllRules(FIRING_LIMIT) >= FIRING_LIMIT) {
+            throw new RuleProblemException("the rules fired " + FIRING_LIMIT + " times and were not done: some of them "
+                    + "go round in circles");
+        }
         List<Finding> findings = new ArrayList<>();
         List<Proposal> proposals = new ArrayList<>();
         List<Withholding> withholdings = new ArrayList<>();
@@ -105,35 +105,6 @@ public final class Consultation implements AutoCloseable {
         driving.sort(ORDER);
         cautions.sort(ORDER);
         return new Conclusions(findings, proposals, withholdings, driving, cautions);
-    }
-
-    /**
-     * Fires until nothing changes any more. When the rule that combines evidence withdraws a finding, and evidence that
-     * rested on it goes in turn, Drools 10.2 does not look at that rule again by itself; a fact that comes and goes
-     * makes it look.
-     */
-    private void settle() {
-        int fired = fire(0);
-        long before;
-        int firedBefore;
-        do {
-            before = session.getFactCount();
-            firedBefore = fired;
-            FactHandle nudge = session.insert(new Watched(""));
-            fired = fire(fired);
-            session.delete(nudge);
-            fired = fire(fired);
-        } while (fired > firedBefore || session.getFactCount() != before);
-    }
-
-    /** Fires, and returns how often rules have fired in all. */
-    private int fire(int before) {
-        int fired = before + session.fireAllRules(FIRING_LIMIT);
-        if (fired >= FIRING_LIMIT) {
-            throw new RuleProblemException("the rules fired " + FIRING_LIMIT + " times and were not done: some of them "
-                    + "go round in circles");
-        }
-        return fired;
     }
 
     @Override

@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +36,6 @@ public final class RuleBase {
     private final Map<String, List<Needs>> needs;
     private final Supplier<RuleSet> reader;
     private final ModelLoader loader;
-    private final Set<String> findings;
     private final Set<String> unspoken;
     private final boolean raw;
     private RuleSet set;
@@ -51,16 +49,13 @@ public final class RuleBase {
     private volatile KieBase all;
 
     private RuleBase(Dictionary dictionary, List<RuleCompiler.Source> sources, Map<String, List<Needs>> needs,
-            Supplier<RuleSet> reader, Set<String> watched, boolean raw, ModelLoader loader) {
+            Supplier<RuleSet> reader, boolean raw, ModelLoader loader) {
         this.dictionary = dictionary;
         this.sources = sources;
         this.needs = needs;
         this.reader = reader;
         this.raw = raw;
         this.loader = loader;
-        Set<String> found = new TreeSet<>(watched);
-        needs.values().forEach(file -> file.forEach(rule -> found.addAll(rule.found())));
-        findings = Collections.unmodifiableSet(found);
         unspoken = sources.stream().filter(source -> source.name().equals(RuleFolder.COMBINE))
                 .map(loader::packageOf).collect(Collectors.toUnmodifiableSet());
     }
@@ -90,14 +85,14 @@ public final class RuleBase {
             Optional<Map<String, List<Needs>>> needs = loader.needs(folder.sources());
             if (needs.isPresent()) {
                 return new RuleBase(folder.dictionary(), folder.sources(), needs.get(), () -> read(home, names),
-                        Set.of(), false, loader);
+                        false, loader);
             }
         }
         RuleSet set = RuleSet.read(home, names, packs);
         if (!set.problems().isEmpty()) {
             throw new ProblemsException(set.problems());
         }
-        return open(set, names, new ModelLoader(set.dictionary(), new RuleCache(cache)));
+        return open(set, new ModelLoader(set.dictionary(), new RuleCache(cache)));
     }
 
     private static RuleSet read(Path home, Names names) {
@@ -108,12 +103,12 @@ public final class RuleBase {
         }
     }
 
-    static RuleBase open(RuleSet set, Names names, ModelLoader loader) {
+    static RuleBase open(RuleSet set, ModelLoader loader) {
         Map<String, List<Needs>> needs = new HashMap<>();
         set.rules().values().forEach(rule ->
                 needs.computeIfAbsent(rule.file(), file -> new ArrayList<>()).add(Needs.of(rule)));
         RuleBase base = new RuleBase(set.dictionary(), set.sources(), needs, () -> set,
-                set.hasDrools() ? names.findings() : Set.of(), set.hasDrools(), loader);
+                set.hasDrools(), loader);
         if (set.packSize() > 0 || set.hasDrools()) {
             // What is wrong with somebody's rules is told before anything else happens.
             base.all();
@@ -191,11 +186,6 @@ public final class RuleBase {
         return set().rules();
     }
 
-    /** Every finding that some rule concludes. */
-    public Set<String> findings() {
-        return findings;
-    }
-
     /** A new, empty working memory for all rules. */
     public Consultation consult() {
         return consultation(all(), eager);
@@ -217,7 +207,7 @@ public final class RuleBase {
     }
 
     private Consultation consultation(KieBase base, KieSessionConfiguration configuration) {
-        return new Consultation(base.newKieSession(configuration, null), findings, unspoken);
+        return new Consultation(base.newKieSession(configuration, null), unspoken);
     }
 
     private static KieSessionConfiguration configuration(ForceEagerActivationOption eagerly) {

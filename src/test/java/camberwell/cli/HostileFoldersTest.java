@@ -264,13 +264,13 @@ class HostileFoldersTest {
     void theFiringLimit() {
         Bench bench = new Bench(directory).file("case.yaml", Bench.kerbCase()).file("mine/loop.drl", """
                 package mine;
-                import camberwell.fact.Watched;
+                import camberwell.fact.Day;
                 rule "Round and round"
                 when
-                    $watched : Watched()
+                    $day : Day()
                 then
-                    delete($watched);
-                    insert(new Watched($watched.finding()));
+                    delete($day);
+                    insert(new Day($day.conditions()));
                 end
                 """);
         Bench.Run run = bench.run("advise", "--rules", "mine", "--trust", "mine", "case.yaml");

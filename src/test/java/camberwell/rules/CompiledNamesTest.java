@@ -46,7 +46,7 @@ class CompiledNamesTest {
             }
         };
         RuleProblemException thrown =
-                assertThrows(RuleProblemException.class, () -> RuleBase.open(set, names(), swapping).consult());
+                assertThrows(RuleProblemException.class, () -> RuleBase.open(set, swapping).consult());
         assertEquals(set.sources().get(1).name() + ": Drools compiled other rules than were read", thrown.getMessage());
     }
 

@@ -46,7 +46,7 @@ class DropOneRuleTest {
                     continue;
                 }
                 try (Consultation consultation =
-                        new Consultation(without.newKieSession(), Paddock.rules().findings(), Set.of())) {
+                        new Consultation(without.newKieSession(), Set.of())) {
                     premises.forEach(consultation::insert);
                     Conclusions rest = consultation.conclude();
                     assertFalse(Paddock.all(rest).stream().map(Conclusion::rule).anyMatch(name::equals), name);

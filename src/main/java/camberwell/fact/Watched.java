@@ -1,5 +1,0 @@
-package camberwell.fact;
-
-/** That evidence about {@code finding} is to be combined, when there is any. */
-public record Watched(String finding) {
-}
