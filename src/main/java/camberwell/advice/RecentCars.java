@@ -8,7 +8,7 @@ import java.util.Map;
 /** The cars that were asked about last, each with what the handling model said of it; every thread has its own. */
 final class RecentCars {
 
-    private static final int MOST = 16;
+    private static final int MOST = 64;
 
     private final ThreadLocal<Map<Key, Predictions>> recent = ThreadLocal.withInitial(() ->
             new LinkedHashMap<>(MOST, 0.75f, true) {

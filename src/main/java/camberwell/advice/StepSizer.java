@@ -34,7 +34,7 @@ final class StepSizer {
             computation.add("a modest shift is about " + setting.now().withValue(aim).text(setting.decimals())
                     + "; the car moves in steps of " + setting.step());
         } else if (complaints.stream().anyMatch(complaint -> complaint.weight() >= STRONG)
-                && adjuster.id().matches(".*(bump|rebound)")) {
+                && (adjuster.id().endsWith("bump") || adjuster.id().endsWith("rebound"))) {
             steps = 2;
             computation.add("two clicks, since the complaint is strong; one would be hard to feel");
         } else {

@@ -79,10 +79,7 @@ public record Quantity(double value, Unit unit) implements Comparable<Quantity> 
 
     /** Written with {@code decimals} digits after the point: {@code 1.90 bar}. */
     public String text(int decimals) {
-        String number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-        if (number.matches("-0(\\.0+)?")) {
-            number = number.substring(1);
-        }
+        String number = Figures.fixed(value, decimals);
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 

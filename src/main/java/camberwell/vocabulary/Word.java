@@ -15,7 +15,8 @@ public interface Word {
     default String spoken() {
         return id().replace('-', ' ').replace("mid corner", "mid-corner").replace("turn in", "turn-in")
                 .replace("warm up", "warm-up").replace("anti roll", "anti-roll")
-                .replace("straight line", "straight-line").replaceAll("toe (in|out)", "toe-$1");
+                .replace("straight line", "straight-line").replace("toe in", "toe-in")
+                .replace("toe out", "toe-out");
     }
 
     /** Whether this is the word written {@code id}; the form in which rules ask. */
