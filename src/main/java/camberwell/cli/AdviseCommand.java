@@ -10,7 +10,6 @@ import camberwell.report.AdviceText;
 import camberwell.report.NewcomerText;
 import camberwell.report.Page;
 import camberwell.vocabulary.Audience;
-import camberwell.vocabulary.Word;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -18,10 +17,8 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -50,11 +47,11 @@ final class AdviseCommand implements Callable<Integer> {
             description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
     private Format format;
 
-    @Option(names = "--top", defaultValue = "5", paramLabel = "N",
+    @Option(names = "--top", defaultValue = "5", paramLabel = "N", converter = Count.class,
             description = "How many changes to show; 5 by default.")
     private int top;
 
-    @Option(names = "--for", defaultValue = "club", paramLabel = "AUDIENCE", converter = AudienceWord.class,
+    @Option(names = "--for", defaultValue = "club", paramLabel = "AUDIENCE", converter = TypedWord.ForWhom.class,
             description = "newcomer, club (the default) or engineer: other words and another amount, the same advice.")
     private Audience audience;
 
@@ -137,16 +134,6 @@ final class AdviseCommand implements Callable<Integer> {
             new NewcomerText(engine.notes(), engine.terms()).write(advice, page);
         } else {
             new AdviceText(engine.notes(), audience, top, score).write(advice, page);
-        }
-    }
-
-    /** Reads an audience as it is written. */
-    static final class AudienceWord implements CommandLine.ITypeConverter<Audience> {
-        @Override
-        public Audience convert(String written) {
-            return Word.find(Audience.class, written.toLowerCase(Locale.ROOT))
-                    .orElseThrow(() -> new CommandLine.TypeConversionException(
-                            "should be one of " + String.join(", ", Word.ids(Audience.class)) + ", not " + written));
         }
     }
 }

@@ -85,7 +85,7 @@ final class AlignmentCommand implements Runnable {
                     + "inclination takes camber back on the outer wheel, the more the further it is steered."},
             footer = {"", "Examples:",
                 "  camberwell alignment steer --caster 7deg --kingpin 12deg --camber -3deg",
-                "  camberwell alignment steer --caster 7.5deg --kingpin 12deg --camber -3deg --steer 10deg"})
+                "  camberwell alignment steer --caster 7.5deg --kingpin 12deg --steer 10deg"})
     int steer(@Option(names = "--caster", required = true, paramLabel = "ANGLE", converter = Amount.AxisAngle.class,
                     description = "Caster.") Quantity caster,
             @Option(names = "--kingpin", required = true, paramLabel = "ANGLE", converter = Amount.AxisAngle.class,
@@ -104,7 +104,7 @@ final class AlignmentCommand implements Runnable {
             description = {"Caster from a camber sweep.", "",
                 "On turn plates, steer one wheel as far in as out and read its camber at both ends."},
             footer = {"", "Example:",
-                "  camberwell alignment caster --turned-in 1.01deg --turned-out -3.78deg --sweep 20deg"})
+                "  camberwell alignment caster --turned-in 1.01deg --turned-out -3.78deg"})
     int caster(@Option(names = "--turned-in", required = true, paramLabel = "ANGLE", converter = Amount.Camber.class,
                     description = "Camber with the wheel steered as the inner wheel of a turn (left wheel, left turn).")
             Quantity turnedIn,

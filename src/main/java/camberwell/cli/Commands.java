@@ -1,6 +1,9 @@
 package camberwell.cli;
 
+import camberwell.rules.Stage;
+import camberwell.vocabulary.Word;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -27,6 +30,17 @@ final class Commands {
             parent.addSubcommand(asked, makers.get(asked).get());
         } else {
             makers.forEach((name, maker) -> parent.addSubcommand(name, maker.get()));
+        }
+        parent.registerConverter(Format.class, new TypedWord<>(Format.class));
+        parent.registerConverter(Stage.class, new TypedWord<>(Stage.class, Word::id));
+        of(parent.getSubcommands().values(), parent.getCommandSpec().version());
+    }
+
+    /** Every command is of the version that the whole is of. */
+    private static void of(Collection<CommandLine> commands, String... version) {
+        for (CommandLine command : commands) {
+            command.getCommandSpec().version(version);
+            of(command.getSubcommands().values(), version);
         }
     }
 }

@@ -39,8 +39,9 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
                 || windows && !environment.containsKey("WT_SESSION") && !environment.containsKey("TERM");
         return new Console(new PrintStream(new FileOutputStream(FileDescriptor.out), false,
                 StandardCharsets.UTF_8), new PrintStream(new FileOutputStream(FileDescriptor.err), true,
-                StandardCharsets.UTF_8), System.in, Path.of(System.getProperty("camberwell.directory", "")), width(environment), terminal && !plain,
-                terminal && System.console() != null);
+                StandardCharsets.UTF_8), System.in,
+                Path.of(System.getProperty("camberwell.directory", "")).normalize(), width(environment),
+                terminal && !plain, terminal && System.console() != null);
     }
 
     private static int width(Map<String, String> environment) {
@@ -59,7 +60,9 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
 
     /** A path, or a message that starts with one, as a person in the working directory would write it. */
     String shown(String path) {
-        String prefix = directory + directory.getFileSystem().getSeparator();
-        return !directory.toString().isEmpty() && path.startsWith(prefix) ? path.substring(prefix.length()) : path;
+        String here = directory.toString();
+        String separator = directory.getFileSystem().getSeparator();
+        String prefix = here.endsWith(separator) ? here : here + separator;
+        return !here.isEmpty() && path.startsWith(prefix) ? path.substring(prefix.length()) : path;
     }
 }

@@ -7,9 +7,7 @@ import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Symptom;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,14 +25,15 @@ import picocli.CommandLine.Option;
         description = {"Shows which complaints lead to a change: each is put to the rules alone, clear and on every lap, on "
                 + "a car that can have everything adjusted, with front, rear and all-wheel drive.",
             "Also names adjuster directions that no rule proposes or opposes, and notes that no rule uses."},
-        footer = {"", "Exit code 1 when something is missing.", "", "Example:",
-            "  camberwell rules coverage --format json"})
+        footer = {"", "Examples:", "  camberwell rules coverage", "  camberwell rules coverage --format json",
+            "", "Exit codes: 0 nothing is missing; 1 something is; 2 the command line is wrong."})
 final class CoverageCommand implements Callable<Integer> {
 
     private final Console console;
     private final Engine engine;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     CoverageCommand(Console console, Engine engine) {
@@ -50,14 +49,9 @@ final class CoverageCommand implements Callable<Integer> {
             table(coverage, page);
             console.out().print(page);
         } else {
-            try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-                json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-                if (format == Format.JSON) {
-                    json.setPrettyPrinter(new DefaultPrettyPrinter());
-                }
+            Output.json(console, format, json -> {
                 json(coverage, json);
-            }
-            console.out().println();
+            });
         }
         return coverage.complete() ? ExitCode.DONE : ExitCode.FOUND_WRONG;
     }

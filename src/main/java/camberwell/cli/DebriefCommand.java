@@ -15,22 +15,17 @@ import camberwell.report.Page;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.vocabulary.Audience;
-import camberwell.vocabulary.Nearest;
-import camberwell.vocabulary.Word;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell debrief}: questions and answers after a run, and the advice at their end. */
@@ -42,7 +37,8 @@ import picocli.CommandLine.Option;
             + "done or quit. Where standard input is no terminal, lines are read from it, and its end stands "
             + "for done.", ""},
         footer = {"", "Examples:",
-            "  camberwell debrief --car demo-cases/cars/larkspur-hatch.yaml --save friday.yaml",
+            "  camberwell debrief --car demo-cases/cars/larkspur-hatch.yaml \\",
+            "      --save friday.yaml",
             "  camberwell debrief --for newcomer --transcript friday.md",
             "  camberwell debrief --resume friday.yaml"})
 final class DebriefCommand implements Callable<Integer> {
@@ -51,13 +47,16 @@ final class DebriefCommand implements Callable<Integer> {
     private static final int TRANSCRIPT_WIDTH = 80;
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
+
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--car", paramLabel = "CAR",
             description = "The car's file. Without one, the kind of car is asked and advice speaks in common steps.")
     private String car;
 
-    @Option(names = "--for", paramLabel = "WHOM", defaultValue = "club", converter = ToAudience.class,
+    @Option(names = "--for", paramLabel = "AUDIENCE", defaultValue = "club", converter = TypedWord.ForWhom.class,
             description = "newcomer, club or engineer; club by default. A newcomer is asked about what was felt, has "
                     + "each word explained, and gets driving advice first and one change.")
     private Audience audience;
@@ -86,6 +85,7 @@ final class DebriefCommand implements Callable<Integer> {
         }
         checkWritable("--save", save, resume);
         checkWritable("--transcript", transcript, transcript);
+        engine = rules.on(engine, console);
         try (Debrief debrief = open()) {
             talk(debrief);
         }
@@ -98,12 +98,9 @@ final class DebriefCommand implements Callable<Integer> {
             return;
         }
         Path path = console.path(file).toAbsolutePath();
-        String wrong = Files.isDirectory(path) ? "is a folder"
-                : !Files.isDirectory(path.getParent()) ? "there is no folder " + path.getParent()
-                : !Files.isWritable(path.getParent()) ? "the folder cannot be written to"
-                : Files.exists(path) && (replaceable == null
+        String wrong = NewFiles.obstacle(path, console).orElse(Files.exists(path) && (replaceable == null
                         || !console.path(replaceable).toAbsolutePath().normalize().equals(path.normalize()))
-                ? "stands there already; go on from it with --resume, or take another name" : null;
+                ? "stands there already; go on from it with --resume, or take another name" : null);
         if (wrong != null) {
             throw new ProblemsException(Problem.of(option + " " + file, wrong, Optional.empty()));
         }
@@ -149,7 +146,9 @@ final class DebriefCommand implements Callable<Integer> {
                 console.out().print(page);
             }
             if (transcript != null) {
-                write(console.path(transcript), transcript(debrief, advise));
+                NewFiles file = new NewFiles();
+                file.replace(console.path(transcript), transcript(debrief, advise).getBytes(StandardCharsets.UTF_8));
+                file.write();
                 console.out().println();
                 console.out().println("Transcript: " + transcript);
             }
@@ -220,36 +219,5 @@ final class DebriefCommand implements Callable<Integer> {
             text.append("\n## Advice\n\n```text\n").append(page).append("```\n");
         }
         return text.toString();
-    }
-
-    private static void write(Path file, String text) {
-        Path target = file.toAbsolutePath();
-        Path draft = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid());
-        try {
-            try {
-                Files.writeString(draft, text);
-                try {
-                    Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
-                } catch (AtomicMoveNotSupportedException e) {
-                    Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-                }
-            } finally {
-                Files.deleteIfExists(draft);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(file + ": cannot be written", e);
-        }
-    }
-
-    /** Reads {@code --for}. */
-    static final class ToAudience implements CommandLine.ITypeConverter<Audience> {
-        @Override
-        public Audience convert(String typed) {
-            List<String> known = Word.ids(Audience.class);
-            return Word.find(Audience.class, typed.toLowerCase(Locale.ROOT))
-                    .orElseThrow(() -> new CommandLine.TypeConversionException("it is " + String.join(", ", known)
-                            + "; not " + typed + Nearest.to(typed, known).map(near -> "; did you mean " + near + "?")
-                            .orElse("")));
-        }
     }
 }

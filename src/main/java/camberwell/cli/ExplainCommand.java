@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -33,13 +34,15 @@ import picocli.CommandLine.Spec;
             "  camberwell explain demo-cases/pushes-in-snaps-out.yaml",
             "  camberwell explain my-case.yaml --change \"front-camber less-negative\"",
             "  camberwell explain my-case.yaml --why-not \"rear-wing more\"",
-            "  camberwell explain my-case.yaml --if \"tyres.front-left.inner=96 °C\" --if reports[0].phase=exit"})
+            "  camberwell explain my-case.yaml --if \"tyres.front-left.inner=96 °C\" \\",
+            "      --if reports[0].phase=exit",
+            "  camberwell explain my-case.yaml --rules my-rules --format json"})
 final class ExplainCommand implements Callable<Integer> {
 
     private static final int MOST_RULES = 4;
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Spec
     private CommandSpec spec;
@@ -62,7 +65,11 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Shows every silent rule, not only those that lack least.")
     private boolean all;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Mixin
+    private RulesOption rules;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     ExplainCommand(Console console, Engine engine) {
@@ -77,7 +84,8 @@ final class ExplainCommand implements Callable<Integer> {
         List<Substitution> substitutions = assumptions.stream().map(text -> Substitution.parse("--if", text)).toList();
         byte[] typed = name.equals("-") ? console.in().readAllBytes() : new byte[0];
         CaseFile file = read(typed, List.of());
-        file.warnings().forEach(warning -> console.err().println(warning.text()));
+        file.warnings().forEach(warning -> console.err().println(console.shown(warning.text())));
+        engine = rules.on(engine, console);
         Explainer explainer = new Explainer(engine.rules(), engine.notes(), engine.advisor());
         Reasoning reasoning = explainer.reason(file.run());
         if (wanted.isEmpty() && missed.isEmpty() && substitutions.isEmpty()) {
@@ -104,15 +112,16 @@ final class ExplainCommand implements Callable<Integer> {
             }
             console.out().print(page);
         } else {
-            console.out().println(new ExplainJson(engine.notes()).write(reasoning, hows, whys, comparison));
+            Output.tree(console, format, new ExplainJson(engine.notes()).write(reasoning, hows, whys, comparison));
         }
         return ExitCode.DONE;
     }
 
     private CaseFile read(byte[] typed, List<Substitution> substitutions) {
-        return name.equals("-")
+        CaseFile file = name.equals("-")
                 ? new CaseReader().read("-", new ByteArrayInputStream(typed), console.directory(), substitutions)
                 : new CaseReader().read(console.path(name), substitutions);
+        return new CaseFile(file.run().withSource(name), file.warnings());
     }
 
     private Change change(String text) {

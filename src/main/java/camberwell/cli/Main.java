@@ -51,6 +51,14 @@ public final class Main implements Runnable {
 
     /** Runs one command line and returns its exit code. */
     static int run(Console console, Engine engine, String... arguments) {
+        CommandLine line = line(console, engine, arguments);
+        int code = line.execute(arguments);
+        console.out().flush();
+        return code;
+    }
+
+    /** The commands that {@code arguments} may need; without any, all of them. */
+    static CommandLine line(Console console, Engine engine, String... arguments) {
         CommandLine line = new CommandLine(new Main(console));
         new Commands()
                 .add("advise", () -> new AdviseCommand(console, engine))
@@ -73,9 +81,7 @@ public final class Main implements Runnable {
                 console.styled() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((exception, args) -> wrongCommandLine(exception, console));
         line.setExecutionExceptionHandler((exception, command, result) -> failed(exception, console));
-        int code = line.execute(arguments);
-        console.out().flush();
-        return code;
+        return line;
     }
 
     private static CommandLine rules(Console console, Engine engine, String... arguments) {
@@ -95,11 +101,8 @@ public final class Main implements Runnable {
     }
 
     private static int wrongCommandLine(ParameterException exception, Console console) {
-        CommandLine command = exception.getCommandLine();
-        console.err().println(exception.getMessage());
-        if (!CommandLine.UnmatchedArgumentException.printSuggestions(exception, new PrintWriter(console.err(), true))) {
-            console.err().println("See: " + command.getCommandSpec().qualifiedName() + " --help");
-        }
+        console.err().println(Misunderstood.text(exception));
+        console.err().println("See: " + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help");
         return ExitCode.WRONG_INPUT;
     }
 

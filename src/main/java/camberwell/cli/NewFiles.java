@@ -20,6 +20,21 @@ final class NewFiles {
 
     private final Map<Path, byte[]> contents = new LinkedHashMap<>();
 
+    /**
+     * Why {@code file} cannot be written, if that can be told before its content is known: a talk of ten minutes should
+     * not end with it.
+     */
+    static Optional<String> obstacle(Path file, Console console) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || Files.isDirectory(file)) {
+            return Optional.of("is a folder");
+        }
+        if (!Files.isDirectory(folder)) {
+            return Optional.of("there is no folder " + console.shown(folder.toString()));
+        }
+        return Files.isWritable(folder) ? Optional.empty() : Optional.of("the folder cannot be written to");
+    }
+
     /** Plans a file that may not be there yet. */
     void add(Path file, byte[] content) {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) || contents.containsKey(file)) {

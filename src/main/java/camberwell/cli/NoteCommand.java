@@ -6,6 +6,7 @@ import camberwell.report.Page;
 import camberwell.report.ShelfJson;
 import camberwell.report.ShelfText;
 import camberwell.vocabulary.Nearest;
+import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,7 +31,8 @@ final class NoteCommand implements Callable<Integer> {
     @Parameters(paramLabel = "NAME", arity = "0..1", description = "The note's name.")
     private String name;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     NoteCommand(Console console, Engine engine) {
@@ -39,12 +41,12 @@ final class NoteCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         Notes notes = engine.notes();
         Page page = new Page(console.width(), console.styled());
         if (name == null) {
             new ShelfText(page).names(notes);
-            console.out().print(format == Format.TEXT ? page : ShelfJson.names(notes) + "\n");
+            Output.either(console, format, page, ShelfJson.names(notes));
             return ExitCode.DONE;
         }
         Note note = notes.find(name.strip().replace(' ', '-')).orElseThrow(() ->
@@ -52,7 +54,7 @@ final class NoteCommand implements Callable<Integer> {
                         + Nearest.to(name, notes.names()).map(near -> "; did you mean " + near + "?")
                         .orElse("; camberwell note lists them")));
         new ShelfText(page).note(note);
-        console.out().print(format == Format.TEXT ? page : ShelfJson.note(note) + "\n");
+        Output.either(console, format, page, ShelfJson.note(note));
         return ExitCode.DONE;
     }
 }

@@ -6,6 +6,7 @@ import camberwell.report.WorkedReport;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
 
@@ -29,6 +30,20 @@ final class Output {
             writing.to(json);
         }
         console.out().println();
+    }
+
+    /** JSON of a tree whose maps are objects and whose lists are arrays. */
+    static void tree(Console console, Format format, Object tree) throws IOException {
+        json(console, format, json -> new ObjectMapper().writeValue(json, tree));
+    }
+
+    /** What is text on {@code page}, or else {@code tree}. */
+    static void either(Console console, Format format, Page page, Object tree) throws IOException {
+        if (format == Format.TEXT) {
+            console.out().print(page);
+        } else {
+            tree(console, format, tree);
+        }
     }
 
     /** Figures, each with its computation. */

@@ -8,6 +8,8 @@ import camberwell.model.CarModel;
 import camberwell.model.Characteristic;
 import camberwell.model.Prediction;
 import camberwell.physics.CornerPhase;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
 import camberwell.report.PredictionReport;
 import camberwell.report.Words;
@@ -16,16 +18,10 @@ import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
-import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Word;
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -80,7 +76,8 @@ final class PredictCommand implements Callable<Integer> {
     @Option(names = "--surface", defaultValue = "dry", paramLabel = "SURFACE", description = "dry, damp or wet.")
     private String surface;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     @Option(names = "--svg", paramLabel = "FILE", description = "Write the steer characteristic as a drawing, too.")
@@ -96,6 +93,11 @@ final class PredictCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (svg != null) {
+            NewFiles.obstacle(console.path(svg), console).ifPresent(wrong -> {
+                throw new ProblemsException(Problem.of("--svg " + svg, wrong, Optional.empty()));
+            });
+        }
         Wanted wanted = wanted();
         CornerPhase part = phase();
         Optional<Double> metresPerSecond = quantity("--speed", speed, Unit.KILOMETRE_PER_HOUR, LEAST_SPEED, MOST_SPEED);
@@ -116,19 +118,16 @@ final class PredictCommand implements Callable<Integer> {
                 new Prediction(wanted.change().adjuster(), part, from, to, before.lentBy()),
                 Characteristic.of(before, part, held, along), Characteristic.of(after, part, held, along));
         if (svg != null) {
-            write(console.path(svg), report.svg());
+            NewFiles file = new NewFiles();
+            file.replace(console.path(svg), report.svg().getBytes(StandardCharsets.UTF_8));
+            file.write();
         }
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());
             report.write(page, console.width());
             console.out().print(page);
         } else {
-            try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-                json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-                json.setPrettyPrinter(new DefaultPrettyPrinter());
-                report.write(json);
-            }
-            console.out().println();
+            Output.json(console, format, report::write);
         }
         return ExitCode.DONE;
     }
@@ -217,23 +216,7 @@ final class PredictCommand implements Callable<Integer> {
     }
 
     private ParameterException wrong(String option, String said, List<String> known) {
-        String hint = Nearest.to(said, known).map(near -> "; did you mean " + near + "?")
-                .orElse("; it is one of " + String.join(", ", known));
-        return new ParameterException(spec.commandLine(), option + ": \"" + said + "\" is not known here" + hint);
-    }
-
-    /** To a file beside it first, so that a full disk leaves no half a drawing. */
-    private void write(Path file, String text) throws IOException {
-        Path target = file.toAbsolutePath();
-        if (!Files.isDirectory(target.getParent())) {
-            throw new ParameterException(spec.commandLine(), "--svg: there is no folder for " + svg);
-        }
-        Path draft = Files.createTempFile(target.getParent(), ".camberwell-", ".svg");
-        try {
-            Files.writeString(draft, text);
-            Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(draft);
-        }
+        return new ParameterException(spec.commandLine(), option + ": \"" + said + "\" is not known here"
+                + TypedWord.hint(said, known));
     }
 }

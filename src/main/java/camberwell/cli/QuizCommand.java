@@ -20,6 +20,7 @@ import java.util.Random;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -36,10 +37,13 @@ final class QuizCommand implements Callable<Integer> {
     private static final int SEEDS = 10_000;
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Spec
     private CommandSpec spec;
+
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--topic", paramLabel = "TOPIC",
             description = "What to ask about: the name of a file of rules for changes, like camber or mid-corner.")
@@ -48,10 +52,12 @@ final class QuizCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "The same number draws the same cases.")
     private Long seed;
 
-    @Option(names = "--count", defaultValue = "1", paramLabel = "N", description = "How many cases; 1 by default.")
+    @Option(names = "--count", defaultValue = "1", paramLabel = "N", converter = Count.class,
+            description = "How many cases; 1 by default.")
     private int count;
 
-    @Option(names = "--car", paramLabel = "FILE", description = "A car file to practise on, instead of the demo cars.")
+    @Option(names = "--car", paramLabel = "CAR",
+            description = "A car's file to practise on, instead of the demo cars. Can be given again.")
     private List<String> cars = List.of();
 
     QuizCommand(Console console, Engine engine) {
@@ -61,6 +67,7 @@ final class QuizCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        engine = rules.on(engine, console);
         List<String> topics = Quiz.topics(engine.rules());
         if (topic != null && !topics.contains(topic)) {
             throw new ParameterException(spec.commandLine(), "there is no topic \"" + topic + "\""

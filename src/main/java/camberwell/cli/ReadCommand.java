@@ -2,11 +2,13 @@ package camberwell.cli;
 
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
+import camberwell.problem.ProblemsException;
 import camberwell.reading.TyreReader;
 import camberwell.report.Page;
 import camberwell.report.ReadingReport;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,23 +45,32 @@ final class ReadCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         CaseReader reader = new CaseReader();
-        List<CaseFile> files = cases.stream().map(name -> CaseInput.read(reader, console, name)).toList();
-        files.forEach(file -> file.warnings().forEach(warning -> console.err().println(warning.text())));
+        List<CaseFile> files = new ArrayList<>();
+        for (String name : cases) {
+            try {
+                files.add(CaseInput.read(reader, console, name));
+            } catch (ProblemsException e) {
+                // As with advise, one bad case does not hide the others.
+                e.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
+            }
+        }
+        files.forEach(file -> file.warnings()
+                .forEach(warning -> console.err().println(console.shown(warning.text()))));
         if (format == Format.TEXT) {
             for (CaseFile file : files) {
                 Page page = new Page(console.width(), console.styled());
                 ReadingReport.write(file.run(), TyreReader.read(file.run()), console.width(), page);
                 console.out().print(page.blank());
             }
-        } else if (format == Format.JSON) {
+        } else if (format == Format.JSON && (cases.size() > 1 || !files.isEmpty())) {
             Output.json(console, format, json -> {
-                if (files.size() > 1) {
+                if (cases.size() > 1) {
                     json.writeStartArray();
                 }
                 for (CaseFile file : files) {
                     write(file, json);
                 }
-                if (files.size() > 1) {
+                if (cases.size() > 1) {
                     json.writeEndArray();
                 }
             });
@@ -68,7 +79,7 @@ final class ReadCommand implements Callable<Integer> {
                 Output.json(console, format, json -> write(file, json));
             }
         }
-        return ExitCode.DONE;
+        return files.size() == cases.size() ? ExitCode.DONE : ExitCode.WRONG_INPUT;
     }
 
     private static void write(CaseFile file, JsonGenerator json) throws IOException {

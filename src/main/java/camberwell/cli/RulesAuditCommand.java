@@ -5,9 +5,6 @@ import camberwell.car.Car;
 import camberwell.input.CaseReader;
 import camberwell.report.AuditReport;
 import camberwell.report.Page;
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +31,8 @@ final class RulesAuditCommand implements Callable<Integer> {
     private final Console console;
     private final Engine engine;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     @Option(names = "--all", description = "List the claims that agree, too.")
@@ -55,12 +53,9 @@ final class RulesAuditCommand implements Callable<Integer> {
             report.write(page, all);
             console.out().print(page);
         } else {
-            try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-                json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-                json.setPrettyPrinter(new DefaultPrettyPrinter());
+            Output.json(console, format, json -> {
                 report.write(json);
-            }
-            console.out().println();
+            });
         }
         return report.foundWrong() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
     }

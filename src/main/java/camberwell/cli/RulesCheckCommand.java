@@ -7,9 +7,6 @@ import camberwell.problem.ProblemsException;
 import camberwell.rules.RuleCheck;
 import camberwell.rules.RulePack;
 import camberwell.rules.RuleSet;
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,9 +21,9 @@ import picocli.CommandLine.Parameters;
 /** {@code camberwell rules check}: everything that is wrong with rules, without firing any. */
 @Command(name = "check", mixinStandardHelpOptions = true,
         description = {"Names everything that is wrong with the rules and notes of a folder, or with the "
-            + "built-in ones.",
-            "Exit codes: 0 all is well; 1 something is wrong; 2 there is nothing that could be read."},
-        footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json"})
+            + "built-in ones."},
+        footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json",
+            "", "Exit codes: 0 all is well; 1 something is wrong; 2 there is nothing that could be read."})
 final class RulesCheckCommand implements Callable<Integer> {
 
     private final Console console;
@@ -39,7 +36,8 @@ final class RulesCheckCommand implements Callable<Integer> {
     @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder; it is not checked.")
     private List<String> trusted = new ArrayList<>();
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     RulesCheckCommand(Console console, Engine engine) {
@@ -107,6 +105,10 @@ final class RulesCheckCommand implements Callable<Integer> {
             return new Checked(e.problems().stream().sorted().toList(), 0, 0);
         }
         Set<String> own = new TreeSet<>();
+        List<Problem> nothing = packs.stream().filter(RulesOption::empty).map(RulesOption::nothingIn).toList();
+        if (!nothing.isEmpty()) {
+            throw new ProblemsException(nothing);
+        }
         packs.forEach(pack -> pack.notes().keySet().forEach(path ->
                 own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
         RuleSet set = with.ruleSet();
@@ -117,11 +119,7 @@ final class RulesCheckCommand implements Callable<Integer> {
     }
 
     private void json(Checked checked) throws IOException {
-        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-            if (format == Format.JSON) {
-                json.setPrettyPrinter(new DefaultPrettyPrinter());
-            }
+        Output.json(console, format, json -> {
             json.writeStartObject();
             json.writeNumberField("rules", checked.rules());
             json.writeNumberField("notes", checked.notes());
@@ -139,7 +137,6 @@ final class RulesCheckCommand implements Callable<Integer> {
             }
             json.writeEndArray();
             json.writeEndObject();
-        }
-        console.out().println();
+        });
     }
 }

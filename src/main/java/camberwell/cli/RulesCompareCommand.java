@@ -5,9 +5,6 @@ import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
 import camberwell.report.Page;
 import camberwell.rules.RulePack;
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,7 +23,7 @@ import picocli.CommandLine.Parameters;
         description = {"Compares the advice under two sets of rules over many cases: which changes appeared, "
             + "vanished or moved.", "Look at it before you share a rule."},
         footer = {"", "Examples:", "  camberwell rules compare built-in my-rules",
-            "  camberwell rules compare my-rules.zip my-rules --cases my-cases --format json"})
+            "  camberwell rules compare my-rules.zip my-rules --cases my-cases"})
 final class RulesCompareCommand implements Callable<Integer> {
 
     private static final String BUILT_IN = "built-in";
@@ -49,7 +46,8 @@ final class RulesCompareCommand implements Callable<Integer> {
     @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder.")
     private List<String> trusted = new ArrayList<>();
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     RulesCompareCommand(Console console, Engine engine) {
@@ -108,11 +106,7 @@ final class RulesCompareCommand implements Callable<Integer> {
     }
 
     private void json(Map<CaseFile, AdviceComparison> compared) throws IOException {
-        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-            if (format == Format.JSON) {
-                json.setPrettyPrinter(new DefaultPrettyPrinter());
-            }
+        Output.json(console, format, json -> {
             json.writeStartObject();
             json.writeNumberField("cases", compared.size());
             json.writeArrayFieldStart("differences");
@@ -126,7 +120,6 @@ final class RulesCompareCommand implements Callable<Integer> {
             }
             json.writeEndArray();
             json.writeEndObject();
-        }
-        console.out().println();
+        });
     }
 }

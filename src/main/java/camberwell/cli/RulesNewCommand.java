@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
             + "and a demo case into your folder, all of them or none.",
             "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "
             + "can be piped in, one a line."},
-        footer = {"", "Example:", 
-            "  camberwell rules new \"Kerbs throw the car about: softer front bump\" --into my-rules"})
+        footer = {"", "Example:",
+            "  camberwell rules new \"Kerbs throw the car: softer front bump\" --into my-rules"})
 final class RulesNewCommand implements Callable<Integer> {
 
     private final Console console;

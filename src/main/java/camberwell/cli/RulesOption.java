@@ -3,12 +3,15 @@ package camberwell.cli;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.rules.RulePack;
+import camberwell.rules.Stage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
 /** The options {@code --rules} and {@code --trust} of every command that reasons. */
@@ -25,7 +28,24 @@ final class RulesOption {
 
     /** {@code engine} with the rules of the folders that were named. */
     Engine on(Engine engine, Console console) {
-        return engine.withRules(read(folders, trusted, console));
+        List<RulePack> packs = read(folders, trusted, console);
+        List<Problem> empty = packs.stream().filter(RulesOption::empty).map(RulesOption::nothingIn).toList();
+        if (!empty.isEmpty()) {
+            throw new ProblemsException(empty);
+        }
+        return engine.withRules(packs);
+    }
+
+    /** Whether a folder has neither rules nor notes: most likely another was meant. */
+    static boolean empty(RulePack pack) {
+        return pack.files().keySet().stream().allMatch(path -> path.equals(RulePack.MANIFEST)
+                || path.startsWith(RulePack.CASES + "/"));
+    }
+
+    static Problem nothingIn(RulePack pack) {
+        return Problem.of(pack.name(), "there are no rules and no notes in it; rules lie in its folders "
+                + Arrays.stream(Stage.values()).map(Stage::folder).collect(Collectors.joining(", ")) + ", notes in "
+                + RulePack.NOTES, Optional.empty());
     }
 
     /**

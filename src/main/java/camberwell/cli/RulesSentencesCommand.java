@@ -5,9 +5,6 @@ import camberwell.rules.Dictionary;
 import camberwell.rules.Names;
 import camberwell.rules.Sentence;
 import camberwell.rules.Stage;
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -41,7 +38,8 @@ final class RulesSentencesCommand implements Callable<Integer> {
             description = "Only what a rule of this stage can say: readings, causes, changes, cautions or driving.")
     private Stage stage;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     RulesSentencesCommand(Console console, Engine engine) {
@@ -116,11 +114,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
     }
 
     private void json(List<Sentence> found, Names names) throws IOException {
-        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-            if (format == Format.JSON) {
-                json.setPrettyPrinter(new DefaultPrettyPrinter());
-            }
+        Output.json(console, format, json -> {
             json.writeStartArray();
             for (Sentence sentence : found) {
                 json.writeStartObject();
@@ -145,7 +139,6 @@ final class RulesSentencesCommand implements Callable<Integer> {
                 json.writeEndObject();
             }
             json.writeEndArray();
-        }
-        console.out().println();
+        });
     }
 }

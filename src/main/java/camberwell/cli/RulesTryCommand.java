@@ -2,9 +2,6 @@ package camberwell.cli;
 
 import camberwell.report.Page;
 import camberwell.rules.RulePack;
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,7 +31,8 @@ final class RulesTryCommand implements Callable<Integer> {
     @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder.")
     private List<String> trusted = new ArrayList<>();
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     RulesTryCommand(Console console, Engine engine) {
@@ -59,18 +57,13 @@ final class RulesTryCommand implements Callable<Integer> {
             console.out().print(page);
             return ExitCode.DONE;
         }
-        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-            if (format == Format.JSON) {
-                json.setPrettyPrinter(new DefaultPrettyPrinter());
-            }
+        Output.json(console, format, json -> {
             json.writeStartArray();
             for (RuleTrial.Tried one : tried) {
                 trial.write(one, json);
             }
             json.writeEndArray();
-        }
-        console.out().println();
+        });
         return ExitCode.DONE;
     }
 }

@@ -5,6 +5,7 @@ import camberwell.knowledge.Terms;
 import camberwell.report.Page;
 import camberwell.report.ShelfJson;
 import camberwell.report.ShelfText;
+import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,7 +31,8 @@ final class TermsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "WORD", arity = "0..*", description = "The word, with spaces or hyphens.")
     private List<String> words = List.of();
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
     private Format format;
 
     TermsCommand(Console console, Engine engine) {
@@ -39,12 +41,12 @@ final class TermsCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         Terms terms = engine.terms();
         Page page = new Page(console.width(), console.styled());
         if (words.isEmpty()) {
             new ShelfText(page).words(terms);
-            console.out().print(format == Format.TEXT ? page : ShelfJson.words(terms.all()) + "\n");
+            Output.either(console, format, page, ShelfJson.words(terms.all()));
             return ExitCode.DONE;
         }
         String word = String.join(" ", words);
@@ -52,7 +54,7 @@ final class TermsCommand implements Callable<Integer> {
                 "there is no word \"" + word + "\"" + terms.nearest(word)
                         .map(near -> "; did you mean " + near + "?").orElse("; camberwell terms lists them")));
         new ShelfText(page).word(term);
-        console.out().print(format == Format.TEXT ? page : ShelfJson.words(List.of(term)) + "\n");
+        Output.either(console, format, page, ShelfJson.words(List.of(term)));
         return ExitCode.DONE;
     }
 }

@@ -68,7 +68,7 @@ public final class CharacteristicPlot {
         int gap = Math.max(1, (columns - name.length()) / 2 - 1);
         page.verbatim("      0" + " ".repeat(gap) + name
                 + " ".repeat(Math.max(1, columns - gap - name.length() - most.length())) + most);
-        page.verbatim("o before, x after, * both, . the turn alone");
+        page.paragraph(0, "o before, x after, * both, . the turn alone");
     }
 
     private void set(char[][] grid, int column, double steer, char mark) {

@@ -12,8 +12,6 @@ import camberwell.explain.WhyNot;
 import camberwell.knowledge.Notes;
 import camberwell.rules.Line;
 import camberwell.rules.RuleText;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
@@ -30,19 +28,15 @@ public final class ExplainJson {
         this.notes = notes;
     }
 
-    /** All explanations of one case as one object. */
-    public String write(Reasoning reasoning, List<How> hows, List<WhyNot> whys, Optional<Comparison> comparison) {
+    /** All explanations of one case: maps are objects of JSON, lists its arrays. */
+    public Map<String, Object> write(Reasoning reasoning, List<How> hows, List<WhyNot> whys, Optional<Comparison> comparison) {
         Map<String, Object> root = object();
         root.put("case", reasoning.run().title());
         root.put("file", reasoning.run().source());
         root.put("how", hows.stream().map(how -> how(reasoning, how)).toList());
         root.put("why-not", whys.stream().map(ExplainJson::whyNot).toList());
         root.put("what-if", comparison.map(ExplainJson::compare).orElse(null));
-        try {
-            return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
+        return root;
     }
 
     private Map<String, Object> how(Reasoning reasoning, How how) {

@@ -3,29 +3,27 @@ package camberwell.report;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Term;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Notes and words of the trade as JSON. */
+/** Notes and words of the trade as they stand in JSON: maps are its objects, lists its arrays. */
 public final class ShelfJson {
 
     private ShelfJson() {
     }
 
     /** The names of all notes, by kind. */
-    public static String names(Notes notes) {
+    public static Object names(Notes notes) {
         Map<String, Object> json = new LinkedHashMap<>();
         for (Note.Kind kind : Note.Kind.values()) {
             json.put(kind.folder(), notes.names(kind));
         }
-        return write(json);
+        return json;
     }
 
     /** A note with its effects. */
-    public static String note(Note note) {
+    public static Object note(Note note) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("note", note.name());
         json.put("kind", note.kind().id());
@@ -56,12 +54,12 @@ public final class ShelfJson {
         json.put("contested", note.contested().orElse(null));
         json.put("prose", note.prose().strip());
         json.put("sources", note.sources());
-        return write(json);
+        return json;
     }
 
     /** Words of the trade as an array. */
-    public static String words(List<Term> terms) {
-        return write(terms.stream().map(term -> {
+    public static Object words(List<Term> terms) {
+        return terms.stream().map(term -> {
             Map<String, Object> json = new LinkedHashMap<>();
             json.put("word", term.name());
             json.put("group", term.group());
@@ -69,14 +67,6 @@ public final class ShelfJson {
             json.put("see", term.see());
             json.put("drawing", term.drawing());
             return json;
-        }).toList());
-    }
-
-    private static String write(Object json) {
-        try {
-            return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(json);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
+        }).toList();
     }
 }
