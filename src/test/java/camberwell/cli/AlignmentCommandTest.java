@@ -141,7 +141,7 @@ class AlignmentCommandTest {
         "roll --camber -3deg --roll 2deg | give either --recovery, or --change, --travel and --track",
         "drag --toe 1deg --load 300kg | the load of one tyre is written in N",
         "drag --toe 1deg --stiffness 1000 | a cornering stiffness is a number and a unit, N/deg, N/rad or kN/rad",
-        "casters | Did you mean"})
+        "casters | did you mean caster?"})
     @DisplayName("a wrong word is answered with the right one")
     void wrongCommandLines(String typed, String answer) {
         Typed result = Typed.run("alignment " + typed);

@@ -220,7 +220,7 @@ class PressureCommandTest {
         "--set-at 18bar | a temperature is written in °C or °F",
         "--cold 1.9bar | nothing follows from that: give --cold, --hot and --target",
         "--altitude 500m --ambient 0.95bar | mutually exclusive",
-        "--colt 1.9bar | Possible solutions: --cold"})
+        "--colt 1.9bar | has no option --colt; did you mean --cold?"})
     @DisplayName("a wrong word is answered with the right one")
     void wrongCommandLines(String typed, String answer) {
         Typed result = Typed.run("pressure " + typed);
