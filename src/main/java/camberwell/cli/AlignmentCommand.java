@@ -120,8 +120,8 @@ final class AlignmentCommand implements Runnable {
     @Command(name = "roll", mixinStandardHelpOptions = true,
             description = {"Camber to the road while the body rolls.", "",
                 "The body leans out of the turn and takes its wheels along; the suspension gives a part of that "
-                    + "back. Give that part, or what the camber does on a jack: its change for a travel in bump, and the "
-                    + "track."},
+                    + "back. Give that part, or what the camber does on a jack: its change for a travel in bump, and "
+                    + "the track."},
             footer = {"", "Examples:",
                 "  camberwell alignment roll --camber -3deg --roll 2.2deg --recovery 30%%",
                 "  camberwell alignment roll --camber -3deg --roll 2.2deg \\",

@@ -58,11 +58,15 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
         return directory.resolve(typed);
     }
 
-    /** A path, or a message that starts with one, as a person in the working directory would write it. */
+    /** A path, or a message that starts with one or suggests one, as it is typed in the working directory. */
     String shown(String path) {
         String here = directory.toString();
         String separator = directory.getFileSystem().getSeparator();
         String prefix = here.endsWith(separator) ? here : here + separator;
-        return !here.isEmpty() && path.startsWith(prefix) ? path.substring(prefix.length()) : path;
+        if (here.isEmpty()) {
+            return path;
+        }
+        String suggested = path.replace("did you mean \"" + prefix, "did you mean \"");
+        return suggested.startsWith(prefix) ? suggested.substring(prefix.length()) : suggested;
     }
 }

@@ -22,8 +22,8 @@ import picocli.CommandLine.Option;
 
 /** {@code camberwell rules coverage}. */
 @Command(name = "coverage", mixinStandardHelpOptions = true,
-        description = {"Shows which complaints lead to a change: each is put to the rules alone, clear and on every lap, on "
-                + "a car that can have everything adjusted, with front, rear and all-wheel drive.",
+        description = {"Shows which complaints lead to a change: each is put to the rules alone, clear and on every "
+                + "lap, on a car that can have everything adjusted, with front, rear and all-wheel drive.",
             "Also names adjuster directions that no rule proposes or opposes, and notes that no rule uses."},
         footer = {"", "Examples:", "  camberwell rules coverage", "  camberwell rules coverage --format json",
             "", "Exit codes: 0 nothing is missing; 1 something is; 2 the command line is wrong."})
@@ -57,8 +57,8 @@ final class CoverageCommand implements Callable<Integer> {
     }
 
     private static void table(Coverage coverage, Page page) {
-        page.paragraph(0, "A letter stands for a car that gets a change: F front-, R rear-, A all-wheel drive; a dot for "
-                + "one that gets none and should. A dash: such a complaint makes no sense, or is rightly not met with "
+        page.paragraph(0, "A letter stands for a car that gets a change: F front-, R rear-, A all-wheel drive; "
+                + "a dot for one that gets none and should. A dash: such a complaint makes no sense, or is rightly not met with "
                 + "a change; see below.");
         page.blank();
         page.verbatim(String.format("%-18s %-11s %-6s %-6s %-6s %-6s", "complaint", "phase", "slow", "medium", "fast",

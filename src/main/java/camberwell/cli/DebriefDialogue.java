@@ -182,7 +182,8 @@ final class DebriefDialogue {
             } catch (Reply.NoAnswer e) {
                 command = begun(lower);
                 if (command.isEmpty()) {
-                    page.paragraph(0, Nearest.to(lower, COMMANDS).filter(near -> !e.getMessage().contains("did you mean"))
+                    page.paragraph(0, Nearest.to(lower, COMMANDS)
+                            .filter(near -> !e.getMessage().contains("did you mean"))
                             .map(near -> "\"" + typed + "\" is no answer here; did you mean " + near + "?")
                             .orElse(e.getMessage()));
                     return Next.ASK;

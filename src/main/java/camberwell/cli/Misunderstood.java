@@ -35,7 +35,8 @@ final class Misunderstood {
             return name + " has no option " + option + meant(Nearest.to(option, known));
         }
         if (!command.getSubcommands().isEmpty()) {
-            return name + " has no command \"" + word + "\"" + meant(Nearest.to(word, command.getSubcommands().keySet()));
+            return name + " has no command \"" + word + "\""
+                    + meant(Nearest.to(word, command.getSubcommands().keySet()));
         }
         return "\"" + word + "\" is one word too many for " + name + "; put words that belong together between quotes";
     }

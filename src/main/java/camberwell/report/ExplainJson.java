@@ -29,7 +29,8 @@ public final class ExplainJson {
     }
 
     /** All explanations of one case: maps are objects of JSON, lists its arrays. */
-    public Map<String, Object> write(Reasoning reasoning, List<How> hows, List<WhyNot> whys, Optional<Comparison> comparison) {
+    public Map<String, Object> write(Reasoning reasoning, List<How> hows, List<WhyNot> whys,
+            Optional<Comparison> comparison) {
         Map<String, Object> root = object();
         root.put("case", reasoning.run().title());
         root.put("file", reasoning.run().source());

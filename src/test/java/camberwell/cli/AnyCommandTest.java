@@ -1,0 +1,128 @@
+package camberwell.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import camberwell.rules.RuleBase;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What holds for every command, told from a folder of a driver's own. */
+class AnyCommandTest {
+
+    private static final Path HOME = Path.of(System.getProperty("camberwell.home", "."));
+    private static final Engine ENGINE = new Engine(HOME, RuleBase.defaultCache());
+    private static final String CAR = "cars/corvane-coupe.yaml";
+
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void fill() throws IOException {
+        Files.createDirectories(folder.resolve("cars"));
+        Files.copy(HOME.resolve("demo-cases").resolve(CAR), folder.resolve(CAR));
+        Files.copy(HOME.resolve("demo-cases/pushes-in-snaps-out.yaml"), folder.resolve("case.yaml"));
+        Files.writeString(folder.resolve("slip.yaml"), """
+                title: A slip of the keyboard
+                car: cars/corvane-coupe.yaml
+                reports:
+                  - {symptom: understeeer, phase: entry}
+                """);
+    }
+
+    private Typed run(String typed, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(new PrintStream(out, false, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), folder, 80, false, false);
+        int code = Main.run(console, ENGINE, arguments);
+        return new Typed(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Typed line(String line) {
+        return run("", line.split(" +"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"advise case.yaml", "explain case.yaml", "read case.yaml"})
+    @DisplayName("JSON names a case as it was typed, not by where the folder lies on this computer")
+    void asTyped(String line) {
+        Typed typed = line(line + " --format json");
+        assertEquals("case.yaml", typed.json().path("file").asText());
+        assertFalse(typed.out().contains(folder.toString()), typed.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"advise slip.yaml", "advise csae.yaml", "explain slip.yaml", "read slip.yaml",
+        "pressure slip.yaml", "debrief --resume slip.yaml", "debrief --save no/where.yaml",
+        "debrief --transcript no/where.md", "quiz --car csae.yaml", "rules check none", "rules try none"})
+    @DisplayName("A message names files, and suggests them, as they were typed")
+    void messagesAsTyped(String line) {
+        Typed typed = line(line);
+        assertEquals(ExitCode.WRONG_INPUT, typed.code(), typed.err());
+        assertFalse(typed.err().isBlank());
+        assertFalse(typed.err().contains(folder.toString()), typed.err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"advise case.yaml", "explain case.yaml", "read case.yaml", "pressure case.yaml", "note",
+        "note rear-toe", "terms camber", "rules sentences tread", "rules audit",
+        "alignment toe --each 2mm --across 18in"})
+    @DisplayName("jsonl is the same as json, on one line")
+    void oneLine(String line) throws IOException {
+        Typed one = line(line + " --format jsonl");
+        assertEquals(1, one.out().lines().count(), one.out());
+        assertEquals(line(line + " --format json").json(), new ObjectMapper().readTree(one.out()));
+    }
+
+    @Test
+    @DisplayName("One bad case does not hide the good ones, and JSON stays JSON")
+    void oneBadCase() {
+        for (String command : new String[] {"advise", "read"}) {
+            Typed typed = line(command + " --format json slip.yaml case.yaml");
+            assertEquals(ExitCode.WRONG_INPUT, typed.code());
+            assertTrue(typed.json().isArray(), typed.out());
+            assertEquals(1, typed.json().size(), typed.out());
+            assertTrue(typed.err().startsWith("slip.yaml:4:"), typed.err());
+        }
+    }
+
+    @Test
+    @DisplayName("A drawing is not written where a folder stands")
+    void drawing() {
+        Typed typed = run("", "predict", "--car", CAR, "--change", "rear-wing more", "--svg", "cars");
+        assertEquals(ExitCode.WRONG_INPUT, typed.code());
+        assertEquals("--svg cars: is a folder", typed.err().strip());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"advise case.yaml --rules cars", "explain case.yaml --rules cars", "quiz --rules cars",
+        "debrief --rules cars", "rules check cars"})
+    @DisplayName("A folder without rules and notes is most likely the wrong one, and is not taken in silence")
+    void noRules(String line) {
+        Typed typed = line(line);
+        assertEquals(ExitCode.WRONG_INPUT, typed.code());
+        assertTrue(typed.err().startsWith("cars: there are no rules and no notes in it"), typed.err());
+    }
+
+    @Test
+    @DisplayName("A prompt word that is misspelt in a debrief is known again")
+    void promptWord() {
+        String talk = run("bak\nquit\n", "debrief", "--car", CAR).out();
+        assertTrue(talk.contains("\"bak\" is no answer here; did you mean back?"), talk);
+    }
+}
