@@ -2,12 +2,12 @@ package camberwell.advice;
 
 import camberwell.car.Setting;
 import camberwell.model.Bench;
+import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Symptom;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -58,8 +58,8 @@ final class ModelSizer {
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         String unit = setting.step().unit().symbol().isEmpty() ? "" : " of " + setting.step();
         return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
-                List.of(), List.of(String.format(Locale.ROOT, "by the model one step%s moves the limit balance by "
-                        + "%.1f %% at %s and %.0f km/h; a modest shift is about 1 %%: %d step%s", unit, 100 * shift,
+                List.of(), List.of(Figures.fill("by the model one step%s moves the limit balance by "
+                        + "%.1f % at %s and %.0f km/h; a modest shift is about 1 %: %d step%s", unit, 100 * shift,
                         Predicted.phase(situation.phase()), 3.6 * situation.speed().metresPerSecond(), steps,
                         steps == 1 ? "" : "s")));
     }

@@ -26,6 +26,10 @@ public final class Predictions {
     private final Map<Asked, Optional<Predicted>> answers = new HashMap<>();
 
     private record Asked(Change change, Quantity to, List<Score.Help> helps) {
+        @Override
+        public int hashCode() {
+            return 31 * change.hashCode() + to.hashCode();
+        }
     }
 
     /** Of {@code car} on that surface; no figure where the car's file gives too little of it. */

@@ -21,6 +21,10 @@ final class RecentCars {
             });
 
     private record Key(Car car, Surface surface) {
+        @Override
+        public int hashCode() {
+            return 31 * car.name().hashCode() + surface.ordinal();
+        }
     }
 
     Predictions of(Car car, Surface surface) {

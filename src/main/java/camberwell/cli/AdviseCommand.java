@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell advise}: a case goes in, ranked changes come out. */
-@Command(name = "advise", mixinStandardHelpOptions = true,
+@Command(name = "advise", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Reads cases and names the changes to make, best first.",
         footer = {"", "Examples:",
             "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",

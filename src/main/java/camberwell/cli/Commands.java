@@ -1,7 +1,6 @@
 package camberwell.cli;
 
 import camberwell.rules.Stage;
-import camberwell.vocabulary.Word;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -32,7 +31,7 @@ final class Commands {
             makers.forEach((name, maker) -> parent.addSubcommand(name, maker.get()));
         }
         parent.registerConverter(Format.class, new TypedWord<>(Format.class));
-        parent.registerConverter(Stage.class, new TypedWord<>(Stage.class, Word::id));
+        parent.registerConverter(Stage.class, new TypedWord<>(Stage.class));
         of(parent.getSubcommands().values(), parent.getCommandSpec().version());
     }
 

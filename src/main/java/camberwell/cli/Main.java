@@ -1,22 +1,19 @@
 package camberwell.cli;
 
-import camberwell.problem.ProblemsException;
 import camberwell.rules.Manifest;
 import camberwell.rules.RuleBase;
-import camberwell.rules.RuleProblemException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command {@code camberwell}. */
-@Command(name = "camberwell", mixinStandardHelpOptions = true, version = "camberwell " + Manifest.CAMBERWELL,
+@Command(name = "camberwell", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+        version = "camberwell " + Manifest.CAMBERWELL,
         description = "Names the next setup change for a racing car: how much, why, at what cost, and how to check it.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Examples:",
@@ -79,8 +76,9 @@ public final class Main implements Runnable {
         line.setUsageHelpWidth(Math.max(55, console.width()));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(
                 console.styled() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
-        line.setParameterExceptionHandler((exception, args) -> wrongCommandLine(exception, console));
-        line.setExecutionExceptionHandler((exception, command, result) -> failed(exception, console));
+        Failures failures = new Failures(console);
+        line.setParameterExceptionHandler(failures);
+        line.setExecutionExceptionHandler(failures);
         return line;
     }
 
@@ -98,24 +96,6 @@ public final class Main implements Runnable {
                 .add("coverage", () -> new CoverageCommand(console, engine))
                 .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
         return rules;
-    }
-
-    private static int wrongCommandLine(ParameterException exception, Console console) {
-        console.err().println(Misunderstood.text(exception));
-        console.err().println("See: " + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help");
-        return ExitCode.WRONG_INPUT;
-    }
-
-    private static int failed(Exception exception, Console console) throws Exception {
-        if (exception instanceof ProblemsException problems) {
-            problems.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
-            return ExitCode.WRONG_INPUT;
-        }
-        if (exception instanceof RuleProblemException || exception instanceof UncheckedIOException) {
-            console.err().println(exception.getMessage());
-            return ExitCode.WRONG_INPUT;
-        }
-        throw exception;
     }
 
     @Override

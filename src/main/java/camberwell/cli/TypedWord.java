@@ -3,40 +3,40 @@ package camberwell.cli;
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import java.util.Map;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /**
  * A word of a closed list on the command line, in capitals or not. A misspelt one is answered with what was most likely
  * meant, in the words that the help uses.
+ * Loops rather than lambdas: picocli's interface is of an old class version, and no class-data archive keeps the lambdas
+ * of a class that has it.
  *
  * @param <E> the words
  */
 class TypedWord<E extends Enum<E>> implements ITypeConverter<E> {
 
-    private final List<E> known;
-    private final Function<E, String> name;
+    private final Map<String, E> known = new LinkedHashMap<>();
 
-    /** The words of {@code type}, each written as {@code name} has it. */
-    TypedWord(Class<E> type, Function<E, String> name) {
-        known = Arrays.asList(type.getEnumConstants());
-        this.name = name;
-    }
-
-    /** Words that are written as Java has them, in small letters. */
+    /** The words of {@code type}, each as camberwell writes it, or else in small letters. */
     TypedWord(Class<E> type) {
-        this(type, word -> word.name().toLowerCase(Locale.ROOT));
+        for (E word : type.getEnumConstants()) {
+            known.put(word instanceof Word written ? written.id() : word.name().toLowerCase(Locale.ROOT), word);
+        }
     }
 
     @Override
     public E convert(String typed) {
-        return known.stream().filter(word -> name.apply(word).equalsIgnoreCase(typed.strip())).findFirst()
-                .orElseThrow(() -> new TypeConversionException("\"" + typed + "\" is not known here"
-                        + hint(typed, known.stream().map(name).toList())));
+        E word = known.get(typed.strip().toLowerCase(Locale.ROOT));
+        if (word == null) {
+            throw new TypeConversionException("\"" + typed + "\" is not known here"
+                    + hint(typed, List.copyOf(known.keySet())));
+        }
+        return word;
     }
 
     /** What was most likely meant, or all that could be. */
@@ -48,7 +48,7 @@ class TypedWord<E extends Enum<E>> implements ITypeConverter<E> {
     /** Whom the advice is for. */
     static final class ForWhom extends TypedWord<Audience> {
         ForWhom() {
-            super(Audience.class, Word::id);
+            super(Audience.class);
         }
     }
 }

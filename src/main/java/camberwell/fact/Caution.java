@@ -8,4 +8,9 @@ import java.util.List;
  * @param note the name of the caution's note
  */
 public record Caution(String note, double certainty, String rule, List<Premise> premises) implements Conclusion {
+
+    @Override
+    public int hashCode() {
+        return rule.hashCode();
+    }
 }

@@ -29,6 +29,11 @@ public record Day(Conditions conditions) implements Premise {
     }
 
     @Override
+    public int hashCode() {
+        return conditions.surface().id().hashCode();
+    }
+
+    @Override
     public double certainty() {
         return 1;
     }

@@ -9,4 +9,9 @@ public record Evidence(String finding, double certainty, String rule, List<Premi
     static final Comparator<Evidence> ORDER = Comparator.comparing(Evidence::rule)
             .thenComparing(Comparator.comparingDouble(Evidence::certainty).reversed())
             .thenComparing(evidence -> evidence.premises().stream().map(Premise::statement).toList().toString());
+
+    @Override
+    public int hashCode() {
+        return rule.hashCode();
+    }
 }

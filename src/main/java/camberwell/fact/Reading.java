@@ -53,4 +53,9 @@ public record Reading(Place place, State state, double certainty, String stateme
     public boolean pressure() {
         return !state.temperature;
     }
+
+    @Override
+    public int hashCode() {
+        return 31 * place.id().hashCode() + state.id().hashCode();
+    }
 }

@@ -71,6 +71,10 @@ public record Reported(Report report, double certainty) implements Premise {
         return report.turn().filter(Turn::oneSided).isPresent();
     }
 
+    @Override
+    public int hashCode() {
+        return report.symptom().id().hashCode();
+    }
 
     @Override
     public String statement() {

@@ -22,4 +22,9 @@ public record Withholding(Optional<Change> change, double certainty, String rule
     public static boolean isBalance(Adjuster adjuster) {
         return !adjuster.kind().ofTyre();
     }
+
+    @Override
+    public int hashCode() {
+        return rule.hashCode();
+    }
 }

@@ -41,12 +41,29 @@ public final class Bench {
     private final Map<Pair, Optional<Prediction>> predictions = new HashMap<>();
 
     private record Spot(CornerPhase phase, double speed) {
+        @Override
+        public int hashCode() {
+            return 31 * phase.ordinal() + Double.hashCode(speed);
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Spot spot && phase == spot.phase && speed == spot.speed;
+        }
     }
 
     private record Shift(Change change, Spot spot) {
+        @Override
+        public int hashCode() {
+            return 31 * change.hashCode() + spot.hashCode();
+        }
     }
 
     private record Pair(CarModel changed, Spot spot) {
+        @Override
+        public int hashCode() {
+            return 31 * System.identityHashCode(changed) + spot.hashCode();
+        }
     }
 
     /** What a change does to a complaint. */

@@ -5,8 +5,8 @@ import camberwell.model.Prediction;
 import camberwell.physics.AxleEnd;
 import camberwell.physics.VehicleModel;
 import camberwell.physics.Wheels;
+import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
-import java.util.Locale;
 
 /** A prediction of the handling model in one line. */
 final class PredictionText {
@@ -19,8 +19,8 @@ final class PredictionText {
 
     static String line(Predicted predicted, Adjuster adjuster) {
         Prediction prediction = predicted.prediction();
-        StringBuilder line = new StringBuilder(String.format(Locale.ROOT, "at %s, %.0f km/h and %.2f g: %s; limit "
-                + "balance %s %%, understeer gradient %s °/g", Predicted.phase(prediction.phase()),
+        StringBuilder line = new StringBuilder(Figures.fill("at %s, %.0f km/h and %.2f g: %s; limit "
+                + "balance %s %, understeer gradient %s °/g", Predicted.phase(prediction.phase()),
                 3.6 * prediction.before().near().point().speed(),
                 prediction.before().near().point().lateral() / VehicleModel.GRAVITY, verdict(predicted),
                 signed(100 * prediction.limitBalanceShift(), 1), signed(prediction.understeerGradientShift(), 2)));
@@ -55,7 +55,7 @@ final class PredictionText {
 
     /** With its sign, and none where it rounds to nothing. */
     static String signed(double number, int decimals) {
-        String text = String.format(Locale.ROOT, "%+." + decimals + "f", number);
-        return text.matches("[-+]0(\\.0+)?") ? text.substring(1) : text;
+        String text = Figures.fixed(number, decimals);
+        return text.startsWith("-") || text.chars().noneMatch(c -> c >= '1' && c <= '9') ? text : "+" + text;
     }
 }

@@ -17,6 +17,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import java.util.zip.Adler32;
+import java.util.zip.CRC32;
+import java.util.zip.Checksum;
 import org.drools.model.Rule;
 
 /** The rule files that were compiled when camberwell was built, and travel in its jar. */
@@ -39,8 +42,11 @@ public final class BuiltInRules {
     record Compiled(String model, Map<String, String> makers, List<Needs> needs) {
     }
 
+    private final byte[] dictionary;
+
     /** Reads the index; empty when this camberwell was not packaged. */
-    BuiltInRules() {
+    BuiltInRules(Dictionary dictionary) {
+        this.dictionary = dictionary.text().getBytes(StandardCharsets.UTF_8);
         String text = "";
         try (InputStream in = BuiltInRules.class.getClassLoader().getResourceAsStream(INDEX)) {
             text = in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -53,9 +59,26 @@ public final class BuiltInRules {
         }
     }
 
-    /** What was compiled for {@code key}. */
-    Optional<Compiled> find(String key) {
-        Integer start = starts.get(key);
+    /**
+     * By what a file is known again: two checksums of 32 bits and the length of all that decides what it compiles to. A
+     * start has no time for more, and whoever forges a file to be taken for a built-in one gets the built-in one.
+     */
+    private String mark(RuleCompiler.Source source) {
+        byte[] text = source.text().getBytes(StandardCharsets.UTF_8);
+        StringBuilder mark = new StringBuilder();
+        for (Checksum sum : List.of(new CRC32(), new Adler32())) {
+            if (source.sentences()) {
+                sum.update(dictionary, 0, dictionary.length);
+            }
+            sum.update(text, 0, text.length);
+            mark.append(Long.toHexString(sum.getValue())).append('-');
+        }
+        return mark.append(text.length).toString();
+    }
+
+    /** What {@code source} was compiled to. */
+    Optional<Compiled> find(RuleCompiler.Source source) {
+        Integer start = starts.get(mark(source));
         if (start == null) {
             return Optional.empty();
         }
@@ -95,8 +118,8 @@ public final class BuiltInRules {
         }
     }
 
-    private static String entry(String key, String model, Map<String, String> makers, Map<String, Needs> needs) {
-        StringBuilder entry = new StringBuilder(key).append('\t').append(model).append('\n');
+    private static String entry(String mark, String model, Map<String, String> makers, Map<String, Needs> needs) {
+        StringBuilder entry = new StringBuilder(mark).append('\t').append(model).append('\n');
         makers.forEach((rule, maker) -> {
             entry.append(maker).append('\t').append(rule);
             if (needs.containsKey(rule)) {
@@ -136,24 +159,25 @@ public final class BuiltInRules {
         List<RuleCompiler.Source> sources = folder.sources();
         StringBuilder index = new StringBuilder();
         List<RuleCompiler.Source> changed = new ArrayList<>();
-        BuiltInRules before = new BuiltInRules();
+        BuiltInRules before = new BuiltInRules(folder.dictionary());
         for (RuleCompiler.Source source : sources) {
-            Optional<Compiled> known = before.find(compiler.key(source));
+            Optional<Compiled> known = before.find(source);
             if (known.isPresent()) {
-                index.append(entry(compiler.key(source), known.get().model(),
-                        new TreeMap<>(known.get().makers()), needs));
+                index.append(entry(before.mark(source), known.get().model(), new TreeMap<>(known.get().makers()), needs));
             } else {
                 changed.add(source);
             }
         }
         if (!changed.isEmpty()) {
-            for (CompiledRules compiled : compiler.compile(changed)) {
+            List<CompiledRules> all = compiler.compile(changed);
+            for (int i = 0; i < changed.size(); i++) {
+                CompiledRules compiled = all.get(i);
                 for (Map.Entry<String, byte[]> entry : compiled.classes().entrySet()) {
                     Path file = classes.resolve(entry.getKey().replace('.', '/') + ".class");
                     Files.createDirectories(file.getParent());
                     Files.write(file, entry.getValue());
                 }
-                index.append(entry(compiled.key(), compiled.modelClass(),
+                index.append(entry(before.mark(changed.get(i)), compiled.modelClass(),
                         makers(compiled.modelClass(), new ByteClassLoader(compiled.classes())), needs));
             }
         }

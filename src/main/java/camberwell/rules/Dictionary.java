@@ -21,23 +21,19 @@ public final class Dictionary {
     private static final Pattern LINE = Pattern.compile("\\[(when|then)]((?:[^={]|\\{[^}]*})+)=(.*)");
 
     private final String text;
-    private final List<Sentence> sentences;
+    /** Read when first asked for: to fire rules that were compiled before, nobody needs them. */
+    private List<Sentence> sentences;
 
-    private Dictionary(String text, List<Sentence> sentences) {
+    Dictionary(String text) {
         this.text = text;
-        this.sentences = sentences;
     }
 
-    /**
-     * Reads a dictionary file.
-     *
-     * @throws IllegalArgumentException if a line is neither a comment nor a mapping
-     */
+    /** Reads a dictionary file. */
     public static Dictionary read(Path file) throws IOException {
-        return parse(Files.readString(file));
+        return new Dictionary(Files.readString(file));
     }
 
-    static Dictionary parse(String text) {
+    private static List<Sentence> parse(String text) {
         List<Sentence> sentences = new ArrayList<>();
         Map<String, Sentence.Gap> gaps = new HashMap<>();
         String topic = "";
@@ -58,7 +54,7 @@ public final class Dictionary {
             sentences.add(Sentence.parse(matcher.group(1).equals("when"), matcher.group(2), matcher.group(3), topic,
                     gaps));
         }
-        return new Dictionary(text, List.copyOf(sentences));
+        return List.copyOf(sentences);
     }
 
     /** The file as it stands. */
@@ -66,8 +62,15 @@ public final class Dictionary {
         return text;
     }
 
-    /** Every sentence, in the file's order. */
-    public List<Sentence> sentences() {
+    /**
+     * Every sentence, in the file's order.
+     *
+     * @throws IllegalArgumentException if a line is neither a comment nor a mapping
+     */
+    public synchronized List<Sentence> sentences() {
+        if (sentences == null) {
+            sentences = parse(text);
+        }
         return sentences;
     }
 
@@ -77,7 +80,7 @@ public final class Dictionary {
      * @param line with single spaces between its words
      */
     public Optional<Map.Entry<Sentence, Map<String, String>>> match(boolean condition, String line) {
-        for (Sentence sentence : sentences) {
+        for (Sentence sentence : sentences()) {
             if (sentence.condition() == condition) {
                 Optional<Map<String, String>> words = sentence.match(line);
                 if (words.isPresent()) {
@@ -91,7 +94,7 @@ public final class Dictionary {
     /** The closed list behind every gap name. */
     public Map<String, List<String>> lists() {
         Map<String, List<String>> lists = new LinkedHashMap<>();
-        sentences.forEach(sentence -> sentence.gaps().forEach(gap -> lists.putIfAbsent(gap.name(), gap.words())));
+        sentences().forEach(sentence -> sentence.gaps().forEach(gap -> lists.putIfAbsent(gap.name(), gap.words())));
         return lists;
     }
 }

@@ -2,6 +2,7 @@ package camberwell.rules;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,17 +16,25 @@ class ModelLoader {
 
     private final RuleCompiler compiler;
     private final RuleCache cache;
-    private final BuiltInRules builtIn = new BuiltInRules();
+    private final BuiltInRules builtIn;
+    private final Map<RuleCompiler.Source, Optional<BuiltInRules.Compiled>> ours = new IdentityHashMap<>();
     private final Map<String, Model> ready = new HashMap<>();
 
     ModelLoader(Dictionary dictionary, RuleCache cache) {
         this.compiler = new RuleCompiler(dictionary);
         this.cache = cache;
+        this.builtIn = new BuiltInRules(dictionary);
+    }
+
+    /** What {@code source} was compiled to when camberwell was built. */
+    private synchronized Optional<BuiltInRules.Compiled> ours(RuleCompiler.Source source) {
+        return ours.computeIfAbsent(source, builtIn::find);
     }
 
     /** The Java package that {@code source} is compiled to. */
     String packageOf(RuleCompiler.Source source) {
-        return compiler.packageName(source);
+        return ours(source).map(it -> it.model().substring(0, it.model().lastIndexOf('.')))
+                .orElseGet(() -> compiler.packageName(source));
     }
 
     /**
@@ -34,28 +43,22 @@ class ModelLoader {
     Optional<Map<String, List<Needs>>> needs(List<RuleCompiler.Source> sources) {
         Map<String, List<Needs>> needs = new HashMap<>();
         for (RuleCompiler.Source source : sources) {
-            Optional<BuiltInRules.Compiled> ours = builtIn.find(compiler.key(source));
-            if (ours.isEmpty()) {
+            Optional<BuiltInRules.Compiled> found = ours(source);
+            if (found.isEmpty()) {
                 return Optional.empty();
             }
-            needs.put(source.name(), ours.get().needs());
+            needs.put(source.name(), found.get().needs());
         }
         return Optional.of(needs);
     }
 
     /** One model a file, in the files' order. */
     synchronized List<Model> load(List<RuleCompiler.Source> sources) {
-        Map<String, Model> models = new HashMap<>();
         List<RuleCompiler.Source> missing = new ArrayList<>();
         for (RuleCompiler.Source source : sources) {
-            String key = compiler.key(source);
-            Optional<BuiltInRules.Compiled> ours = builtIn.find(key);
-            if (ours.isPresent()) {
-                models.put(key, instantiate(ours.get().model(), ModelLoader.class.getClassLoader()));
-                continue;
-            }
-            if (!ready.containsKey(key)) {
-                cache.find(key).ifPresentOrElse(kept -> ready.put(key, define(kept)), () -> missing.add(source));
+            if (ours(source).isEmpty() && !ready.containsKey(compiler.key(source))) {
+                cache.find(compiler.key(source)).ifPresentOrElse(
+                        kept -> ready.put(kept.key(), define(kept)), () -> missing.add(source));
             }
         }
         if (!missing.isEmpty()) {
@@ -64,12 +67,17 @@ class ModelLoader {
                 ready.put(compiled.key(), define(compiled));
             }
         }
-        return sources.stream().map(compiler::key).map(key -> models.getOrDefault(key, ready.get(key))).toList();
+        List<Model> models = new ArrayList<>();
+        for (RuleCompiler.Source source : sources) {
+            models.add(ours(source).map(it -> instantiate(it.model(), ModelLoader.class.getClassLoader()))
+                    .orElseGet(() -> ready.get(compiler.key(source))));
+        }
+        return models;
     }
 
     /** Makes ready what was not compiled when camberwell was built, so that it need not be waited for later. */
-    synchronized void prepare(List<RuleCompiler.Source> sources) {
-        load(sources.stream().filter(source -> builtIn.find(compiler.key(source)).isEmpty()).toList());
+    void prepare(List<RuleCompiler.Source> sources) {
+        load(sources.stream().filter(source -> ours(source).isEmpty()).toList());
     }
 
     /**
@@ -82,13 +90,13 @@ class ModelLoader {
         List<RuleCompiler.Source> whole = new ArrayList<>();
         for (RuleCompiler.Source source : sources) {
             Set<String> names = wanted.getOrDefault(source.name(), Set.of());
-            Optional<BuiltInRules.Compiled> ours = builtIn.find(compiler.key(source));
             if (names.isEmpty()) {
                 continue;
             }
-            if (ours.isPresent() && ours.get().makers().keySet().containsAll(names)) {
-                models.add(new ModelImpl(ours.get().model()).withRules(names.stream().sorted()
-                        .map(name -> make(ours.get().makers().get(name))).toList()));
+            Optional<BuiltInRules.Compiled> found = ours(source);
+            if (found.isPresent() && found.get().makers().keySet().containsAll(names)) {
+                models.add(new ModelImpl(found.get().model()).withRules(names.stream().sorted()
+                        .map(name -> make(found.get().makers().get(name))).toList()));
             } else {
                 whole.add(source);
             }

@@ -1,8 +1,6 @@
 package camberwell.rules;
 
 import camberwell.fact.Premise;
-import camberwell.fact.Reading;
-import camberwell.fact.Reported;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -13,7 +11,8 @@ import java.util.Set;
 /**
  * The rules that could fire on given premises. One case concerns a part of the rules, and Drools takes its time over each
  * rule that it is given, so a single case is put before these alone. A rule is left out only when it cannot fire: a
- * symptom that it asks for is not reported, a reading does not show, or no rule that is left finds what it builds on.
+ * symptom that it asks for is not reported, or not there, a reading does not show, the car or the surface is another, or
+ * no rule that is left finds what it builds on.
  */
 final class RelevantRules {
 
@@ -23,13 +22,7 @@ final class RelevantRules {
     /** The names of those rules that could fire on {@code premises} and on what follows from them. */
     static Set<String> of(Collection<Needs> rules, Collection<? extends Premise> premises) {
         Set<String> there = new HashSet<>();
-        for (Premise premise : premises) {
-            if (premise instanceof Reported reported) {
-                there.add(Needs.SYMPTOM + reported.report().symptom().id());
-            } else if (premise instanceof Reading reading) {
-                there.add(Needs.READING + reading.place().id() + " " + reading.state().id());
-            }
-        }
+        premises.forEach(premise -> Needs.give(premise, there));
         Set<String> chosen = new HashSet<>();
         List<Needs> left = new ArrayList<>(rules);
         boolean more = true;
@@ -37,7 +30,7 @@ final class RelevantRules {
             more = false;
             for (Iterator<Needs> it = left.iterator(); it.hasNext();) {
                 Needs rule = it.next();
-                if (there.containsAll(rule.needed())) {
+                if (rule.metBy(there)) {
                     it.remove();
                     chosen.add(rule.rule());
                     for (String finding : rule.found()) {

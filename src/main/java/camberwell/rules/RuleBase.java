@@ -44,8 +44,7 @@ public final class RuleBase {
      * For a working memory that facts are withdrawn from: evaluated lazily, Drools 10.2 now and then leaves a conclusion
      * standing when the last fact that its rule rested on goes.
      */
-    private final KieSessionConfiguration eager = configuration(ForceEagerActivationOption.YES);
-    private final KieSessionConfiguration lazy = configuration(ForceEagerActivationOption.NO);
+    private KieSessionConfiguration eager;
     private volatile KieBase all;
 
     private RuleBase(Dictionary dictionary, List<RuleCompiler.Source> sources, Map<String, List<Needs>> needs,
@@ -69,26 +68,27 @@ public final class RuleBase {
      * @throws ProblemsException if a rule file has a problem
      */
     public static RuleBase open(Path home, Names names, Path cache) throws IOException {
-        return open(home, names, cache, List.of());
+        return open(home, () -> names, cache, List.of());
     }
 
     /**
      * Opens the built-in rules and those of {@code packs}.
      *
-     * @param names the names of the knowledge notes, those of the packs among them
+     * @param names the names of the knowledge notes, those of the packs among them; asked for when rules have to be read
      * @throws ProblemsException if a rule file has a problem; then nothing was compiled
      */
-    public static RuleBase open(Path home, Names names, Path cache, List<RulePack> packs) throws IOException {
+    public static RuleBase open(Path home, Supplier<Names> names, Path cache, List<RulePack> packs)
+            throws IOException {
         if (packs.isEmpty()) {
             RuleFolder folder = RuleFolder.builtIn(home);
             ModelLoader loader = new ModelLoader(folder.dictionary(), new RuleCache(cache));
             Optional<Map<String, List<Needs>>> needs = loader.needs(folder.sources());
             if (needs.isPresent()) {
-                return new RuleBase(folder.dictionary(), folder.sources(), needs.get(), () -> read(home, names),
+                return new RuleBase(folder.dictionary(), folder.sources(), needs.get(), () -> read(home, names.get()),
                         false, loader);
             }
         }
-        RuleSet set = RuleSet.read(home, names, packs);
+        RuleSet set = RuleSet.read(home, names.get(), packs);
         if (!set.problems().isEmpty()) {
             throw new ProblemsException(set.problems());
         }
@@ -171,7 +171,7 @@ public final class RuleBase {
     /** Compiles what has to be, and wakes Drools up, on a core that has nothing better to do. */
     public void rehearse() {
         loader.prepare(sources);
-        try (Consultation consultation = consultation(relevant(List.of()), lazy)) {
+        try (Consultation consultation = consultation(relevant(List.of()), null)) {
             consultation.conclude();
         }
     }
@@ -188,7 +188,7 @@ public final class RuleBase {
 
     /** A new, empty working memory for all rules. */
     public Consultation consult() {
-        return consultation(all(), eager);
+        return consultation(all(), eager());
     }
 
     /**
@@ -197,7 +197,7 @@ public final class RuleBase {
      */
     public Consultation consult(Collection<? extends Premise> premises) {
         boolean some = !isReady() && !raw && few.incrementAndGet() <= FEW;
-        Consultation consultation = consultation(some ? relevant(premises) : all(), lazy);
+        Consultation consultation = consultation(some ? relevant(premises) : all(), null);
         premises.forEach(consultation::insert);
         return consultation;
     }
@@ -206,14 +206,17 @@ public final class RuleBase {
         return all != null;
     }
 
+    /** @param configuration none for Drools' own */
     private Consultation consultation(KieBase base, KieSessionConfiguration configuration) {
         return new Consultation(base.newKieSession(configuration, null), unspoken);
     }
 
-    private static KieSessionConfiguration configuration(ForceEagerActivationOption eagerly) {
-        KieSessionConfiguration configuration = RuleBaseFactory.newKnowledgeSessionConfiguration();
-        configuration.setOption(eagerly);
-        return configuration;
+    private synchronized KieSessionConfiguration eager() {
+        if (eager == null) {
+            eager = RuleBaseFactory.newKnowledgeSessionConfiguration();
+            eager.setOption(ForceEagerActivationOption.YES);
+        }
+        return eager;
     }
 
     /** Compiles one rule file and forgets it; see the class-data archive of the build. */

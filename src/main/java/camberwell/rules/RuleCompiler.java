@@ -38,12 +38,10 @@ final class RuleCompiler {
             + "import camberwell.rules.Conclude; ";
 
     private final Dictionary dictionary;
-    private final String dictionaryHash;
     private final Map<Source, String> keys = new ConcurrentHashMap<>();
 
     RuleCompiler(Dictionary dictionary) {
         this.dictionary = dictionary;
-        this.dictionaryHash = hash(dictionary.text());
     }
 
     /**
@@ -59,7 +57,7 @@ final class RuleCompiler {
     /** The hash of all that decides what {@code source} compiles to. */
     String key(Source source) {
         return keys.computeIfAbsent(source, it ->
-                hash(TOOL, String.valueOf(DROOLS), it.sentences() ? dictionaryHash : "", it.text()));
+                hash(TOOL, String.valueOf(DROOLS), it.sentences() ? dictionary.text() : "", it.text()));
     }
 
     private static String hash(String... parts) {

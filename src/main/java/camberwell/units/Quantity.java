@@ -71,6 +71,16 @@ public record Quantity(double value, Unit unit) implements Comparable<Quantity> 
         return new Quantity(other, unit);
     }
 
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(value) + unit.ordinal();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Quantity quantity && value == quantity.value && unit == quantity.unit;
+    }
+
     /** Compares what is meant; dimensions must agree. */
     @Override
     public int compareTo(Quantity other) {

@@ -51,6 +51,16 @@ public record Change(Adjuster adjuster, Direction direction) implements Comparab
     }
 
     @Override
+    public int hashCode() {
+        return 31 * adjuster.ordinal() + direction.ordinal();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Change change && adjuster == change.adjuster && direction == change.direction;
+    }
+
+    @Override
     public String toString() {
         return id();
     }
