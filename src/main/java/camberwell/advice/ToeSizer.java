@@ -17,7 +17,9 @@ import java.util.Optional;
 
 /**
  * Sizes a change of toe, one wheel's at a time: 0.05 to 0.1° (common practice, no source), one step or two of most
- * cars, with what the new toe costs in drag and what it does to the tyre's temperature.
+ * cars, with what the new toe costs in drag and what it does to the tyre's temperature. A rear that is toed out is
+ * brought to toe-in at once, however many steps that takes: half a toe-out still spins the car, and a rear at zero
+ * toes out under load by the give of its bushes (common practice, no source).
  */
 final class ToeSizer {
 
@@ -36,9 +38,14 @@ final class ToeSizer {
         this.complaints = complaints;
     }
 
-    /** How many steps of toe-in can be taken off before the toe is zero. */
+    /** How many steps of toe-in can be taken off before the toe is zero; none of a toe-out. */
     static int stepsToZero(Setting setting) {
         return (int) Math.max(0, Math.floor(setting.now().value() / setting.step().value() + 1e-9));
+    }
+
+    /** How many steps of toe-in bring a toe-out back to zero at least. */
+    private static int stepsOutOfToeOut(Setting setting) {
+        return (int) Math.max(0, Math.ceil(-setting.now().value() / setting.step().value() - 1e-9));
     }
 
     Size size(Change change, Setting setting) {
@@ -48,8 +55,11 @@ final class ToeSizer {
         boolean strong = complaints.stream().anyMatch(complaint -> complaint.weight() >= STRONG);
         double aim = strong ? STRONG_AIM_DEGREES : AIM_DEGREES;
         int steps = (int) Math.max(1, Math.round(aim / degrees(setting.step(), rim)));
+        boolean rear = change.adjuster() == Adjuster.REAR_TOE;
+        int outOfToeOut = rear && change.direction() == Direction.TOE_IN ? stepsOutOfToeOut(setting) : 0;
+        steps += outOfToeOut;
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
-        if (change.adjuster() == Adjuster.REAR_TOE && change.direction() == Direction.TOE_OUT) {
+        if (rear && change.direction() == Direction.TOE_OUT) {
             steps = Math.min(steps, stepsToZero(setting));
         }
         Quantity to = setting.moved(change.direction(), steps);
@@ -63,6 +73,9 @@ final class ToeSizer {
                 + "rim%s", steps, steps == 1 ? "" : "s", setting.step(), Math.abs(after - before),
                 millimetres, 2 * millimetres, 1000 * rim, given.isPresent() ? "" : ", assumed, the car's file "
                 + "gives none"));
+        if (outOfToeOut > 0) {
+            computation.add("out of the toe-out at once: a car whose rear wheels are toed out spins on the throttle");
+        }
         computation.add(drag(TyreStiffness.of(run.car(), axle), before, after));
         computation.add(heat(Math.abs(after) > Math.abs(before)));
         return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation));

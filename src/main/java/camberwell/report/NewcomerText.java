@@ -9,10 +9,12 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.run.Report;
+import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Turn;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -21,8 +23,10 @@ import java.util.stream.Collectors;
  */
 public final class NewcomerText {
 
-    /** What a driver without any other advice does first: two laps alike, or nothing can be judged. */
+    /** What a driver does first of whom the rules say nothing: laps alike, or nothing can be judged. */
     private static final String DRIVE_ALIKE = "repeat-the-lap-before-changing";
+    /** The caution of a car that is not driven again before it has been looked at. */
+    private static final String DAMAGE = "check-for-damage";
     private static final int MOST_FINDINGS = 2;
 
     private final Notes notes;
@@ -48,13 +52,22 @@ public final class NewcomerText {
             page.paragraph(0, "Leave the car as it is.");
             return;
         }
-        Note driving = advice.driving().isEmpty() ? notes.get(DRIVE_ALIKE) : advice.driving().get(0).note();
+        if (maybeDamaged(advice)) {
+            page.heading("First look at the car");
+            page.paragraph(0, "Something on the car may be hurt, loose or bent. Look for it before you change a "
+                    + "setting. Do not drive on while you do not know why a tyre loses air or why the car pulls. The "
+                    + "end of this page tells you where to look.");
+        }
+        Optional<Note> driving = driving(advice);
         if (advice.drivingFirst()) {
-            driving(driving, "Try this first, before you change the car", page);
+            driving.ifPresent(note -> driving(note, "Try this first, before you change the car", page));
             change(advice, "If that does not help, change one thing on the car", page);
         } else {
-            driving(driving, "One thing to try in your driving", page);
+            driving.ifPresent(note -> driving(note, "One thing to try in your driving", page));
             change(advice, "One thing to change on the car", page);
+        }
+        if (driving.isEmpty() && !advice.changes().isEmpty()) {
+            nextRun(advice, page);
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
@@ -65,6 +78,38 @@ public final class NewcomerText {
                     .forEach(caution -> page.point(0, caution.plain().isBlank() ? caution.statement()
                             : caution.plain()));
         }
+    }
+
+    /**
+     * What to try in the driving. Where the rules have nothing, the lap is driven again only if that can tell something:
+     * when the fault does not come every lap, or when there is nothing to change. It is not driven again in a car that
+     * may be damaged.
+     */
+    private Optional<Note> driving(Advice advice) {
+        if (!advice.driving().isEmpty()) {
+            return Optional.of(advice.driving().get(0).note());
+        }
+        boolean always = advice.run().reports().stream()
+                .allMatch(report -> report.occurrence() == Occurrence.EVERY_LAP);
+        return maybeDamaged(advice) || always && !advice.changes().isEmpty() ? Optional.empty()
+                : Optional.of(notes.get(DRIVE_ALIKE));
+    }
+
+    private static boolean maybeDamaged(Advice advice) {
+        return advice.cautions().stream().anyMatch(caution -> caution.name().equals(DAMAGE));
+    }
+
+    /** How a run is driven that is to judge one change. */
+    private static void nextRun(Advice advice, Page page) {
+        page.heading("How to do the next run");
+        if (!advice.run().reports().isEmpty()) {
+            page.paragraph(0, "It comes on every lap, so this looks more like the car than like you.");
+            page.blank();
+        }
+        page.paragraph(0, "Write down how the car is set now. Make this one change and no other. Drive two laps to "
+                + "warm the tyres, then three laps as alike as you can, at nine tenths. Look at the same corner each "
+                + "time. Come in and read the tyres at once. Keep the change if it is better, put it back if it is "
+                + "not, and only then try the next thing.");
     }
 
     /** A report as one tells a newcomer of it. */
@@ -112,9 +157,9 @@ public final class NewcomerText {
     private static void change(Advice advice, String heading, Page page) {
         if (advice.changes().isEmpty()) {
             page.heading("The car");
-            page.paragraph(0, advice.withheld().isEmpty() && advice.driving().isEmpty()
+            page.paragraph(0, advice.withheld().isEmpty() && advice.driving().isEmpty() && !maybeDamaged(advice)
                     ? "There is not enough to go on yet. Say more of what the car does, and read the tyres."
-                    : "Leave the car as it is for now. " + advice.withheld().stream().limit(1)
+                    : "Leave the settings as they are for now. " + advice.withheld().stream().limit(1)
                             .map(withheld -> "Not now: " + Words.change(withheld.change()) + ". "
                                     + Words.sentence(withheld.reason()).replaceFirst("[^.]$", "$0."))
                             .collect(Collectors.joining()));

@@ -192,6 +192,18 @@ class SizerTest {
             assertEquals("-2.8 deg", size.to().orElseThrow().text(1));
             assertTrue(size.computation().get(0).contains("the tread does not ask for it"));
         }
+
+        @Test
+        @DisplayName("half a degree at a time is rounded down to the car's steps: 0.4° of 0.2°, 0.3° of 0.3°, never 0.6°")
+        void limitRoundedDown() {
+            for (Map.Entry<String, String> step : Map.of("0.1", "-2.5 deg", "0.2", "-2.6 deg", "0.25", "-2.5 deg",
+                    "0.3", "-2.7 deg").entrySet()) {
+                Case run = yaml(text("").replace("max: -1.5 deg, step: 0.1 deg", "max: -1.5 deg, step: "
+                        + step.getKey() + " deg")).withTyres(front(tread(102, 90, 78)));
+                Size size = size("front-camber less-negative", run);
+                assertEquals(step.getValue(), size.to().orElseThrow().text(1), "steps of " + step.getKey());
+            }
+        }
     }
 
     @Nested
@@ -239,6 +251,23 @@ class SizerTest {
             assertEquals("0.05 deg", size("rear-toe toe-out", yaml(text("setup: {rear-toe: 0.10 deg}\n")))
                     .to().orElseThrow().text(2));
             assertTrue(impossible("rear-toe toe-out", yaml(text("setup: {rear-toe: 0.00 deg}\n"))).contains("spin"));
+        }
+
+        // A toed-out loaded rear wheel steers the rear out of the corner: W. F. Milliken and D. L. Milliken, Race Car
+        // Vehicle Dynamics, 1995, ch. 12 (cited from memory). A part of the way back leaves the car what it was.
+        @Test
+        @DisplayName("a rear that is toed out is brought to toe-in at once, one that is toed in gains a step")
+        void outOfRearToeOut() {
+            assertEquals("0.05 deg", rearToeIn("-0.15 deg").to().orElseThrow().text(2));
+            assertEquals(4, rearToeIn("-0.15 deg").steps());
+            assertTrue(rearToeIn("-0.15 deg").computation().get(1).startsWith("out of the toe-out at once"));
+            assertEquals("0.07 deg", rearToeIn("-0.13 deg").to().orElseThrow().text(2));
+            assertEquals("0.15 deg", rearToeIn("0.10 deg").to().orElseThrow().text(2));
+        }
+
+        private static Size rearToeIn(String now) {
+            return size("rear-toe toe-in", yaml(text("setup: {rear-toe: " + now + "}\n")
+                    .replace("min: 0.00 deg", "min: -0.30 deg")));
         }
     }
 
