@@ -195,7 +195,7 @@ public final class Advisor {
             Optional<Sized> sized = sizer.size(change, wanted);
             if (sized.isEmpty()) {
                 if (position <= WORTH_A_WORD) {
-                    withhold(change, "the car has no adjustable " + change.adjuster().spoken(), List.of());
+                    withhold(change, run.car().lacking(change.adjuster()), List.of());
                 }
             } else if (!holding.isEmpty()) {
                 withhold(change, reasonOf(holding.get(0)), holding);

@@ -71,7 +71,7 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
      * names is the complaint's own, less for one that the complaint leaves open, 0 for another one.
      */
     double fit(Effect effect, Case run, Weights weights) {
-        if (effect.on() != symptom || effect.drive().filter(drive -> drive != run.car().drive()).isPresent()
+        if (effect.on() != symptom || effect.drive().isPresent() && !effect.drive().equals(run.car().drive())
                 || effect.surface().filter(surface -> surface != run.conditions().surface()).isPresent()) {
             return 0;
         }

@@ -163,7 +163,7 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
                 case BRAKE_BIAS -> setting(60, 50, 70, 1, Unit.PERCENT);
             });
         }
-        return new Car("a car with everything", drive, adjusters, Map.of(), Map.of(), false);
+        return new Car("a car with everything", Optional.of(drive), adjusters, Map.of(), Map.of(), false);
     }
 
     private static Setting setting(double now, double min, double max, double step, Unit unit) {

@@ -82,7 +82,7 @@ public record Score(double certainty, double relief, double harmToComplaints, do
     }
 
     private static boolean holds(Effect effect, Case run) {
-        return effect.drive().filter(drive -> drive != run.car().drive()).isEmpty()
+        return (effect.drive().isEmpty() || effect.drive().equals(run.car().drive()))
                 && effect.surface().filter(surface -> surface != run.conditions().surface()).isEmpty();
     }
 

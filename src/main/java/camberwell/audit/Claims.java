@@ -1,6 +1,7 @@
 package camberwell.audit;
 
 import camberwell.car.Car;
+import camberwell.fact.Setup;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
@@ -51,7 +52,7 @@ final class Claims {
                 .map(Note.Difference::because).findFirst();
         return new Claim("note " + note.name(), change, effect.effect() > 0,
                 List.of(new Claim.Trouble(effect.on(), set(effect.phase()), set(effect.speed()), effect.where())),
-                car -> effect.drive().filter(drive -> drive != car.drive()).isEmpty(),
+                car -> effect.drive().isEmpty() || effect.drive().equals(car.drive()),
                 effect.surface().orElse(Surface.DRY),
                 note.model().or(() -> explanation));
     }
@@ -127,10 +128,10 @@ final class Claims {
 
     private static Predicate<Car> car(Line line) {
         return switch (line.sentence().template()) {
-            case "the car is {drive}-wheel drive" -> car -> car.drive().is(line.word("drive"));
-            case "the car is not {drive}-wheel drive" -> car -> !car.drive().is(line.word("drive"));
-            case "the {axle} wheels are driven" -> car -> car.drive().drives(axle(line));
-            case "the {axle} wheels are not driven" -> car -> !car.drive().drives(axle(line));
+            case "the car is {drive}-wheel drive" -> car -> new Setup(car).drives(line.word("drive"));
+            case "the car is not {drive}-wheel drive" -> car -> new Setup(car).drivesOtherThan(line.word("drive"));
+            case "the {axle} wheels are driven" -> car -> new Setup(car).driven(line.word("axle"));
+            case "the {axle} wheels are not driven" -> car -> new Setup(car).undriven(line.word("axle"));
             case "the {axle} wheels are toed in" -> car -> toe(car, axle(line)) > 0;
             case "the {axle} wheels are toed out" -> car -> toe(car, axle(line)) < 0;
             default -> car -> true;

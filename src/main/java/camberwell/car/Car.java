@@ -14,17 +14,20 @@ import java.util.Optional;
  * A car as it stands for one run.
  *
  * @param name what people call it
- * @param drive the driven wheels
+ * @param drive the driven wheels; unknown only of a class of car that nobody could name
  * @param adjusters what can be changed on it, and nothing else
  * @param tyres what the maker says of the tyres, per axle
  * @param dimensions as far as they are given, at the present settings; empty when the file gives none
  * @param generic whether this is a class of car rather than one car: advice then has directions and common steps only
  */
-public record Car(String name, Drive drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
+public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
         Map<Dimension, Quantity> dimensions, boolean generic) {
 
     /** Copies the maps in the order of the vocabulary. */
     public Car {
+        if (drive.isEmpty() && !generic) {
+            throw new IllegalArgumentException("the driven wheels of " + name + " are not given");
+        }
         adjusters = ordered(Adjuster.class, adjusters);
         tyres = ordered(Axle.class, tyres);
         dimensions = ordered(Dimension.class, dimensions);
@@ -34,6 +37,16 @@ public record Car(String name, Drive drive, Map<Adjuster, Setting> adjusters, Ma
         EnumMap<K, V> copy = new EnumMap<>(type);
         copy.putAll(map);
         return Collections.unmodifiableMap(copy);
+    }
+
+    /** Which wheels are driven, in words: {@code rear-wheel drive}. */
+    public String driven() {
+        return drive.map(wheels -> wheels.id() + "-wheel drive").orElse("driven wheels unknown");
+    }
+
+    /** That it cannot be adjusted there, as a reason; of a class of car that is no more than likely. */
+    public String lacking(Adjuster adjuster) {
+        return (generic ? "such a car often has no adjustable " : "the car has no adjustable ") + adjuster.spoken();
     }
 
     /** Where that adjuster stands, if the car has it. */

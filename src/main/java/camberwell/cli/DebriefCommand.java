@@ -114,11 +114,10 @@ final class DebriefCommand implements Callable<Integer> {
         if (car != null) {
             Path file = console.path(car);
             return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
-                    untold(new CaseReader().readCar(file), Optional.of(file.toString())));
+                    untold(new CaseReader().readCar(file), file));
         }
-        List<Car> kinds = kinds();
         return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
-                untold(kinds.get(0), Optional.empty()), kinds);
+                "Debrief", kinds());
     }
 
     private List<Car> kinds() throws IOException {
@@ -128,9 +127,9 @@ final class DebriefCommand implements Callable<Integer> {
         }
     }
 
-    private static Case untold(Car car, Optional<String> file) {
-        return new Case(file.isPresent() ? "Debrief of the " + car.name() : "Debrief", "-", car, Conditions.UNKNOWN,
-                Map.of(), List.of(), List.of(), file, Map.of());
+    private static Case untold(Car car, Path file) {
+        return new Case("Debrief of the " + car.name(), "-", car, Conditions.UNKNOWN, Map.of(), List.of(), List.of(),
+                Optional.of(file.toString()), Map.of());
     }
 
     private void talk(Debrief debrief) throws IOException {

@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import camberwell.advice.Advice;
 import camberwell.advice.RankedChange;
+import camberwell.car.Car;
 import camberwell.debrief.Answer;
 import camberwell.debrief.Debrief;
 import camberwell.debrief.Entry;
@@ -38,6 +39,8 @@ final class DebriefDialogue {
 
     private static final List<String> COMMANDS =
             List.of("unknown", "why", "so far", "back", "change", "help", "done", "quit");
+    private static final String UNKNOWN_KIND = "Then the advice keeps to what every kind of car in this list "
+            + "lets one adjust, and holds the tyres against no window of temperature.";
     private static final int SO_FAR = 5;
     private static final int SAMPLES = 8;
     private static final TyreReading UNREAD = new TyreReading(Optional.empty(), Optional.empty(), Optional.empty(),
@@ -92,9 +95,10 @@ final class DebriefDialogue {
         }
         Topic topic = question.get().topic();
         page.paragraph(0, Phrases.question(topic, complaint(), audience));
-        if (topic.field() == Field.CAR) {
-            for (int i = 0; i < debrief.kinds().size(); i++) {
-                page.numbered(1, i + 1, debrief.kinds().get(i).name());
+        List<String> cars = cars(topic);
+        if (!cars.isEmpty()) {
+            for (int i = 0; i < cars.size(); i++) {
+                page.numbered(1, i + 1, cars.get(i));
             }
             return;
         }
@@ -148,6 +152,7 @@ final class DebriefDialogue {
         List<String> words = new ArrayList<>();
         question.map(it -> it.topic().field()).ifPresent(field -> {
             field.words().forEach(word -> words.add(word.id()));
+            cars(question.get().topic()).forEach(car -> words.add(id(car)));
             field.alongside().forEach(with -> with.words().forEach(word -> words.add(word.id())));
         });
         words.addAll(COMMANDS);
@@ -246,10 +251,10 @@ final class DebriefDialogue {
     private Next answer(String typed) throws Reply.NoAnswer {
         Topic topic = question.orElseThrow().topic();
         return switch (topic.field()) {
-            case CAR -> {
-                List<String> names = debrief.kinds().stream().map(car -> id(car.name())).toList();
+            case CAR, DRIVE -> {
+                List<String> names = cars(topic).stream().map(DebriefDialogue::id).toList();
                 String name = Reply.words(typed, names, names, false).get(0);
-                yield answered(new Answer.OfCar(debrief.kinds().get(names.indexOf(name))));
+                yield answered(new Answer.OfCar(debrief.cars(topic).get(names.indexOf(name))));
             }
             case TRACK -> answered(Reply.track(typed));
             case TYRES -> {
@@ -258,6 +263,11 @@ final class DebriefDialogue {
             }
             default -> answered(Reply.said(typed, topic.field(), listed()));
         };
+    }
+
+    /** What the cars are called that may be chosen; none where the question is about something else. */
+    private List<String> cars(Topic topic) {
+        return debrief.cars(topic).stream().map(topic.field() == Field.DRIVE ? Car::driven : Car::name).toList();
     }
 
     private static String id(String name) {
@@ -279,8 +289,9 @@ final class DebriefDialogue {
             tyres.put(wheelsLeft().get(0), UNREAD);
             return tyresSoFar();
         }
-        if (question.get().topic().field() == Field.CAR) {
-            page.paragraph(0, "Taken as: " + debrief.run().car().name() + ".");
+        Field asked = question.get().topic().field();
+        if (asked == Field.CAR || asked == Field.DRIVE) {
+            page.paragraph(0, asked == Field.CAR ? UNKNOWN_KIND : Words.UNKNOWN_DRIVE);
         }
         return answered(new Answer.Unknown());
     }
@@ -290,7 +301,7 @@ final class DebriefDialogue {
             int before = debrief.entries().size();
             debrief.change(changing.get(), answer);
             if (debrief.entries().size() < before) {
-                page.paragraph(0, "What was said about the complaints after that is withdrawn with it.");
+                page.paragraph(0, "What was answered after that and hangs on it is withdrawn with it.");
             }
             changing = Optional.empty();
         } else {
@@ -363,7 +374,7 @@ final class DebriefDialogue {
                     .collect(Collectors.joining(", "));
         }
         if (answer instanceof Answer.OfCar chosen) {
-            return chosen.car().name();
+            return chosen.car().name() + ", " + chosen.car().driven();
         }
         if (answer instanceof Answer.Measured measured) {
             return measured.quantity().toString();
@@ -390,7 +401,7 @@ final class DebriefDialogue {
             return;
         }
         Question asked = question.get();
-        if (asked.topic().field() == Field.CAR) {
+        if (!debrief.cars(asked.topic()).isEmpty()) {
             page.paragraph(0, "What a change does depends on which wheels are driven, and a car can only be changed "
                     + "where it can be adjusted.");
             return;

@@ -44,7 +44,7 @@ public sealed interface Answer {
         }
     }
 
-    /** A kind of car. */
+    /** A kind of car, or a car of which only the driven wheels are known. */
     record OfCar(Car car) implements Answer {
     }
 

@@ -6,6 +6,7 @@ import camberwell.car.Car;
 import camberwell.knowledge.Notes;
 import camberwell.rules.RuleBase;
 import camberwell.run.Case;
+import camberwell.run.Conditions;
 import camberwell.run.Report;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -23,7 +24,8 @@ import java.util.Optional;
  * among those of which some answer would put another change first. Where no single answer would, it is one that would
  * together with an answer to one other question, and that moves the ranking by itself; when there is none of that sort
  * either, the debrief is done. That look ahead is bounded, most telling questions first. Before all that the kind of
- * car is asked, where it is not known, and what the car was doing. Not for use by two threads.
+ * car is asked, where it is not known, or else its driven wheels; and what the
+ * car was doing. Not for use by two threads.
  */
 public final class Debrief implements AutoCloseable {
 
@@ -32,6 +34,7 @@ public final class Debrief implements AutoCloseable {
 
     private final State start;
     private final List<Car> kinds;
+    private final List<Car> unnamed;
     private final Repertoire repertoire;
     private final WhatIf whatIf;
     private final List<Entry> entries = new ArrayList<>();
@@ -44,6 +47,7 @@ public final class Debrief implements AutoCloseable {
     private Debrief(Advisor advisor, RuleBase rules, Notes notes, State start, List<Car> kinds) {
         this.start = start;
         this.kinds = List.copyOf(kinds);
+        this.unnamed = Kinds.byDrive(kinds);
         this.repertoire = new Repertoire(rules, notes);
         this.whatIf = new WhatIf(advisor, rules.consult());
         this.state = start;
@@ -57,10 +61,11 @@ public final class Debrief implements AutoCloseable {
     /**
      * A debrief without a car, which asks for the kind of car first.
      *
-     * @param run a case with the car that is taken when nobody knows
+     * @param title of the case
      * @param kinds to choose from
      */
-    public static Debrief of(Advisor advisor, RuleBase rules, Notes notes, Case run, List<Car> kinds) {
+    public static Debrief of(Advisor advisor, RuleBase rules, Notes notes, String title, List<Car> kinds) {
+        Case run = new Case(title, "-", Kinds.unknown(kinds), Conditions.UNKNOWN, Map.of(), List.of(), List.of());
         return new Debrief(advisor, rules, notes, State.of(run, false), kinds);
     }
 
@@ -74,9 +79,13 @@ public final class Debrief implements AutoCloseable {
         return List.copyOf(entries);
     }
 
-    /** The kinds of car to choose from. */
-    public List<Car> kinds() {
-        return kinds;
+    /** The cars to choose from where the question is about the car: kinds, or one car for each way to drive it. */
+    public List<Car> cars(Topic topic) {
+        return switch (topic.field()) {
+            case CAR -> kinds;
+            case DRIVE -> unnamed;
+            default -> List.of();
+        };
     }
 
     /** The advice on the case as far as it is known. */
@@ -93,7 +102,7 @@ public final class Debrief implements AutoCloseable {
     }
 
     private Optional<Question> choose() {
-        for (Field opening : List.of(Field.CAR, Field.DOING)) {
+        for (Field opening : List.of(Field.CAR, Field.DRIVE, Field.DOING)) {
             if (!state.knows(Topic.of(opening))) {
                 return Optional.of(weighed(Topic.of(opening), state));
             }
@@ -138,7 +147,7 @@ public final class Debrief implements AutoCloseable {
 
     private List<Samples.Sample> samples(Topic topic, State from) {
         return switch (topic.field()) {
-            case CAR -> kinds.stream().map(car -> Samples.spoken(new Answer.OfCar(car))).toList();
+            case CAR, DRIVE -> cars(topic).stream().map(car -> Samples.spoken(new Answer.OfCar(car))).toList();
             case TRACK -> Samples.tracks();
             case TYRES -> Samples.tyres(from.run());
             default -> said(topic, from);
@@ -214,7 +223,10 @@ public final class Debrief implements AutoCloseable {
         entries.set(entry, new Entry(entries.get(entry).topic(), entries.get(entry).complaint(), answer));
         boolean same = Objects.equals(before, complaintsAfter(entry));
         entries.subList(entry + 1, entries.size()).clear();
-        later.stream().filter(it -> same || !it.topic().field().ofComplaint()).forEach(entries::add);
+        later.stream().filter(it -> same || !it.topic().field().ofComplaint())
+                // Of a car that is known now, nobody needs to have said which wheels are driven.
+                .filter(it -> it.topic().field() != Field.DRIVE || !(answer instanceof Answer.OfCar))
+                .forEach(entries::add);
         replay();
     }
 

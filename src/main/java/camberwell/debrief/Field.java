@@ -18,6 +18,8 @@ import java.util.Optional;
 public enum Field implements Word {
     /** The kind of car, where no car is known. */
     CAR("car", null),
+    /** Which wheels are driven, where nobody knows the kind of car. */
+    DRIVE("drive", null),
     /** What the car was doing: one or more symptoms. */
     DOING("doing", Symptom.class),
     PHASE("phase", Phase.class),

@@ -31,6 +31,7 @@ public final class Phrases {
         boolean newcomer = audience == Audience.NEWCOMER;
         return switch (topic.field()) {
             case CAR -> newcomer ? "Which of these is most like your car?" : "What kind of car is it?";
+            case DRIVE -> newcomer ? "Which wheels does the engine turn?" : "Which wheels are driven?";
             case DOING -> newcomer ? "What did you feel the car do? Name one thing or several, the worst first."
                     : "What was the car doing? One or more, the worst first.";
             case PHASE -> newcomer ? "Where in the corner did you feel it, and in what kind of corner?" + of

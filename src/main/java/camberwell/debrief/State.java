@@ -38,6 +38,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         Set<Field> known = EnumSet.noneOf(Field.class);
         if (carKnown) {
             known.add(Field.CAR);
+            known.add(Field.DRIVE);
         }
         if (!run.reports().isEmpty()) {
             known.add(Field.DOING);
@@ -86,6 +87,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         }
         Set<Field> more = EnumSet.of(topic.field());
         more.addAll(known);
+        if (answer instanceof Answer.OfCar) {
+            more.add(Field.DRIVE);
+        }
         if (topic.field() == Field.DOING) {
             List<Report> reports = new ArrayList<>();
             List<Set<Field>> told = new ArrayList<>();

@@ -264,7 +264,7 @@ public final class Explainer {
                     .map(wheel::equals).orElse(adjuster.axle().equals(Optional.of(wheel.axle())))).findFirst()
                     .flatMap(car::pressureSetting));
             if (setting.isEmpty()) {
-                return Optional.of("the car has no adjustable " + adjuster.spoken());
+                return Optional.of(car.lacking(adjuster));
             }
             return setting.filter(there -> !car.generic() && there.stepsLeft(change.direction()) == 0)
                     .map(there -> "it stands at its stop, " + there.now());

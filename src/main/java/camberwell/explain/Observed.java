@@ -136,11 +136,11 @@ final class Observed {
         if (drl.startsWith("Setup")) {
             if (head.words().containsKey("adjuster")) {
                 Adjuster adjuster = Word.of(Adjuster.class, head.word("adjuster"));
-                return "the car has " + (car.setting(adjuster).isPresent() ? "an" : "no") + " adjustable "
-                        + adjuster.spoken();
+                return car.setting(adjuster).isPresent() ? "the car has an adjustable " + adjuster.spoken()
+                        : car.lacking(adjuster);
             }
             if (drl.contains("drive") || drl.contains("driven")) {
-                return "the car is " + car.drive().id() + "-wheel drive";
+                return car.drive().isPresent() ? "the car is " + car.driven() : "which wheels are driven is not known";
             }
             Adjuster adjuster = drl.contains("caster") ? Adjuster.CASTER
                     : drl.contains("toe") ? Adjuster.toeOf(Word.of(Axle.class, head.word("axle")))

@@ -8,31 +8,32 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Word;
 import java.util.Optional;
 
-/** The car as it ran, as the rules ask about it. A question about a setting that is not known is answered no. */
+/** The car as it ran, as the rules ask about it. A question about what is not known of it is answered no. */
 public record Setup(Car car) implements Premise {
 
     public boolean drives(String drive) {
-        return car.drive().is(drive);
+        return car.drive().filter(wheels -> wheels.is(drive)).isPresent();
     }
 
     public boolean drivesOtherThan(String drive) {
-        return !car.drive().is(drive);
+        return car.drive().filter(wheels -> !wheels.is(drive)).isPresent();
     }
 
     public boolean driven(String axle) {
-        return car.drive().drives(Word.of(Axle.class, axle));
+        return car.drive().filter(wheels -> wheels.drives(Word.of(Axle.class, axle))).isPresent();
     }
 
     public boolean undriven(String axle) {
-        return !driven(axle);
+        return car.drive().filter(wheels -> !wheels.drives(Word.of(Axle.class, axle))).isPresent();
     }
 
     public boolean adjusts(String adjuster) {
         return car.setting(Word.of(Adjuster.class, adjuster)).isPresent();
     }
 
+    /** Of a car of which not even the driven wheels are known, nobody knows what it lacks. */
     public boolean lacks(String adjuster) {
-        return !adjusts(adjuster);
+        return !adjusts(adjuster) && car.drive().isPresent();
     }
 
     public boolean toedIn(String axle) {
@@ -91,6 +92,6 @@ public record Setup(Car car) implements Premise {
 
     @Override
     public String statement() {
-        return car.name() + ", " + car.drive().id() + "-wheel drive";
+        return car.name() + ", " + car.driven();
     }
 }

@@ -21,6 +21,8 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 /** Reads the keys of a car. */
 final class CarReader {
 
+    /** In the place of a class of car's driven wheels. */
+    static final String UNKNOWN = "unknown";
     private static final double HAIR = 1e-9;
 
     private CarReader() {
@@ -32,16 +34,18 @@ final class CarReader {
         fields.require("name");
         fields.require("drive");
         Optional<String> name = fields.text("name");
-        Optional<Drive> drive = fields.word("drive", Drive.class);
         boolean generic = fields.choice("generic", List.of("true", "false")).filter("true"::equals).isPresent();
+        // Of a class of car nobody may know even that: the debrief saves such a case.
+        boolean unknown = generic && fields.has("drive", UNKNOWN);
+        Optional<Drive> drive = unknown ? Optional.empty() : fields.word("drive", Drive.class);
         Map<Adjuster, Setting> adjusters = fields.map("adjusters", "adjuster")
                 .map(CarReader::adjusters).orElse(Map.of());
         Map<Axle, TyreSpec> tyres = fields.map("tyres", "axle").map(axles -> tyres(axles, in)).orElse(Map.of());
         Map<Dimension, Quantity> dimensions = fields.map("dimensions", "dimension")
                 .map(CarReader::dimensions).orElse(Map.of());
         fields.done();
-        return name.isEmpty() || drive.isEmpty() ? Optional.empty()
-                : Optional.of(new Car(name.get(), drive.get(), adjusters, tyres, dimensions, generic));
+        return name.isEmpty() || drive.isEmpty() && !unknown ? Optional.empty()
+                : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic));
     }
 
     private static Map<Adjuster, Setting> adjusters(Fields fields) {

@@ -127,7 +127,8 @@ public final class CaseWriter {
         car.tyres().forEach((axle, spec) -> tyres.putEvenEmpty(axle.id(), tyre(spec)));
         MapOf dimensions = new MapOf(FlowStyle.BLOCK);
         car.dimensions().forEach((dimension, value) -> dimensions.put(dimension.id(), quantity(value)));
-        MapOf map = new MapOf(FlowStyle.BLOCK).put("name", text(car.name())).put("drive", text(car.drive().id()));
+        MapOf map = new MapOf(FlowStyle.BLOCK).put("name", text(car.name())).put("drive",
+                text(car.drive().map(Word::id).orElse(CarReader.UNKNOWN)));
         if (car.generic()) {
             map.put("generic", new ScalarNode(Tag.BOOL, "true", null, null, ScalarStyle.PLAIN));
         }

@@ -95,6 +95,16 @@ final class Fields {
         return entries.containsKey(key) || spoiled.contains(key);
     }
 
+    /** Whether the key stands in the map with that very word; it is known then. */
+    boolean has(String key, String word) {
+        NodeTuple entry = entries.get(key);
+        if (entry != null && entry.getValueNode() instanceof ScalarNode scalar && scalar.getValue().equals(word)) {
+            known.add(key);
+            return true;
+        }
+        return false;
+    }
+
     /** Notes that a key is missing when it is. */
     void require(String key) {
         if (!has(key)) {

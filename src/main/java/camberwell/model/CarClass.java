@@ -53,16 +53,17 @@ record CarClass(Kind kind, Drive drive) {
     private static final double WING_STEP = 90;
     private static final double BAR_STEP_PART = 0.2;
 
-    /** The class of a car: by its mass and wings, then by what it lets one adjust. */
+    /** The class of a car whose driven wheels are known: by its mass and wings, then by what it lets one adjust. */
     static CarClass of(Car car) {
+        Drive drive = car.drive().orElseThrow();
         boolean wings = car.setting(Adjuster.FRONT_WING).isPresent() && car.setting(Adjuster.REAR_WING).isPresent();
         if (wings && car.dimension(Dimension.MASS).filter(mass -> mass.si() < LIGHT).isPresent()) {
-            return new CarClass(Kind.SINGLE_SEATER, car.drive());
+            return new CarClass(Kind.SINGLE_SEATER, drive);
         }
         boolean built = car.setting(Adjuster.FRONT_SPRINGS).isPresent()
                 || car.setting(Adjuster.FRONT_ANTI_ROLL_BAR).isPresent()
                 || car.setting(Adjuster.REAR_ANTI_ROLL_BAR).isPresent();
-        return new CarClass(built ? Kind.COMPETITION : Kind.ROAD, car.drive());
+        return new CarClass(built ? Kind.COMPETITION : Kind.ROAD, drive);
     }
 
     /** In words: {@code rear-drive competition car}. */

@@ -170,21 +170,22 @@ public final class CarModel {
         boolean oneSize = oneSize();
         double frontLoad = oneSize ? wheelLoad : 2 * front * wheelLoad;
         double rearLoad = oneSize ? wheelLoad : 2 * (1 - front) * wheelLoad;
+        Drive drive = car.drive().orElseThrow();
         double driveFront = si(Dimension.FRONT_DRIVE);
         double kingpin = si(Dimension.KINGPIN_INCLINATION);
         double caster = now(Adjuster.CASTER).map(Quantity::si).orElse(CASTER);
-        double brakeFront = now(Adjuster.BRAKE_BIAS).map(Quantity::si).orElse(BRAKE_FRONT.get(car.drive()));
+        double brakeFront = now(Adjuster.BRAKE_BIAS).map(Quantity::si).orElse(BRAKE_FRONT.get(drive));
         return new VehicleModel(mass, si(Dimension.WHEELBASE), front, si(Dimension.CG_HEIGHT), wheelRadius(),
                 new SteeringAxis(caster, kingpin), driveFront, brakeFront,
                 new AxleModel(si(Dimension.FRONT_TRACK), si(Dimension.FRONT_ROLL_CENTRE),
                         si(Dimension.FRONT_WHEEL_RATE), si(Dimension.FRONT_BAR), si(Dimension.FRONT_UNSPRUNG),
                         toe(Axle.FRONT), camber(Axle.FRONT), si(Dimension.FRONT_CAMBER_RECOVERY),
-                        perSpeedSquared(Dimension.FRONT_DOWNFORCE), car.drive() == Drive.FRONT ? lock : 0,
+                        perSpeedSquared(Dimension.FRONT_DOWNFORCE), drive == Drive.FRONT ? lock : 0,
                         tyre(frontLoad)),
                 new AxleModel(si(Dimension.REAR_TRACK), si(Dimension.REAR_ROLL_CENTRE), si(Dimension.REAR_WHEEL_RATE),
                         si(Dimension.REAR_BAR), si(Dimension.REAR_UNSPRUNG), toe(Axle.REAR), camber(Axle.REAR),
                         si(Dimension.REAR_CAMBER_RECOVERY), perSpeedSquared(Dimension.REAR_DOWNFORCE),
-                        car.drive() == Drive.FRONT ? 0 : lock, tyre(rearLoad)));
+                        drive == Drive.FRONT ? 0 : lock, tyre(rearLoad)));
     }
 
     private boolean oneSize() {

@@ -31,7 +31,7 @@ public final class QuizText {
     /** Writes what a learner is shown. */
     public void question(Case run, Page page) {
         page.heading(run.title());
-        page.paragraph(0, run.car().name() + ", " + run.car().drive().id() + "-wheel drive, "
+        page.paragraph(0, run.car().name() + ", " + run.car().driven() + ", "
                 + run.conditions().surface().id() + " track"
                 + run.conditions().track().map(track -> " at " + track).orElse(""));
         page.heading("The driver reports");

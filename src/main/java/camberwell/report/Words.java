@@ -16,6 +16,10 @@ import java.util.Locale;
 /** How things are said to a person, in one place. */
 public final class Words {
 
+    /** What advice lacks on a car of which nobody knows the driven wheels. */
+    public static final String UNKNOWN_DRIVE = "Nobody knows which wheels are driven, so whatever hangs on that is left "
+            + "out: what the throttle does to the balance, and every effect that a change has with one drive only.";
+
     private Words() {
     }
 

@@ -125,7 +125,7 @@ class DemoCasesTest {
         Set<String> starting = new TreeSet<>();
         Paddock.cases().values().forEach(run -> run.reports().forEach(report -> {
             missing.remove(report.symptom());
-            starting.add(run.car().drive().id() + " " + report.symptom().id());
+            starting.add(run.car().drive().orElseThrow().id() + " " + report.symptom().id());
         }));
         assertEquals(Set.of(), missing);
         Set<String> wanted = new TreeSet<>();

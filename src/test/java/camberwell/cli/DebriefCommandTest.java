@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.rules.RuleBase;
+import camberwell.rules.RuleText;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -94,6 +95,46 @@ class DebriefCommandTest {
                     ran.out());
         assertTrue(ran.out().contains("one common step"), ran.out());
         assertFalse(ran.out().contains("\n2. "), ran.out());
+    }
+
+    @Test
+    @DisplayName("who does not know the kind of car is asked which wheels are driven, and no kind is made up")
+    void unknownKind() {
+        Ran ran = run(80, "unknown\nrear\noversteer exit slow\nso far\ndone\n", "debrief", "--save", "a.yaml");
+        assertEquals("", ran.err());
+        assertTrue(ran.out().contains("Then the advice keeps to what every kind of car in this list"), ran.out());
+        assertTrue(ran.out().contains("Which wheels are driven?\n  1  front-wheel drive"), ran.out());
+        assertTrue(ran.out().contains("- drive: Car of unknown kind, rear-wheel drive"), ran.out());
+        assertTrue(ran.out().contains("Car of unknown kind, rear-wheel drive, dry track"), ran.out());
+        assertTrue(run(80, "", "advise", "a.yaml").out().contains("Car of unknown kind, rear-wheel drive"));
+    }
+
+    @Test
+    @DisplayName("who knows neither is told what the answer lacks, and no rule takes any wheels for driven or not")
+    void unknownDrive() throws IOException {
+        String typed = "unknown\nunknown\nundersteer mid-corner slow strong\nunknown\ndone\n";
+        Ran ran = run(80, typed, "debrief", "--save", "a.yaml");
+        assertEquals("", ran.err());
+        assertTrue(ran.out().contains("Car of unknown kind, driven wheels unknown, dry track"), ran.out());
+        assertEquals(2, ran.out().split("Nobody knows which wheels are driven, so", -1).length - 1, ran.out());
+        assertTrue(Files.readString(folder.resolve("a.yaml")).contains("  drive: unknown\n"));
+        Ran advise = run(80, "", "advise", "a.yaml", "--format", "json");
+        assertEquals("", advise.err());
+        List<RuleText> fired = ENGINE.rules().rules().values().stream()
+                .filter(rule -> advise.out().contains("\"" + rule.name() + "\"")).toList();
+        assertFalse(fired.isEmpty());
+        fired.forEach(rule -> assertTrue(rule.conditions().stream().noneMatch(condition -> condition.head().text()
+                .matches(".*(wheel drive|wheels are (not )?driven)")), rule.name()));
+    }
+
+    @Test
+    @DisplayName("the kind of car, remembered later, takes the place of the driven wheels that were said without it")
+    void kindRememberedLater() {
+        Ran ran = run(80, "unknown\nfront\nundersteer\nchange car\nwinged\nso far\nquit\n", "debrief");
+        assertTrue(ran.out().contains("- car: Winged single-seater on slicks, rear-wheel drive"), ran.out());
+        String after = ran.out().substring(ran.out().indexOf("Answered"));
+        assertFalse(after.contains("- drive:"), after);
+        assertTrue(after.contains("- doing: understeer"), after);
     }
 
     @Test

@@ -98,7 +98,7 @@ final class Paddock {
                 case TRACK -> truth.conditions().track().map(Answer.Measured::new);
                 case TYRES -> truth.tyres().isEmpty() ? Optional.empty()
                         : Optional.of(new Answer.Read(truth.tyres()));
-                case CAR -> Optional.empty();
+                case CAR, DRIVE -> Optional.empty();
             };
             return answer.orElse(new Answer.Unknown());
         }

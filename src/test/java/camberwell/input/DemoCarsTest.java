@@ -68,7 +68,7 @@ class DemoCarsTest {
             double hertz = Math.sqrt(rate / mass) / (2 * Math.PI);
             assertTrue(hertz > 1.0 && hertz < 6, () -> axle + " bounces at " + hertz + " Hz");
         }
-        assertEquals(car.drive() == Drive.FRONT ? 1 : car.drive() == Drive.REAR ? 0 : 0.5,
+        assertEquals(car.drive().get() == Drive.FRONT ? 1 : car.drive().get() == Drive.REAR ? 0 : 0.5,
                 si(car, Dimension.FRONT_DRIVE));
     }
 
@@ -88,7 +88,7 @@ class DemoCarsTest {
     void variety() throws IOException {
         List<Car> cars = cars().stream().map(new CaseReader()::readCar).toList();
         for (Drive drive : Drive.values()) {
-            assertTrue(cars.stream().anyMatch(car -> car.drive() == drive), drive.id());
+            assertTrue(cars.stream().anyMatch(car -> car.drive().get() == drive), drive.id());
         }
         assertTrue(cars.stream().anyMatch(car -> car.setting(Adjuster.FRONT_WING).isPresent()));
         assertTrue(cars.stream().anyMatch(car -> car.adjusters().size() <= 6));

@@ -79,7 +79,7 @@ class RoundTripTest {
                 || Character.getType(it) == Character.SURROGATE || it >= 0x2028 && it <= 0x202E
                 || it >= 0x2066 && it <= 0x2069 || it == 0xFFFE || it == 0xFFFF);
         Assume.that(oneLine && !title.isBlank());
-        Case run = new Case(title, "-", new Car(title, Drive.ALL, Map.of(), Map.of(), Map.of(), false),
+        Case run = new Case(title, "-", new Car(title, Optional.of(Drive.ALL), Map.of(), Map.of(), Map.of(), false),
                 Conditions.UNKNOWN, Map.of(), List.of(Report.of(Symptom.PULLING)), List.of());
         String text = new CaseWriter().text(run, Path.of("case.yaml"));
         assertEquals(run, new CaseReader().read("-", new ByteArrayInputStream(
@@ -182,7 +182,7 @@ class RoundTripTest {
             for (Dimension dimension : Dimension.values()) {
                 maybe(() -> dimensions.put(dimension, between(dimension.least(), dimension.most(), dimension.unit())));
             }
-            return new Car("Car: " + random.nextInt(), one(Drive.values()), adjusters, tyres, dimensions, false);
+            return new Car("Car: " + random.nextInt(), Optional.of(one(Drive.values())), adjusters, tyres, dimensions, false);
         }
 
         private Setting setting(Adjuster adjuster) {

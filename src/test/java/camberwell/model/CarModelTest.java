@@ -14,6 +14,7 @@ import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Surface;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -121,7 +122,7 @@ class CarModelTest {
     @Label("whatever plausible dimensions a file gives, the model answers with numbers or not at all")
     void numbersOrNothing(@ForAll("dimensions") Map<Dimension, Quantity> dimensions, @ForAll Drive drive,
             @ForAll CornerPhase phase) {
-        Car car = new Car("any", drive, DemoCars.CORVANE.adjusters(), DemoCars.CORVANE.tyres(), dimensions, false);
+        Car car = new Car("any", Optional.of(drive), DemoCars.CORVANE.adjusters(), DemoCars.CORVANE.tyres(), dimensions, false);
         CarModel.of(car, Surface.DRY).flatMap(model -> Behaviour.Question.about(model, phase, 30)
                 .flatMap(question -> Behaviour.of(model, question))).ifPresent(behaviour -> {
                     assertTrue(Double.isFinite(behaviour.limitBalance()));
