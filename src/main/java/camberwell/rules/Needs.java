@@ -95,7 +95,7 @@ record Needs(String rule, List<String> needed, List<String> found) {
         } else if (premise instanceof Reading reading) {
             there.add(READING + reading.place().id() + " " + reading.state().id());
         } else if (premise instanceof Setup setup) {
-            there.add(DRIVE + setup.car().drive().id());
+            setup.car().drive().ifPresent(drive -> there.add(DRIVE + drive.id()));
             for (Axle axle : Axle.values()) {
                 if (setup.driven(axle.id())) {
                     there.add(DRIVEN + axle.id());
