@@ -5,7 +5,9 @@ import camberwell.model.Bench;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Symptom;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +17,8 @@ import java.util.Set;
 /**
  * Sizes what moves the car's balance by the handling model: as many of the car's own steps as move the limit balance by
  * about one percent, at most three. That a driver feels a percent, and that one goes no further at a time, is common
- * practice, no source.
+ * practice, no source. Brake balance goes rearward by no more than StepSizer's modest shift, whatever the model says: a
+ * steady state does not show the rear wheel that locks over a bump.
  */
 final class ModelSizer {
 
@@ -56,11 +59,21 @@ final class ModelSizer {
     private static Size size(Change change, Setting setting, Situation situation, double shift) {
         int steps = (int) Math.max(1, Math.min(MOST_STEPS, Math.round(AIM / shift)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
+        List<String> computation = new ArrayList<>();
+        int rearward = StepSizer.modestBias(setting);
+        boolean held = change.adjuster() == Adjuster.BRAKE_BIAS && change.direction() == Direction.REARWARD
+                && steps > rearward;
         String unit = setting.step().unit().symbol().isEmpty() ? "" : " of " + setting.step();
-        return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
-                List.of(), List.of(Figures.fill("by the model one step%s moves the limit balance by "
+        computation.add(Figures.fill("by the model one step%s moves the limit balance by "
                         + "%.1f % at %s and %.0f km/h; a modest shift is about 1 %: %d step%s", unit, 100 * shift,
                         Predicted.phase(situation.phase()), 3.6 * situation.speed().metresPerSecond(), steps,
-                        steps == 1 ? "" : "s")));
+                        steps == 1 ? "" : "s"));
+        if (held) {
+            steps = rearward;
+            computation.add("of which " + setting.step().withValue(steps * setting.step().value())
+                    + " at a time: a rear axle that locks spins the car");
+        }
+        return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
+                List.of(), List.copyOf(computation));
     }
 }

@@ -16,15 +16,21 @@ final class StepSizer {
 
     private static final int MOST_STEPS = 3;
     private static final double STRONG = 1.5;
+    private static final double MODEST_BIAS_PERCENT = 1.0;
 
     private StepSizer() {
+    }
+
+    /** How many of the car's steps a modest shift of brake balance is, rounded down but one at least. */
+    static int modestBias(Setting setting) {
+        return (int) Math.max(1, Math.floor(MODEST_BIAS_PERCENT / setting.step().value() + 1e-9));
     }
 
     static Size size(Change change, Setting setting, List<Complaint> complaints) {
         List<String> computation = new ArrayList<>();
         Adjuster adjuster = change.adjuster();
         double aim = switch (adjuster.kind()) {
-            case BRAKE_BIAS -> 1.0;
+            case BRAKE_BIAS -> MODEST_BIAS_PERCENT;
             case HEIGHT -> setting.now().unit() == Unit.INCH ? 0.1 : 2.5;
             case STIFFNESS -> setting.now().unit() == Unit.POSITION ? 0 : setting.now().value() / 10;
             default -> 0;

@@ -14,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.car.Car;
 import camberwell.car.Setting;
+import camberwell.input.CaseReader;
 import camberwell.physics.GasLaw;
 import camberwell.reading.TyreReader;
 import camberwell.run.Case;
@@ -23,6 +24,7 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Wheel;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -368,6 +370,21 @@ class SizerTest {
                 new Predictions(run.car(), run.conditions().surface())).size(change("front-toe toe-out"), true)
                 .orElseThrow();
         assertEquals(2, ((Sized.Possible) sized).size().steps());
+    }
+
+    // A locked rear axle is unstable: T. D. Gillespie, Fundamentals of Vehicle Dynamics, 1992, ch. 3 (cited from
+    // memory). One per cent at a time is common practice, no source.
+    @Test
+    @DisplayName("brake balance goes rearward by one per cent at a time, in the rain too; forward it may go further")
+    void brakeBalanceGoesBackInSmallSteps() {
+        for (String demo : List.of("rain-stage", "fronts-lock-in-a-straight-line")) {
+            Case run = new CaseReader().read(Path.of("demo-cases", demo + ".yaml")).run();
+            Size rearward = size("brake-bias rearward", run);
+            assertEquals(1.0, rearward.from().orElseThrow().value() - rearward.to().orElseThrow().value(), 1e-9, demo);
+            assertTrue(rearward.computation().get(1).contains("a rear axle that locks spins the car"), demo);
+            Size forward = size("brake-bias forward", run);
+            assertTrue(forward.to().orElseThrow().value() - forward.from().orElseThrow().value() > 1.0, demo);
+        }
     }
 
     private static Change change(String written) {
