@@ -103,13 +103,20 @@ final class RulesOption {
             return Optional.of(Problem.of(name, "is a file; rules come in a folder or in a .zip file",
                     Optional.empty()));
         }
-        try (InputStream in = Files.newInputStream(place)) {
-            byte[] start = in.readNBytes(2);
-            return start.length == 2 && start[0] == 'P' && start[1] == 'K' ? Optional.empty()
-                    : Optional.of(Problem.of(name, start.length == 0 ? "is empty" : "ends in .zip and is no zip file; "
-                            + "camberwell rules pack makes one of a rule folder", Optional.empty()));
+        try {
+            return isZip(place) ? Optional.empty() : Optional.of(Problem.of(name, Files.size(place) == 0 ? "is empty"
+                    : "ends in .zip and is no zip file; camberwell rules pack makes one of a rule folder",
+                    Optional.empty()));
         } catch (IOException e) {
             return Optional.of(Problem.of(name, "cannot be read", Optional.empty()));
+        }
+    }
+
+    /** Whether a file begins as a zip file does, empty or not (PKWARE's APPNOTE.TXT, sections 4.3.7 and 4.3.16). */
+    static boolean isZip(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] start = in.readNBytes(2);
+            return start.length == 2 && start[0] == 'P' && start[1] == 'K';
         }
     }
 

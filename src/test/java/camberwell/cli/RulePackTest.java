@@ -54,6 +54,18 @@ class RulePackTest {
         }
     }
 
+    @Test
+    @DisplayName("packing again takes the place of the old pack, but never of a file that is something else")
+    void packsOverPacksOnly() throws IOException {
+        bench.file("mine/3-changes/a.dslr", SOUND).file("mine/pack.yaml", MANIFEST).file("taxes.zip", "12 pounds");
+        String[] line = {"rules", "pack", "mine", "-o", "mine.zip"};
+        assertEquals(ExitCode.DONE, bench.run(line).code());
+        assertEquals(ExitCode.DONE, bench.run(line).code());
+        assertEquals("-o taxes.zip: is there already and is no zip file, so it is not written over\n",
+                refused("rules pack mine -o taxes.zip"));
+        assertEquals("12 pounds", Files.readString(directory.resolve("taxes.zip")));
+    }
+
     private String refused(String line) {
         Bench.Run run = bench.run(line.split(" "));
         assertEquals(ExitCode.WRONG_INPUT, run.code());
