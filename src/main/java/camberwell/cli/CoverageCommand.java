@@ -61,15 +61,17 @@ final class CoverageCommand implements Callable<Integer> {
                 + "a dot for one that gets none and should. A dash: such a complaint makes no sense, or is rightly not met with "
                 + "a change; see below.");
         page.blank();
-        page.verbatim(String.format("%-18s %-11s %-6s %-6s %-6s %-6s", "complaint", "phase", "slow", "medium", "fast",
-                "any").stripTrailing());
+        line(page, "complaint", "phase", "slow", "medium", "fast", "any");
         for (Symptom symptom : Symptom.values()) {
             Map<String, List<Cell>> rows = coverage.cells().stream().filter(cell -> cell.symptom() == symptom)
                     .collect(Collectors.groupingBy(CoverageCommand::row, LinkedHashMap::new, Collectors.toList()));
             rows.values().removeIf(cells -> cells.stream().allMatch(cell -> cell.without().isPresent()));
-            rows.forEach((row, cells) -> page.verbatim(String.format("%-18s %-11s %-6s %-6s %-6s %-6s", symptom.id(),
-                    row, mark(cells, Optional.of(CornerSpeed.SLOW)), mark(cells, Optional.of(CornerSpeed.MEDIUM)),
-                    mark(cells, Optional.of(CornerSpeed.FAST)), mark(cells, Optional.empty())).stripTrailing()));
+            if (page.narrow() && !rows.isEmpty()) {
+                page.verbatim(symptom.id());
+            }
+            rows.forEach((row, cells) -> line(page, symptom.id(), row, mark(cells, Optional.of(CornerSpeed.SLOW)),
+                    mark(cells, Optional.of(CornerSpeed.MEDIUM)), mark(cells, Optional.of(CornerSpeed.FAST)),
+                    mark(cells, Optional.empty())));
         }
         page.heading("Where no change is right");
         Map<String, Set<String>> reasons = new LinkedHashMap<>();
@@ -81,6 +83,12 @@ final class CoverageCommand implements Callable<Integer> {
         list(page, "directions that no rule proposes", ids(coverage.neverProposed()));
         list(page, "directions that no rule opposes", ids(coverage.neverOpposed()));
         list(page, "notes that no rule uses", coverage.unusedNotes());
+    }
+
+    /** On a narrow screen the complaint stands above its rows. */
+    private static void line(Page page, String complaint, String... columns) {
+        page.verbatim(((page.narrow() ? "  " : String.format("%-18s ", complaint))
+                + String.format("%-11s %-6s %-6s %-6s %-6s", (Object[]) columns)).stripTrailing());
     }
 
     private static void list(Page page, String what, List<String> missing) {

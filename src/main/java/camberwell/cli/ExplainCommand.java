@@ -39,8 +39,6 @@ import picocli.CommandLine.Spec;
             "  camberwell explain my-case.yaml --rules my-rules --format json"})
 final class ExplainCommand implements Callable<Integer> {
 
-    private static final int MOST_RULES = 4;
-
     private final Console console;
     private Engine engine;
 
@@ -103,7 +101,7 @@ final class ExplainCommand implements Callable<Integer> {
         missed.forEach(change -> whys.add(explainer.whyNot(reasoning, change)));
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());
-            ExplainText text = new ExplainText(engine.notes(), all ? Integer.MAX_VALUE : MOST_RULES);
+            ExplainText text = new ExplainText(engine.notes(), all);
             hows.forEach(how -> text.how(reasoning, how, page));
             whys.forEach(why -> text.whyNot(why, page));
             comparison.ifPresent(both -> text.compare(both, assumptions, page));

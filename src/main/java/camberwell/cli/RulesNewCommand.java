@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.report.Page;
 import camberwell.rules.RulePack;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -67,7 +68,8 @@ final class RulesNewCommand implements Callable<Integer> {
         written.write();
         rule.files().keySet().forEach(file -> console.out().println("Wrote " + folder + "/" + file));
         console.out().println("Wrote " + folder + "/" + path);
-        console.out().println("Now: camberwell rules check " + folder + ", and camberwell rules try " + folder);
+        console.out().print(new Page(console.width(), console.styled()).paragraph(0, "Now check and try it:")
+                .command("camberwell", "rules", "check", folder).command("camberwell", "rules", "try", folder));
         return ExitCode.DONE;
     }
 }

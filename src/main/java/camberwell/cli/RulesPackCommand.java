@@ -5,6 +5,8 @@ import camberwell.problem.ProblemsException;
 import camberwell.rules.Manifest;
 import camberwell.rules.RulePack;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +43,11 @@ final class RulesPackCommand implements Callable<Integer> {
             throw new ProblemsException(Problem.of("-o " + output, "the file's name has to end in .zip",
                     Optional.empty()));
         }
+        Path target = console.path(output);
+        if (Files.isDirectory(target) || Files.exists(target) && !RulesOption.isZip(target)) {
+            throw new ProblemsException(Problem.of("-o " + output, Files.isDirectory(target) ? "is a folder"
+                    : "is there already and is no zip file, so it is not written over", Optional.empty()));
+        }
         List<Problem> problems = new ArrayList<>(
                 RulesCheckCommand.check(List.of(folder), List.of(), console, engine).problems());
         RulePack pack = null;
@@ -57,7 +64,7 @@ final class RulesPackCommand implements Callable<Integer> {
                     : ExitCode.FOUND_WRONG;
         }
         NewFiles files = new NewFiles();
-        files.replace(console.path(output), pack.zip());
+        files.replace(target, pack.zip());
         files.write();
         Manifest manifest = pack.manifest().orElseThrow();
         console.out().println(output + ": " + manifest.name() + " " + manifest.version() + " by " + manifest.author()

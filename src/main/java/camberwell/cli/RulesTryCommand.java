@@ -42,6 +42,7 @@ final class RulesTryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        List<RulePack> packs = RulesOption.read(List.of(folder), trusted, console);
         List<Path> files = cases.isEmpty() ? CaseFolder.cases(console.path(folder).resolve(RulePack.CASES))
                 : cases.stream().map(console::path).toList();
         if (files.isEmpty()) {
@@ -49,7 +50,7 @@ final class RulesTryCommand implements Callable<Integer> {
                     + RulePack.CASES + ".");
             return ExitCode.WRONG_INPUT;
         }
-        RuleTrial trial = new RuleTrial(RulesOption.read(List.of(folder), trusted, console), engine);
+        RuleTrial trial = new RuleTrial(packs, engine);
         List<RuleTrial.Tried> tried = trial.of(files);
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());

@@ -78,8 +78,8 @@ public final class AdviceText {
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
-            page.heading("How the first one came about").paragraph(0, "camberwell explain " + advice.run().source()
-                    + " --change \"" + advice.changes().get(0).change().id() + "\"");
+            page.heading("How the first one came about").command("camberwell", "explain", advice.run().source(),
+                    "--change", advice.changes().get(0).change().id());
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");

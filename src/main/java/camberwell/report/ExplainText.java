@@ -25,14 +25,17 @@ public final class ExplainText {
 
     /** Rules shown in full that would have found something; the rest are counted. */
     private static final int MOST_FINDERS = 2;
+    private static final int MOST_RULES = 4;
 
     private final Notes notes;
     private final int mostRules;
+    private final int mostFinders;
 
-    /** @param mostRules how many silent rules to show sentence by sentence */
-    public ExplainText(Notes notes, int mostRules) {
+    /** @param all whether to show every silent rule and every finder of what was not found, not only the nearest */
+    public ExplainText(Notes notes, boolean all) {
         this.notes = notes;
-        this.mostRules = mostRules;
+        this.mostRules = all ? Integer.MAX_VALUE : MOST_RULES;
+        this.mostFinders = all ? Integer.MAX_VALUE : MOST_FINDERS;
     }
 
     /** Writes how a change was arrived at, from what was typed to its place in the advice. */
@@ -165,7 +168,7 @@ public final class ExplainText {
         page.blank().paragraph(indent, "\"" + rule.name() + "\" (" + rule.file() + ":" + rule.line() + ")");
     }
 
-    private static void silent(Silent silent, int indent, Page page) {
+    private void silent(Silent silent, int indent, Page page) {
         title(silent.rule(), indent, page);
         for (Silent.Asked asked : silent.asked()) {
             for (Silent.Sentence sentence : asked.sentences()) {
@@ -184,17 +187,18 @@ public final class ExplainText {
         }
     }
 
-    private static void doubt(Silent.Doubt doubt, int indent, Page page) {
+    private void doubt(Silent.Doubt doubt, int indent, Page page) {
         doubt.sum().steps().forEach(step -> page.point(indent, "\"" + step.rule().name() + "\" "
                 + (step.certainty() < 0 ? "speaks against it with " : "gives it only ")
                 + Words.two(step.certainty())));
-        for (Silent finder : doubt.silent().subList(0, Math.min(MOST_FINDERS, doubt.silent().size()))) {
+        for (Silent finder : doubt.silent().subList(0, Math.min(mostFinders, doubt.silent().size()))) {
             page.point(indent, "\"" + finder.rule().name() + "\" would find it, but "
                     + finder.failed().stream().map(sentence -> "\"" + sentence.line().text() + "\" fails: "
                     + sentence.observed()).collect(Collectors.joining("; ")));
         }
-        if (doubt.silent().size() > MOST_FINDERS) {
-            page.point(indent, doubt.silent().size() - MOST_FINDERS + " more would find it, and lack as much or more");
+        if (doubt.silent().size() > mostFinders) {
+            page.point(indent, doubt.silent().size() - mostFinders + " more would find it, and lack as much or more; "
+                    + "--all shows them");
         }
     }
 

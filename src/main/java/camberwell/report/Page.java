@@ -5,11 +5,13 @@ import java.util.List;
 
 /**
  * Text for a screen: wrapped at its width, with styles only where the screen has them. Styles are an aid: nothing is
- * told by them alone.
+ * told by them alone. A word is never broken, since names of files and findings are there to be copied: one that is
+ * wider than the screen stands on a line of its own. A command is broken only so that it runs as it is copied.
  */
 public final class Page {
 
     private static final int NARROWEST = 30;
+    private static final String CONTINUED = " \\";
 
     private final int width;
     private final boolean styled;
@@ -57,8 +59,8 @@ public final class Page {
 
     /** A label and what it says; on a narrow screen what it says is less indented. */
     public Page labelled(int indent, String label, String words) {
-        int column = width < 60 ? indent + 2 : indent + 11;
-        String start = " ".repeat(indent) + label + (width < 60 ? ": " : " ");
+        int column = narrow() ? indent + 2 : indent + 11;
+        String start = " ".repeat(indent) + label + (narrow() ? ": " : " ");
         if (start.length() > column) {
             wrap(start, " ".repeat(column), words, "");
         } else {
@@ -69,7 +71,7 @@ public final class Page {
 
     /** A row of a table with two columns beside its name; on a narrow screen they stand below it. */
     public Page row(String name, String one, String other) {
-        if (width < 60) {
+        if (narrow()) {
             String both = one + " / " + other;
             return name.isEmpty() ? paragraph(0, both) : point(0, name).paragraph(4, both);
         }
@@ -111,10 +113,48 @@ public final class Page {
         return there + " ".repeat(Math.max(0, columns - there.length()));
     }
 
-    /** A line as it is, not wrapped: a drawing, a table. */
+    /** Whether a table has no room on it. */
+    public boolean narrow() {
+        return width < 60;
+    }
+
+    /** A line as it is, not wrapped. */
     public Page verbatim(String line) {
         text.append(line).append('\n');
         return this;
+    }
+
+    /** A drawing; a screen that is too narrow for it is told so, where a wrapped one would mislead. */
+    public Page drawing(List<String> lines) {
+        int wide = lines.stream().mapToInt(String::length).max().orElse(0);
+        if (wide > width) {
+            return paragraph(0, "(There is a drawing for screens of " + wide + " characters or more.)");
+        }
+        lines.forEach(this::verbatim);
+        return this;
+    }
+
+    /** A command line to be copied: with quotes where a shell wants them, and a backslash where it goes on below. */
+    public Page command(String... words) {
+        StringBuilder line = new StringBuilder(words[0]);
+        for (int i = 1; i < words.length; i++) {
+            String word = quoted(words[i]);
+            int last = i + 1 < words.length ? CONTINUED.length() : 0;
+            if (line.length() + 1 + word.length() + last > width) {
+                verbatim(line + CONTINUED);
+                line = new StringBuilder("    ").append(word);
+            } else {
+                line.append(' ').append(word);
+            }
+        }
+        return verbatim(line.toString());
+    }
+
+    private static String quoted(String word) {
+        if (word.matches("[\\p{L}\\p{N}._/:@%+=,-]+")) {
+            return word;
+        }
+        return word.matches("[^\"$`\\\\!]*") ? '"' + word + '"' : "'" + word.replace("'", "'\\''") + "'";
     }
 
     /** An empty line, unless there is one or nothing yet. */
@@ -130,7 +170,10 @@ public final class Page {
         StringBuilder line = new StringBuilder(first);
         boolean fresh = true;
         for (String word : words.trim().split("\\s+")) {
-            if (!fresh && line.length() + 1 + word.length() > width) {
+            // Below a label there is more room than beside it.
+            boolean beside = fresh && lines.isEmpty() && first.length() > next.length() && !first.isBlank();
+            if (!fresh && line.length() + 1 + word.length() > width
+                    || beside && line.length() + word.length() > width) {
                 lines.add(line.toString());
                 line = new StringBuilder(next);
                 fresh = true;

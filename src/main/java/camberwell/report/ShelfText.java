@@ -86,7 +86,7 @@ public final class ShelfText {
         page.paragraph(0, term.meaning());
         if (!term.drawing().isEmpty()) {
             page.blank();
-            term.drawing().forEach(page::verbatim);
+            page.drawing(term.drawing());
         }
         if (!term.see().isEmpty()) {
             page.blank().paragraph(0, "See also: " + String.join(", ", term.see()));

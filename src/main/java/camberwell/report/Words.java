@@ -17,8 +17,8 @@ import java.util.Locale;
 public final class Words {
 
     /** What advice lacks on a car of which nobody knows the driven wheels. */
-    public static final String UNKNOWN_DRIVE = "Nobody knows which wheels are driven, so whatever hangs on that is left "
-            + "out: what the throttle does to the balance, and every effect that a change has with one drive only.";
+    public static final String UNKNOWN_DRIVE = "Nobody knows which wheels are driven, so whatever hangs on that is "
+            + "left out: what the throttle does to the balance, and every effect that a change has with one drive only.";
 
     private Words() {
     }

@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.vocabulary.Change;
@@ -9,6 +10,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +90,21 @@ class ExplainCommandTest {
         InProcess run = InProcess.run(80, "", "explain", CASE, option, value);
         assertEquals(ExitCode.WRONG_INPUT, run.code());
         assertTrue(run.err().contains(said), run.err());
+    }
+
+    @Test
+    @DisplayName("--all names every rule that would have found what was not found, and leaves none to a count")
+    void all() {
+        String some = explain(80, "--why-not", "front-pressure lower");
+        Matcher count = Pattern.compile("(\\d+) more would\\s+find").matcher(some.replaceAll("\\s+", " "));
+        assertTrue(count.find() && some.replaceAll("\\s+", " ").contains("--all shows them"), some);
+        String every = explain(80, "--why-not", "front-pressure lower", "--all").replaceAll("\\s+", " ");
+        assertFalse(every.contains("more would find"), every);
+        assertTrue(finders(every) >= finders(some.replaceAll("\\s+", " ")) + Integer.parseInt(count.group(1)), every);
+    }
+
+    private static int finders(String text) {
+        return text.split("would find it, but", -1).length - 1;
     }
 
     @Test

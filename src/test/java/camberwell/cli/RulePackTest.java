@@ -39,6 +39,39 @@ class RulePackTest {
         bench = new Bench(directory).file("case.yaml", Bench.kerbCase());
     }
 
+    @Test
+    @DisplayName("a zip file that is missing, empty or none at all is called what it is, with the nearest name")
+    void noZip() throws IOException {
+        bench.file("kerb-school.zip", "Please find the rules attached.").file("empty.zip", "").file("rules.txt", "-");
+        for (String command : new String[] {"advise case.yaml --rules ", "rules check ", "rules compare built-in "}) {
+            assertEquals("kerb-scool.zip: there is no such .zip file; did you mean \"kerb-school.zip\"?\n",
+                    refused(command + "kerb-scool.zip"));
+            assertEquals("kerb-school.zip: ends in .zip and is no zip file; camberwell rules pack makes one of a rule "
+                    + "folder\n", refused(command + "kerb-school.zip"));
+            assertEquals("empty.zip: is empty\n", refused(command + "empty.zip"));
+            assertEquals("rules.txt: is a file; rules come in a folder or in a .zip file\n",
+                    refused(command + "rules.txt"));
+        }
+    }
+
+    @Test
+    @DisplayName("packing again takes the place of the old pack, but never of a file that is something else")
+    void packsOverPacksOnly() throws IOException {
+        bench.file("mine/3-changes/a.dslr", SOUND).file("mine/pack.yaml", MANIFEST).file("taxes.zip", "12 pounds");
+        String[] line = {"rules", "pack", "mine", "-o", "mine.zip"};
+        assertEquals(ExitCode.DONE, bench.run(line).code());
+        assertEquals(ExitCode.DONE, bench.run(line).code());
+        assertEquals("-o taxes.zip: is there already and is no zip file, so it is not written over\n",
+                refused("rules pack mine -o taxes.zip"));
+        assertEquals("12 pounds", Files.readString(directory.resolve("taxes.zip")));
+    }
+
+    private String refused(String line) {
+        Bench.Run run = bench.run(line.split(" "));
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+        return run.err();
+    }
+
     private record Entry(String name, byte[] content) {
         Entry(String name, String content) {
             this(name, content.getBytes(StandardCharsets.UTF_8));
@@ -160,7 +193,7 @@ class RulePackTest {
     @Test
     void aFileThatIsNoZip() throws IOException {
         refuses("rule".getBytes(StandardCharsets.UTF_8),
-                "pack.zip: the zip file's table of contents does not tell what is in it");
+                "pack.zip: ends in .zip and is no zip file; camberwell rules pack makes one of a rule folder");
     }
 
     @Test

@@ -68,9 +68,11 @@ class RuleProblemsTest {
 
     @Test
     void aFolderThatIsNotThereCannotBeRead() {
-        Bench.Run run = bench.run("rules", "check", "yours");
-        assertEquals("yours: there is no such folder\n", run.err());
-        assertEquals(2, run.code());
+        for (String command : new String[] {"check", "try", "watch"}) {
+            Bench.Run run = bench.run("rules", command, "yours");
+            assertEquals("yours: there is no such folder\n", run.err(), command);
+            assertEquals(2, run.code());
+        }
     }
 
     @Test
