@@ -1,5 +1,6 @@
 package camberwell.report;
 
+import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +13,7 @@ public final class Page {
 
     private static final int NARROWEST = 30;
     private static final String CONTINUED = " \\";
+    private static final boolean WINDOWS = File.separatorChar == '\\';
 
     private final int width;
     private final boolean styled;
@@ -134,13 +136,16 @@ public final class Page {
         return this;
     }
 
-    /** A command line to be copied: with quotes where a shell wants them, and a backslash where it goes on below. */
+    /**
+     * A command line to be copied: with quotes where a shell wants them, and a backslash where it goes on below. On
+     * Windows, whose two shells go on below in two ways, it stays on one line.
+     */
     public Page command(String... words) {
         StringBuilder line = new StringBuilder(words[0]);
         for (int i = 1; i < words.length; i++) {
             String word = quoted(words[i]);
             int last = i + 1 < words.length ? CONTINUED.length() : 0;
-            if (line.length() + 1 + word.length() + last > width) {
+            if (!WINDOWS && line.length() + 1 + word.length() + last > width) {
                 verbatim(line + CONTINUED);
                 line = new StringBuilder("    ").append(word);
             } else {
@@ -151,6 +156,9 @@ public final class Page {
     }
 
     private static String quoted(String word) {
+        if (WINDOWS) {
+            return word.contains(" ") ? '"' + word + '"' : word;
+        }
         if (word.matches("[\\p{L}\\p{N}._/:@%+=,-]+")) {
             return word;
         }
