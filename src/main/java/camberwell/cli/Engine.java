@@ -79,7 +79,7 @@ final class Engine {
         return home;
     }
 
-    /** Begins to open the rules and what goes with them on another core, for a command that will need them in a moment. */
+    /** Begins to open the rules on another core, for a command that will need them in a moment. */
     void openAhead() {
         if (opening.getAndSet(true)) {
             return;
@@ -87,8 +87,6 @@ final class Engine {
         Thread opener = new Thread(() -> {
             try {
                 rules.get().rehearse();
-                notes.get();
-                weights.get();
             } catch (RuntimeException e) {
                 // Whoever asks for the rules is told.
             }

@@ -31,6 +31,8 @@ public final class BuiltInRules {
     /** The index as text, and where in it each file's lines start: most starts need few of them. */
     private final String index;
     private final Map<String, Integer> starts = new HashMap<>();
+    private final byte[] version = RuleCompiler.VERSION.getBytes(StandardCharsets.UTF_8);
+    private final byte[] dictionary;
 
     /**
      * One compiled file.
@@ -41,8 +43,6 @@ public final class BuiltInRules {
      */
     record Compiled(String model, Map<String, String> makers, List<Needs> needs) {
     }
-
-    private final byte[] dictionary;
 
     /** Reads the index; empty when this camberwell was not packaged. */
     BuiltInRules(Dictionary dictionary) {
@@ -60,13 +60,14 @@ public final class BuiltInRules {
     }
 
     /**
-     * By what a file is known again: two checksums of 32 bits and the length of all that decides what it compiles to. A
+     * By what a file is known again: its length, and two checksums of 32 bits of all that decides what it compiles to. A
      * start has no time for more, and whoever forges a file to be taken for a built-in one gets the built-in one.
      */
     private String mark(RuleCompiler.Source source) {
         byte[] text = source.text().getBytes(StandardCharsets.UTF_8);
         StringBuilder mark = new StringBuilder();
         for (Checksum sum : List.of(new CRC32(), new Adler32())) {
+            sum.update(version, 0, version.length);
             if (source.sentences()) {
                 sum.update(dictionary, 0, dictionary.length);
             }
@@ -163,7 +164,8 @@ public final class BuiltInRules {
         for (RuleCompiler.Source source : sources) {
             Optional<Compiled> known = before.find(source);
             if (known.isPresent()) {
-                index.append(entry(before.mark(source), known.get().model(), new TreeMap<>(known.get().makers()), needs));
+                index.append(entry(before.mark(source), known.get().model(), new TreeMap<>(known.get().makers()),
+                        needs));
             } else {
                 changed.add(source);
             }

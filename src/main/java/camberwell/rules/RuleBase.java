@@ -82,10 +82,11 @@ public final class RuleBase {
         if (packs.isEmpty()) {
             RuleFolder folder = RuleFolder.builtIn(home);
             ModelLoader loader = new ModelLoader(folder.dictionary(), new RuleCache(cache));
-            Optional<Map<String, List<Needs>>> needs = loader.needs(folder.sources());
+            List<RuleCompiler.Source> sources = folder.sources();
+            Optional<Map<String, List<Needs>>> needs = loader.needs(sources);
             if (needs.isPresent()) {
-                return new RuleBase(folder.dictionary(), folder.sources(), needs.get(), () -> read(home, names.get()),
-                        false, loader);
+                return new RuleBase(folder.dictionary(), sources, needs.get(), () -> read(home, names.get()), false,
+                        loader);
             }
         }
         RuleSet set = RuleSet.read(home, names.get(), packs);

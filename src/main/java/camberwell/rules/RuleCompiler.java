@@ -31,7 +31,8 @@ final class RuleCompiler {
 
     /** Raised when what is compiled from the same file changes, so that old results are not taken for new ones. */
     private static final String TOOL = "camberwell-1";
-    private static final String DROOLS = KieServices.class.getPackage().getImplementationVersion();
+    /** Of what compiles: this class and Drools. */
+    static final String VERSION = TOOL + " " + KieServices.class.getPackage().getImplementationVersion();
     private static final Pattern PACKAGE = Pattern.compile("(?m)^[ \\t]*package[ \\t]+[\\w.]+[ \\t]*;?[ \\t]*$");
     private static final String IMPORTS = "import camberwell.fact.Reported; import camberwell.fact.Reading; "
             + "import camberwell.fact.Setup; import camberwell.fact.Day; import camberwell.fact.Finding; "
@@ -57,7 +58,7 @@ final class RuleCompiler {
     /** The hash of all that decides what {@code source} compiles to. */
     String key(Source source) {
         return keys.computeIfAbsent(source, it ->
-                hash(TOOL, String.valueOf(DROOLS), it.sentences() ? dictionary.text() : "", it.text()));
+                hash(VERSION, it.sentences() ? dictionary.text() : "", it.text()));
     }
 
     private static String hash(String... parts) {
