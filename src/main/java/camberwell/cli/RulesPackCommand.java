@@ -44,7 +44,7 @@ final class RulesPackCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         Path target = console.path(output);
-        if (Files.isDirectory(target) || Files.exists(target) && !RulesOption.isZip(target)) {
+        if (Files.isDirectory(target) || Files.exists(target) && !RulePack.isZip(target)) {
             throw new ProblemsException(Problem.of("-o " + output, Files.isDirectory(target) ? "is a folder"
                     : "is there already and is no zip file, so it is not written over", Optional.empty()));
         }

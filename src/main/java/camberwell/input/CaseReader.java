@@ -4,6 +4,7 @@ import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.problem.Siblings;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -184,7 +185,7 @@ public final class CaseReader {
                 if (Files.exists(path)) {
                     return Optional.of(path.toString());
                 }
-                in.error(node, "there is no file " + Text.quoted(written), Siblings.nearest(path)
+                in.error(node, "there is no file " + Text.quoted(written), Siblings.nearestFile(path)
                         .map(near -> Path.of(written).resolveSibling(Path.of(near).getFileName()).toString()));
             } catch (InvalidPathException e) {
                 in.error(node, Text.quoted(written) + " cannot be the path of a file");

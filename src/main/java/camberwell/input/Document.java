@@ -1,6 +1,7 @@
 package camberwell.input;
 
 import camberwell.problem.Problem;
+import camberwell.problem.Siblings;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -67,7 +68,7 @@ final class Document {
             try (InputStream in = Files.newInputStream(file)) {
                 return load(file.toString(), in, problems);
             } catch (NoSuchFileException e) {
-                problem = Problem.of(file.toString(), "there is no such file", Siblings.nearest(file));
+                problem = Problem.of(file.toString(), "there is no such file", Siblings.nearestFile(file));
             } catch (AccessDeniedException e) {
                 problem = Problem.of(file.toString(), "the file may not be read", Optional.empty());
             } catch (IOException e) {

@@ -2,6 +2,7 @@ package camberwell.rules;
 
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.problem.Siblings;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -67,16 +68,27 @@ final class PackFiles {
             if (Files.isDirectory(place)) {
                 Path root = place.toRealPath();
                 read.folder(root, root, 1);
-            } else if (Files.isRegularFile(place) && place.toString().toLowerCase(Locale.ROOT).endsWith(".zip")) {
+            } else if (Files.isRegularFile(place) && isNamedZip(place)) {
                 read.zip(place);
             } else {
-                throw new ProblemsException(Problem.of(name, Files.exists(place)
-                        ? "rules come in a folder or in a .zip file" : "there is no such folder", Optional.empty()));
+                throw new ProblemsException(Files.exists(place)
+                        ? Problem.of(name, "is a file; rules come in a folder or in a .zip file", Optional.empty())
+                        : Problem.of(name, isNamedZip(place) ? "there is no such .zip file" : "there is no such folder",
+                                Siblings.nearest(place, PackFiles::mayBeMeant)
+                                        .map(near -> Path.of(name).resolveSibling(near).toString())));
             }
         } catch (IOException e) {
             throw new ProblemsException(Problem.of(name, "cannot be read: " + e.getMessage(), Optional.empty()));
         }
         return read.files;
+    }
+
+    private static boolean isNamedZip(Path place) {
+        return place.toString().toLowerCase(Locale.ROOT).endsWith(".zip");
+    }
+
+    private static boolean mayBeMeant(Path place) {
+        return (Files.isDirectory(place) || isNamedZip(place)) && !place.getFileName().toString().startsWith(".");
     }
 
     private void folder(Path root, Path folder, int depth) throws IOException {
@@ -154,6 +166,11 @@ final class PackFiles {
         if (Files.size(place) > LARGEST_PACK) {
             throw new ProblemsException(Problem.of(name, "the zip file is larger than " + (LARGEST_PACK >> 20)
                     + " MiB", Optional.empty()));
+        }
+        if (!RulePack.isZip(place)) {
+            throw new ProblemsException(Problem.of(name, Files.size(place) == 0 ? "is empty"
+                    : "ends in .zip and is no zip file; camberwell rules pack makes one of a rule folder",
+                    Optional.empty()));
         }
         byte[] whole = Files.readAllBytes(place);
         List<String> names = new ArrayList<>();

@@ -4,9 +4,11 @@ import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Nearest;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -41,6 +43,14 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
             List.of("adjustments", "readings", "causes", "driving", "cautions");
     private static final String[] PROGRAMS = {".java", ".class", ".jar", ".groovy", ".kts", ".xls", ".xlsx", ".gdst",
         ".rdrl", ".brl", ".rf", ".bpmn", ".bpmn2", ".dmn", ".pmml", ".kmodule"};
+
+    /** Whether a file begins as a zip file does, empty or not (PKWARE's APPNOTE.TXT, sections 4.3.7 and 4.3.16). */
+    public static boolean isZip(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] start = in.readNBytes(2);
+            return start.length == 2 && start[0] == 'P' && start[1] == 'K';
+        }
+    }
 
     /**
      * Reads a folder or a zip file.

@@ -1,0 +1,38 @@
+package camberwell.problem;
+
+import camberwell.vocabulary.Nearest;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** Finds what lies beside a file or folder that is not there. */
+public final class Siblings {
+
+    private Siblings() {
+    }
+
+    /** The name in the same folder most like that of {@code missing}, among what could have been {@code meant}. */
+    public static Optional<String> nearest(Path missing, Predicate<Path> meant) {
+        Path folder = missing.toAbsolutePath().normalize().getParent();
+        if (folder == null || missing.getFileName() == null) {
+            return Optional.empty();
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            List<String> names = entries.filter(meant).map(entry -> entry.getFileName().toString()).sorted().toList();
+            return Nearest.to(missing.getFileName().toString(), names);
+        } catch (IOException | UncheckedIOException e) {
+            // A folder that cannot be listed has nothing to suggest.
+            return Optional.empty();
+        }
+    }
+
+    /** The path of the file in the same folder that is named most like {@code missing}. */
+    public static Optional<String> nearestFile(Path missing) {
+        return nearest(missing, Files::isRegularFile).map(name -> missing.resolveSibling(name).toString());
+    }
+}
