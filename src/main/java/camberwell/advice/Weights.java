@@ -34,43 +34,40 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
         // Composed as cases are, and nothing constructed: a start loads no second parser, and no logger.
         LoaderOptions options = new LoaderOptions();
         Parser parser = new ParserImpl(new StreamReader(Files.readString(file)), options);
-        Map<String, ?> root = map(tree(new Composer(parser, new Resolver(), options).getSingleNode()));
-        Map<String, ?> score = map(root.get("score"));
-        return new Weights(each(map(root.get("occurrence")), Occurrence.class),
-                each(map(root.get("severity")), Severity.class), number(score, "harm-to-a-complaint"),
-                number(score, "harm-to-what-is-fine"), number(score, "effort"), number(score, "risk"),
-                number(score, "least-relief"), number(score, "open-circumstance"), number(root, "least-certainty"),
-                number(root, "driving-first"), number(root, "clear-majority"));
+        Map<String, String> values = new HashMap<>();
+        flatten("", new Composer(parser, new Resolver(), options).getSingleNode(), values);
+        return new Weights(each("occurrence", values, Occurrence.class), each("severity", values, Severity.class),
+                number("score.harm-to-a-complaint", values), number("score.harm-to-what-is-fine", values),
+                number("score.effort", values), number("score.risk", values), number("score.least-relief", values),
+                number("score.open-circumstance", values), number("least-certainty", values),
+                number("driving-first", values), number("clear-majority", values));
     }
 
-    /** Maps as maps, and what else there is as it is written. */
-    private static Object tree(Node node) {
-        if (!(node instanceof MappingNode mapping)) {
-            return node instanceof ScalarNode scalar ? scalar.getValue() : "";
+    /** Every number as it is written, by its key and those above it: {@code score.effort}. */
+    private static void flatten(String above, Node node, Map<String, String> values) {
+        if (node instanceof MappingNode mapping) {
+            for (NodeTuple entry : mapping.getValue()) {
+                if (entry.getKeyNode() instanceof ScalarNode key) {
+                    flatten((above.isEmpty() ? "" : above + ".") + key.getValue(), entry.getValueNode(), values);
+                }
+            }
+        } else if (node instanceof ScalarNode scalar) {
+            values.put(above, scalar.getValue());
         }
-        Map<String, Object> tree = new HashMap<>();
-        for (NodeTuple entry : mapping.getValue()) {
-            tree.put(String.valueOf(tree(entry.getKeyNode())), tree(entry.getValueNode()));
-        }
-        return tree;
     }
 
-    @SuppressWarnings("unchecked")
-    private static Map<String, ?> map(Object node) {
-        return node instanceof Map<?, ?> map ? (Map<String, ?>) map : Map.of();
-    }
-
-    private static <W extends Enum<W> & Word> Map<W, Double> each(Map<String, ?> node, Class<W> type) {
+    private static <W extends Enum<W> & Word> Map<W, Double> each(String above, Map<String, String> values,
+            Class<W> type) {
         Map<W, Double> weights = new EnumMap<>(type);
         for (W word : type.getEnumConstants()) {
-            weights.put(word, number(node, word.id()));
+            weights.put(word, number(above + "." + word.id(), values));
         }
         return weights;
     }
 
-    private static double number(Map<String, ?> node, String key) {
+    private static double number(String key, Map<String, String> values) {
         try {
-            return Double.parseDouble(String.valueOf(node.get(key)));
+            return Double.parseDouble(values.getOrDefault(key, ""));
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException("weights.yaml: " + key + " must be a number", e);
         }

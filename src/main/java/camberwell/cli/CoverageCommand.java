@@ -58,8 +58,8 @@ final class CoverageCommand implements Callable<Integer> {
 
     private static void table(Coverage coverage, Page page) {
         page.paragraph(0, "A letter stands for a car that gets a change: F front-, R rear-, A all-wheel drive; "
-                + "a dot for one that gets none and should. A dash: such a complaint makes no sense, or is rightly not met with "
-                + "a change; see below.");
+                + "a dot for one that gets none and should. A dash: such a complaint makes no sense, or is rightly not "
+                + "met with a change; see below.");
         page.blank();
         line(page, "complaint", "phase", "slow", "medium", "fast", "any");
         for (Symptom symptom : Symptom.values()) {

@@ -116,8 +116,7 @@ final class DebriefCommand implements Callable<Integer> {
             return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
                     untold(new CaseReader().readCar(file), file));
         }
-        return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
-                "Debrief", kinds());
+        return Debrief.of(engine.advisor(), engine.rules(), engine.notes(), "Debrief", kinds());
     }
 
     private List<Car> kinds() throws IOException {

@@ -24,8 +24,8 @@ import java.util.Optional;
  * among those of which some answer would put another change first. Where no single answer would, it is one that would
  * together with an answer to one other question, and that moves the ranking by itself; when there is none of that sort
  * either, the debrief is done. That look ahead is bounded, most telling questions first. Before all that the kind of
- * car is asked, where it is not known, or else its driven wheels; and what the
- * car was doing. Not for use by two threads.
+ * car is asked, where it is not known, or else its driven wheels; and what the car was doing. Not for use by two
+ * threads.
  */
 public final class Debrief implements AutoCloseable {
 

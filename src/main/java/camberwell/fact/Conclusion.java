@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * What one match of one rule concludes. Equal conclusions of two rules stay two facts, since each names its rule: their
- * certainties are combined, not lost.
+ * certainties are combined, not lost. Hashed by that name alone: premises are long, and the hash that a record has of
+ * itself is put together at its first use, which every start would wait for.
  */
 public sealed interface Conclusion permits Evidence, Proposal, Withholding, Driving, Caution {
 

@@ -50,9 +50,7 @@ public final class AdviceText {
     /** Writes {@code advice} on {@code page}. */
     public void write(Advice advice, Page page) {
         page.heading(advice.run().title());
-        page.paragraph(0, advice.run().car().name() + ", " + advice.run().car().driven() + ", "
-                + advice.run().conditions().surface().id() + " track"
-                + advice.run().conditions().track().map(track -> " at " + track).orElse(""));
+        page.paragraph(0, Words.carAndDay(advice.run()));
         if (advice.run().car().drive().isEmpty()) {
             page.paragraph(0, Words.UNKNOWN_DRIVE);
         }

@@ -156,11 +156,11 @@ public final class Page {
     }
 
     private static String quoted(String word) {
-        if (WINDOWS) {
-            return word.contains(" ") ? '"' + word + '"' : word;
-        }
-        if (word.matches("[\\p{L}\\p{N}._/:@%+=,-]+")) {
+        if (word.matches(WINDOWS ? "[\\p{L}\\p{N}._/\\\\:@+-]+" : "[\\p{L}\\p{N}._/:@%+=,-]+")) {
             return word;
+        }
+        if (WINDOWS) {
+            return '"' + word + '"';
         }
         return word.matches("[^\"$`\\\\!]*") ? '"' + word + '"' : "'" + word.replace("'", "'\\''") + "'";
     }

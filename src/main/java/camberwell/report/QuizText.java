@@ -31,9 +31,7 @@ public final class QuizText {
     /** Writes what a learner is shown. */
     public void question(Case run, Page page) {
         page.heading(run.title());
-        page.paragraph(0, run.car().name() + ", " + run.car().driven() + ", "
-                + run.conditions().surface().id() + " track"
-                + run.conditions().track().map(track -> " at " + track).orElse(""));
+        page.paragraph(0, Words.carAndDay(run));
         page.heading("The driver reports");
         run.reports().forEach(report -> page.point(0, report.text()));
         if (run.reports().isEmpty()) {

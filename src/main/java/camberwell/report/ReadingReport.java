@@ -1,5 +1,6 @@
 package camberwell.report;
 
+import camberwell.fact.Day;
 import camberwell.fact.Reading;
 import camberwell.physics.TreadRead;
 import camberwell.reading.Subject;
@@ -37,8 +38,7 @@ public final class ReadingReport {
      */
     public static void write(Case run, TyreReadings tyres, int width, Page page) {
         page.heading(run.title());
-        page.paragraph(0, run.car().name() + ", " + run.conditions().surface().id() + " track"
-                + run.conditions().track().map(track -> " at " + track).orElse(""));
+        page.paragraph(0, run.car().name() + ", " + new Day(run.conditions()).statement());
         if (tyres.wheels().isEmpty()) {
             page.blank().paragraph(0, "No tyre was measured. Take inner, middle and outer of each tyre straight "
                     + "after a hard lap, then the hot pressures.");

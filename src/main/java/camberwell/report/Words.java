@@ -3,6 +3,9 @@ package camberwell.report;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
 import camberwell.advice.Size;
+import camberwell.fact.Day;
+import camberwell.fact.Setup;
+import camberwell.run.Case;
 import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
@@ -18,7 +21,8 @@ public final class Words {
 
     /** What advice lacks on a car of which nobody knows the driven wheels. */
     public static final String UNKNOWN_DRIVE = "Nobody knows which wheels are driven, so whatever hangs on that is "
-            + "left out: what the throttle does to the balance, and every effect that a change has with one drive only.";
+            + "left out: what the throttle does to the balance, and every effect that a change has with one drive "
+            + "only.";
 
     private Words() {
     }
@@ -113,6 +117,11 @@ public final class Words {
         }
         return from.value() <= 0 && to.value() <= 0 ? in ? "less toe-out" : "more toe-out"
                 : in ? "towards toe-in" : "towards toe-out";
+    }
+
+    /** The car and the day, as an answer begins: {@code Corvane coupe, rear-wheel drive, dry track at 27 °C}. */
+    public static String carAndDay(Case run) {
+        return new Setup(run.car()).statement() + ", " + new Day(run.conditions()).statement();
     }
 
     /** Every term of a score. */

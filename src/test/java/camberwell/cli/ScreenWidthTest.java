@@ -19,7 +19,8 @@ class ScreenWidthTest {
     private static final String CASE = "demo-cases/pushes-in-snaps-out.yaml";
     private static final List<String> LINES = List.of("advise " + CASE, "advise --for newcomer " + CASE,
             "advise --for engineer " + CASE, "debrief", "explain " + CASE,
-            "explain --all --why-not front-pressure-lower " + CASE, "explain --if reports[0].phase=exit " + CASE, "read " + CASE, "terms", "note", "note front-toe",
+            "explain --all --why-not front-pressure-lower " + CASE, "explain --if reports[0].phase=exit " + CASE,
+            "read " + CASE, "terms", "note", "note front-toe",
             "quiz", "predict --car demo-cases/cars/corvane-coupe.yaml --change rear-toe-toe-in",
             "pressure --cold 1.70bar --hot 2.05bar --target 1.90bar", "pressure " + CASE,
             "alignment toe --each 2mm --across 18in", "rules sentences", "rules coverage", "rules audit",

@@ -50,7 +50,7 @@ class CarClassesTest {
     @Test
     @DisplayName("there is a class for each way to drive the wheels")
     void everyDrive() throws IOException {
-        assertEquals(Set.of(Drive.values()), classes().stream().map(new CaseReader()::readCar).map(car -> car.drive().orElseThrow())
-                .collect(Collectors.toSet()));
+        assertEquals(Set.of(Drive.values()), classes().stream().map(new CaseReader()::readCar)
+                .map(car -> car.drive().orElseThrow()).collect(Collectors.toSet()));
     }
 }

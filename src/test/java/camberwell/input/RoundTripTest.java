@@ -182,7 +182,8 @@ class RoundTripTest {
             for (Dimension dimension : Dimension.values()) {
                 maybe(() -> dimensions.put(dimension, between(dimension.least(), dimension.most(), dimension.unit())));
             }
-            return new Car("Car: " + random.nextInt(), Optional.of(one(Drive.values())), adjusters, tyres, dimensions, false);
+            return new Car("Car: " + random.nextInt(), Optional.of(one(Drive.values())), adjusters, tyres, dimensions,
+                    false);
         }
 
         private Setting setting(Adjuster adjuster) {

@@ -122,7 +122,8 @@ class CarModelTest {
     @Label("whatever plausible dimensions a file gives, the model answers with numbers or not at all")
     void numbersOrNothing(@ForAll("dimensions") Map<Dimension, Quantity> dimensions, @ForAll Drive drive,
             @ForAll CornerPhase phase) {
-        Car car = new Car("any", Optional.of(drive), DemoCars.CORVANE.adjusters(), DemoCars.CORVANE.tyres(), dimensions, false);
+        Car car = new Car("any", Optional.of(drive), DemoCars.CORVANE.adjusters(), DemoCars.CORVANE.tyres(), dimensions,
+                false);
         CarModel.of(car, Surface.DRY).flatMap(model -> Behaviour.Question.about(model, phase, 30)
                 .flatMap(question -> Behaviour.of(model, question))).ifPresent(behaviour -> {
                     assertTrue(Double.isFinite(behaviour.limitBalance()));
