@@ -35,7 +35,9 @@ final class StepSizer {
             case STIFFNESS -> setting.now().unit() == Unit.POSITION ? 0 : setting.now().value() / 10;
             default -> 0;
         };
-        int steps = aim > 0 ? (int) Math.max(1, Math.min(MOST_STEPS, Math.round(aim / setting.step().value()))) : 1;
+        int modest = adjuster.kind() == Adjuster.Kind.BRAKE_BIAS ? modestBias(setting)
+                : (int) Math.max(1, Math.round(aim / setting.step().value()));
+        int steps = aim > 0 ? Math.min(MOST_STEPS, modest) : 1;
         if (aim > 0) {
             computation.add("a modest shift is about " + setting.now().withValue(aim).text(setting.decimals())
                     + "; the car moves in steps of " + setting.step());
