@@ -26,6 +26,9 @@
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} in {speed:slow|medium|fast} corners=not Reported(is("{symptom}"), inCorners("{speed}"))
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=not Reported(is("{symptom}"))
 
+[when]a complaint is from the first laps=Reported(since("first-laps"))
+[when]no complaint goes beyond the first laps=not Reported(beyondFirstLaps())
+
 # What the pyrometer and the gauge show; each is as certain as the reading is clear
 [when]the {axle:front|rear} tyres are below their window=Reading(of("{axle}"), shows("below-window"))
 [when]the {axle:front|rear} tyres are inside their window=Reading(of("{axle}"), shows("inside-window"))

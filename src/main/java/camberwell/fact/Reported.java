@@ -67,6 +67,11 @@ public record Reported(Report report, double certainty) implements Premise {
         return report.since().filter(said -> !said.is(part)).isPresent();
     }
 
+    /** Whether it was there after the first laps, too, or nobody said that it was not. */
+    public boolean beyondFirstLaps() {
+        return !since("first-laps");
+    }
+
     public boolean inOneDirectionOnly() {
         return report.turn().filter(Turn::oneSided).isPresent();
     }
