@@ -62,7 +62,7 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
         }
     }
 
-    private static final Set<Phase> CORNER = EnumSet.of(Phase.ENTRY, Phase.MID_CORNER, Phase.EXIT);
+    private static final Set<Phase> CORNER = EnumSet.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
     private static final Set<Phase> BRAKES = EnumSet.of(Phase.BRAKING, Phase.ENTRY);
 
     /** Covers the rules of {@code advisor}. */
@@ -129,7 +129,7 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
         return Optional.ofNullable(switch (symptom) {
             case UNDERSTEER, OVERSTEER, SNAP_OVERSTEER -> phase == Phase.STRAIGHT
                     ? "on the straight nothing is turned: that is wandering, pulling or wheelspin" : null;
-            case WHEELSPIN -> BRAKES.contains(phase) ? "without power no wheel spins" : null;
+            case WHEELSPIN -> BRAKES.contains(phase) || phase == Phase.LIFT_OFF ? "without power no wheel spins" : null;
             case FRONT_LOCKING, REAR_LOCKING, UNSTABLE_BRAKING -> BRAKES.contains(phase) ? null
                     : "off the brakes no wheel locks";
             case SLOW_TURN_IN, NERVOUS_TURN_IN -> phase == Phase.ENTRY ? null : "turn-in is the entry";
