@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.advice.Advisor;
-import camberwell.advice.Coverage;
+import camberwell.upkeep.Coverage;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
