@@ -9,6 +9,7 @@
 [when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs} or {other:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=inPhase("{phase}", "{other}")
 [when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=inPhase("{phase}")
 [when]- not at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=notInPhase("{phase}")
+[when]- anywhere but at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=elsewhereThan("{phase}")
 [when]- in {speed:slow|medium|fast} or {other:slow|medium|fast} corners=inCorners("{speed}", "{other}")
 [when]- in {speed:slow|medium|fast} corners=inCorners("{speed}")
 [when]- at the {axle:front|rear} tyres=on("{axle}")
