@@ -51,7 +51,7 @@ class SymptomTest {
     }
 
     @Test
-    @DisplayName("the front end runs wide, locks and steers; the rear end steps out and snaps; a tyre's word takes a place")
+    @DisplayName("the front runs wide, locks and steers; the rear steps out and snaps; a tyre's word takes a place")
     void ends() {
         assertEquals(Optional.of(Axle.FRONT), Symptom.UNDERSTEER.axle());
         assertEquals(Optional.of(Axle.REAR), Symptom.SNAP_OVERSTEER.axle());
