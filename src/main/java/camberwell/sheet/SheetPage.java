@@ -57,6 +57,7 @@ public final class SheetPage {
                         meta().attr("http-equiv", "Content-Security-Policy").withContent("default-src 'none'; style-src '"
                                 + hash(css) + "'; base-uri 'none'; form-action 'none'"),
                         meta().withName("viewport").withContent("width=device-width, initial-scale=1"),
+                        meta().withName("color-scheme").withContent("light dark"),
                         title(cases.size() == 1 ? cases.get(0).run().title() : cases.size() + " cases"),
                         style().with(rawHtml(css))),
                 body(main(each(articles.stream())))).withLang("en").render() + "\n";

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import static j2html.TagCreator.dd;
 import static j2html.TagCreator.dl;
@@ -40,7 +41,7 @@ final class WordList {
             }
         }
         return used.isEmpty() ? List.of() : List.of(section(h2("The words on this sheet"), dl(each(
-                terms.all().stream().filter(used::contains).flatMap(term -> java.util.stream.Stream.of(
+                terms.all().stream().filter(used::contains).flatMap(term -> Stream.of(
                         dt(term.name().replace('-', ' ')), dd(term.meaning())))))));
     }
 
