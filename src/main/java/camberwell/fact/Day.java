@@ -20,6 +20,11 @@ public record Day(Conditions conditions) implements Premise {
         return !surfaceIs(surface);
     }
 
+    /** Whether the circuit has its turns both ways, which is so unless somebody says otherwise. */
+    public boolean turnsBothWays() {
+        return !conditions.turns().oneSided();
+    }
+
     public boolean coldTrack() {
         return conditions.track().filter(track -> track.in(Unit.CELSIUS) < COLD_TRACK_CELSIUS).isPresent();
     }

@@ -52,6 +52,10 @@ public record Reported(Report report, double certainty) implements Premise {
         return report.severity().compareTo(Word.of(Severity.class, severity)) >= 0;
     }
 
+    public boolean below(String severity) {
+        return !atLeast(severity);
+    }
+
     public boolean onEveryLap() {
         return report.occurrence() == Occurrence.EVERY_LAP;
     }

@@ -3,6 +3,7 @@ package camberwell.fact;
 import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Word;
@@ -44,6 +45,16 @@ public record Setup(Car car) implements Premise {
         return toe(axle).filter(toe -> toe.value() < 0).isPresent();
     }
 
+    /** Whether each wheel of the axle is known to be toed in by more than {@code degrees}. */
+    public boolean toedInBeyond(String axle, double degrees) {
+        return toeDegrees(axle).filter(toe -> toe > degrees).isPresent();
+    }
+
+    /** Whether each wheel of the axle is known to be toed out by more than {@code degrees} (given as a positive number). */
+    public boolean toedOutBeyond(String axle, double degrees) {
+        return toeDegrees(axle).filter(toe -> -toe > degrees).isPresent();
+    }
+
     /** Whether the static camber is known and more negative than {@code degrees} (given as a positive number). */
     public boolean camberBeyond(String axle, double degrees) {
         return camber(axle).filter(camber -> -camber.value() > degrees).isPresent();
@@ -64,6 +75,16 @@ public record Setup(Car car) implements Premise {
 
     private Optional<Quantity> toe(String axle) {
         return now(Adjuster.toeOf(Word.of(Axle.class, axle)));
+    }
+
+    /** In degrees; a length is turned into an angle across the rim, and stays unknown where nobody gives the rim. */
+    private Optional<Double> toeDegrees(String axle) {
+        Optional<Quantity> toe = toe(axle);
+        if (toe.isPresent() && toe.get().unit().dimension() != Unit.Dimension.ANGLE) {
+            return car.tyres(Word.of(Axle.class, axle)).rim().map(rim ->
+                    Math.toDegrees(Math.asin(toe.get().in(Unit.MILLIMETRE) / rim.in(Unit.MILLIMETRE))));
+        }
+        return toe.map(angle -> angle.in(Unit.DEGREE));
     }
 
     private Optional<Quantity> camber(String axle) {
