@@ -80,7 +80,7 @@ final class RulesCheckCommand implements Callable<Integer> {
      * Checks folders, or the built-in rules when there are none; what may not be in a folder is a problem like others.
      */
     static Checked check(List<String> folders, List<String> trusted, Console console, Engine engine) {
-        Set<String> always = Set.copyOf(Advisor.generalCautions());
+        Set<String> always = Set.copyOf(Advisor.generalCautions(engine.notes()));
         if (folders.isEmpty()) {
             Notes notes = engine.notes();
             // The notes take as long as the rules do, and neither waits for the other.
