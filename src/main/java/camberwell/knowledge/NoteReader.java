@@ -344,24 +344,25 @@ final class NoteReader {
     /** A text; or a list of wordings, each with the cases that it is for, and last the one for all others. */
     private String text(JsonNode node, String key, Optional<Direction> way) {
         String what = key + way.map(direction -> " for " + direction.id()).orElse("");
+        String place = way.map(Direction::id).orElse(key);
         if (!node.isArray()) {
-            return plainText(node, key, what);
+            return plainText(node, place, what);
         }
         for (int i = 0; i < node.size(); i++) {
             JsonNode wording = node.get(i);
             keys(wording, WORDING_KEYS, what);
             boolean last = i == node.size() - 1;
             if (last == wording.has("when")) {
-                problem(key, last ? "the last wording of the " + what + " is for all other cases and has no when"
+                problem(place, last ? "the last wording of the " + what + " is for all other cases and has no when"
                         : "every wording of the " + what + " but the last says when it is shown", Optional.empty());
             }
-            String text = plainText(wording.path("text"), key, "text in a wording of the " + what);
+            String text = plainText(wording.path("text"), place, "text in a wording of the " + what);
             if (last) {
                 return text;
             }
             variants.add(new Variant(key, way, when(wording), text));
         }
-        return plainText(MissingNode.getInstance(), key, what);
+        return plainText(MissingNode.getInstance(), place, what);
     }
 
     private String plainText(JsonNode node, String key, String what) {
