@@ -31,7 +31,6 @@ import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -123,9 +122,9 @@ final class Imagined {
     }
 
     /** One of the words that pass; none where it is not asked. */
-    private <W extends Enum<W> & Word> Optional<W> one(Class<W> type, Question question, String attribute) {
+    private <W extends Word> Optional<W> one(Class<W> type, Question question, String attribute) {
         return question.passing(attribute).map(passing -> {
-            List<W> words = Arrays.stream(type.getEnumConstants()).filter(word -> passing.lets(word.id())).toList();
+            List<W> words = Word.all(type).stream().filter(word -> passing.lets(word.id())).toList();
             return words.get(random.nextInt(words.size()));
         });
     }

@@ -2,7 +2,6 @@ package camberwell.fact;
 
 import camberwell.units.Unit;
 import camberwell.vocabulary.Word;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,13 +47,6 @@ public record Attribute(String name, Class<? extends Word> type, List<String> li
 
     /** The words that may answer, in their order; none for a number and for a name. */
     public List<String> words() {
-        if (type == null) {
-            return list;
-        }
-        List<String> words = new ArrayList<>();
-        for (Word word : type.getEnumConstants()) {
-            words.add(word.id());
-        }
-        return words;
+        return type == null ? list : Word.ids(type);
     }
 }

@@ -34,10 +34,7 @@ public record Setup(Car car) implements Premise {
     }
 
     private static boolean isAngle(Adjuster adjuster) {
-        return switch (adjuster.kind()) {
-            case TOE, CAMBER, CASTER -> true;
-            case PRESSURE, STIFFNESS, HEIGHT, WING, BRAKE_BIAS, DIFFERENTIAL -> false;
-        };
+        return adjuster.typical().now().unit() == Unit.DEGREE;
     }
 
     /** The name of the attribute whether that can be adjusted. */

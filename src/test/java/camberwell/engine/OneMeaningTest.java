@@ -32,6 +32,7 @@ import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -192,8 +193,9 @@ class OneMeaningTest {
         return new Car("a car", drive, adjusters, Map.of(), Map.of(), generic);
     }
 
-    private static <W> W one(Class<W> type, Random random) {
-        return type.getEnumConstants()[random.nextInt(type.getEnumConstants().length)];
+    private static <W extends Word> W one(Class<W> type, Random random) {
+        List<W> words = Word.all(type);
+        return words.get(random.nextInt(words.size()));
     }
 
     private static <T> Optional<T> some(Random random, T there) {
