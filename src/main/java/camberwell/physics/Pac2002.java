@@ -83,17 +83,30 @@ public record Pac2002(double nominalLoad, double pcy1, double pdy1, double pdy2,
     }
 
     @Override
-    public MagicCurve at(double load, double lean) {
+    public void factors(double load, double lean, double[] into) {
         if (!(load > 0.0)) {
-            return new MagicCurve(1.0, pcy1, 0.0, pey1, 0.0, 0.0);
+            fill(into, 1.0, pcy1, 0.0, pey1, 0.0, 0.0);
+            return;
         }
         double excess = (load - nominalLoad) / nominalLoad;
         double mu = Math.max(LEAST_PART * pdy1, pdy1 + pdy2 * excess)
                 * Math.max(LEAST_PART, 1.0 - pdy3 * lean * lean) * friction;
         double d = mu * load;
-        double slope = -pky1 * nominalLoad * Math.sin(2.0 * Math.atan(load / (pky2 * nominalLoad)))
+        double part = load / (pky2 * nominalLoad);
+        // The formula's sin(2 atan x).
+        double slope = -pky1 * nominalLoad * 2.0 * part / (1.0 + part * part)
                 * Math.max(LEAST_PART, 1.0 - pky3 * Math.abs(lean)) * stiffness;
         double thrust = -(pvy3 + pvy4 * excess) * lean * load * friction;
-        return new MagicCurve(slope / (pcy1 * d), pcy1, d, pey1, phy3 * lean, thrust);
+        fill(into, slope / (pcy1 * d), pcy1, d, pey1, phy3 * lean, thrust);
+    }
+
+    private static void fill(double[] into, double b, double c, double d, double e, double horizontal,
+            double vertical) {
+        into[0] = b;
+        into[1] = c;
+        into[2] = d;
+        into[3] = e;
+        into[4] = horizontal;
+        into[5] = vertical;
     }
 }

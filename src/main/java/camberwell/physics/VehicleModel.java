@@ -65,7 +65,7 @@ public record VehicleModel(double mass, double wheelbase, double frontWeightFrac
     /** Lateral load transfer and roll at a lateral acceleration in m/s², as long as all wheels stay on the ground. */
     public LoadTransfer.Lateral lateralTransfer(double lateral) {
         return LoadTransfer.lateral(rollAxle(front, mass * frontWeightFraction),
-                rollAxle(rear, mass * (1.0 - frontWeightFraction)), sprungHeight(), lateral);
+                rollAxle(rear, mass * (1.0 - frontWeightFraction)), sprungHeight(), lateral, GRAVITY);
     }
 
     /** The bicycle model of the same car at small angles and without downforce, camber and toe left out. */
@@ -120,6 +120,6 @@ public record VehicleModel(double mass, double wheelbase, double frontWeightFrac
 
     private LoadTransfer.Axle rollAxle(AxleModel axle, double carriedMass) {
         return new LoadTransfer.Axle(carriedMass - axle.unsprungMass(), axle.track(), axle.rollCentreHeight(),
-                axle.rollStiffness(), axle.unsprungMass(), wheelRadius);
+                axle.rollStiffness(), axle.unsprungMass(), wheelRadius, axle.tyreRollStiffness());
     }
 }
