@@ -42,6 +42,7 @@ public record Differential(double preload, double power, double coast) {
      */
     double shift(double torque, double faster, double setsIn) {
         double part = faster / setsIn;
-        return 0.5 * locking(torque) * part / Math.sqrt(1.0 + part * part);
+        double square = part * part;
+        return 0.5 * locking(torque) * part / Math.sqrt(Math.sqrt(1.0 + square * square));
     }
 }

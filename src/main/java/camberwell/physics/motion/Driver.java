@@ -1,5 +1,6 @@
 package camberwell.physics.motion;
 
+import camberwell.physics.CornerPhase;
 import camberwell.physics.VehicleModel;
 
 /**
@@ -17,15 +18,14 @@ public final class Driver implements Input {
     private static final double FASTEST = 1.2;
     private static final double MOST_LOCK = 0.6;
     /** How sharply he comes back to the course, rad/s, and how damped. */
-    private static final double EAGER = 2.6;
+    private static final double EAGER = 3.2;
     private static final double DAMPED = 0.9;
-    private static final double YAW = 0.35;
+    private static final double YAW = 0.9;
     /** Front slip, over that of the peak, beyond which more lock is no use. */
     private static final double PAST_PEAK = 1.25;
     private static final double FEET = 0.06;
     private static final double CATCHES_UP = 1.5;
-    /** Deceleration by the engine with the throttle closed, m/s². */
-    static final double OVERRUN = 0.8;
+    private static final double OVERRUN = CornerPhase.OVERRUN;
     private static final double EASES_FROM = 0.85;
     private static final double LEAST_FOOT = 0.25;
 

@@ -1,7 +1,5 @@
 package camberwell.physics.motion;
 
-import camberwell.physics.VehicleModel;
-
 /**
  * The speed at which a course is driven, on an even grid along it: as quick as the grip asked for allows, braking into
  * the corner and accelerating out of it with what the cornering leaves of the friction ellipse.
@@ -85,16 +83,5 @@ public final class Pace {
         double place = Math.max(0.0, Math.min(speed.length - 1.001, distance / GRID));
         int i = (int) place;
         return (speed[i + 1] * speed[i + 1] - speed[i] * speed[i]) / (2.0 * GRID);
-    }
-
-    /** The speed at which a car holds a part of its grip on a radius, m/s. */
-    static double onRadius(double lateral, double radius) {
-        return Math.sqrt(lateral * radius);
-    }
-
-    /** A fair idea of what a car brakes with, m/s²; gravity times the friction of its tyres at rest. */
-    static double friction(VehicleModel vehicle) {
-        double front = vehicle.mass() * VehicleModel.GRAVITY * vehicle.frontWeightFraction() / 2.0;
-        return VehicleModel.GRAVITY * vehicle.front().tyre().peakFriction(front);
     }
 }
