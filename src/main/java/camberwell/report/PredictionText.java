@@ -7,6 +7,7 @@ import camberwell.physics.VehicleModel;
 import camberwell.physics.Wheels;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 
 /** A prediction of the handling model in one line. */
 final class PredictionText {
@@ -32,7 +33,7 @@ final class PredictionText {
         line.append("; scrub power front ").append(signed(prediction.scrubShift(AxleEnd.FRONT), 0))
                 .append(" W, rear ").append(signed(prediction.scrubShift(AxleEnd.REAR), 0)).append(" W");
         // The drag of toe is told with its size.
-        if (adjuster.kind() == Adjuster.Kind.WING) {
+        if (adjuster.adjustment() == Adjustment.WING) {
             line.append("; a wing's drag is not in the model");
         }
         prediction.lentBy().ifPresent(name -> line.append("; with dimensions of a class, ").append(name)
