@@ -6,13 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.explain.DemoCases;
-import camberwell.pack.Shelf;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,21 +59,12 @@ class RulesShelfTest {
         return folder;
     }
 
-    /** Every run begins anew, as a process does. */
-    private InProcess run(String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), new ByteArrayInputStream(new byte[0]), scratch, 80,
-                false, false);
-        Engine engine = new Engine(DemoCases.HOME.toAbsolutePath(), scratch.resolve("cache"))
-                .withShelf(new Shelf(scratch.resolve("config/packs")));
-        int code = Main.run(console, engine, arguments);
-        return new InProcess(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    private Bench.Run run(String... arguments) {
+        return new Bench(scratch).run(arguments);
     }
 
     private double certainty() throws IOException {
-        InProcess advice = run("advise", "--format", "json", "case.yaml");
+        Bench.Run advice = run("advise", "--format", "json", "case.yaml");
         assertEquals(0, advice.code(), advice.err());
         return new ObjectMapper().readTree(advice.out()).path("changes").get(0).path("certainty").asDouble();
     }
@@ -118,7 +104,7 @@ class RulesShelfTest {
         Files.createDirectories(folder.resolve("knowledge-notes/adjustments"));
         Files.copy(DemoCases.HOME.resolve("knowledge-notes/adjustments/front-bump.md"),
                 folder.resolve("knowledge-notes/adjustments/front-bump.md"));
-        InProcess list = run("rules", "list", "--rules", folder.toString());
+        Bench.Run list = run("rules", "list", "--rules", folder.toString());
         assertAll(() -> assertEquals(1, list.code()),
                 () -> assertTrue(list.out().replaceAll("\\s+", " ").contains("Overrides the note front-bump of"),
                         list.out()),
@@ -130,9 +116,9 @@ class RulesShelfTest {
     @DisplayName("what is not there is told with what is, and a pack that fails its check does not come on the shelf")
     void refused() throws IOException {
         run("rules", "shelf", "add", kerbs.toString());
-        InProcess unknown = run("rules", "shelf", "off", "tal-kerbs");
+        Bench.Run unknown = run("rules", "shelf", "off", "tal-kerbs");
         Files.writeString(kerbs.resolve("3-changes/kerbs.dslr"), "rule \"broken\"\nwhen\n  nothing of the kind\n");
-        InProcess broken = run("rules", "shelf", "add", kerbs.toString());
+        Bench.Run broken = run("rules", "shelf", "add", kerbs.toString());
         assertAll(() -> assertEquals(2, unknown.code()), () -> assertTrue(unknown.err().contains("tall-kerbs")),
                 () -> assertEquals(1, broken.code(), broken.err()));
     }
