@@ -3,6 +3,7 @@ package camberwell.pack;
 import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
 import camberwell.yaml.Problems;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
