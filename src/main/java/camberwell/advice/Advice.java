@@ -20,10 +20,17 @@ import java.util.List;
  * @param drivingFirst whether the driver should try something before the car is changed
  * @param cautions once each, the general ones first
  * @param predictions what the handling model says of the changes, when it is asked
+ * @param experience what came of earlier changes
  */
 public record Advice(Case run, TyreReadings tyres, List<Complaint> complaints, List<Finding> findings,
         List<RankedChange> changes, List<Withheld> withheld, List<Conflict> conflicts, List<DrivingAdvice> driving,
-        boolean drivingFirst, List<Note> cautions, Predictions predictions) {
+        boolean drivingFirst, List<Note> cautions, Predictions predictions, Experience experience) {
+
+    /** The same advice on the same case by another name. */
+    public Advice withSource(String name) {
+        return new Advice(run.withSource(name), tyres, complaints, findings, changes, withheld, conflicts, driving,
+                drivingFirst, cautions, predictions, experience);
+    }
 
     /** How many cautions go with every change and stand first. */
     public static final int GENERAL_CAUTIONS = Advisor.GENERAL_CAUTIONS.size();

@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.learning.LearningWeights;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Word;
@@ -23,7 +24,7 @@ import org.yaml.snakeyaml.resolver.Resolver;
 /** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained. */
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
-        double leastCertainty, double drivingFirst, double clearMajority) {
+        double leastCertainty, double drivingFirst, double clearMajority, LearningWeights learning) {
 
     /**
      * Reads the file.
@@ -40,7 +41,13 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
                 number("score.harm-to-a-complaint", values), number("score.harm-to-what-is-fine", values),
                 number("score.effort", values), number("score.risk", values), number("score.least-relief", values),
                 number("score.open-circumstance", values), number("least-certainty", values),
-                number("driving-first", values), number("clear-majority", values));
+                number("driving-first", values), number("clear-majority", values), learning(values));
+    }
+
+    private static LearningWeights learning(Map<String, String> values) {
+        return new LearningWeights(number("learning.prior-runs", values), number("learning.driver-alone", values),
+                number("learning.elsewhere", values), number("learning.opposite", values),
+                number("learning.half-life", values), number("learning.worse", values));
     }
 
     /** Every number as it is written, by its key and those above it: {@code score.effort}. */
