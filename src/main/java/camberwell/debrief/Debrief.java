@@ -3,8 +3,8 @@ package camberwell.debrief;
 import camberwell.advice.Advice;
 import camberwell.advice.Advisor;
 import camberwell.car.Car;
+import camberwell.engine.RuleBase;
 import camberwell.knowledge.Notes;
-import camberwell.rules.RuleBase;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -257,12 +257,7 @@ public final class Debrief implements AutoCloseable {
             return "";
         }
         Report report = state.run().reports().get(topic.complaint());
-        String phase = report.phase().map(it -> switch (it) {
-            case BRAKING -> " under braking";
-            case STRAIGHT -> " on the straight";
-            case KERBS -> " over kerbs";
-            default -> " at " + it.id();
-        }).orElse("");
+        String phase = report.phase().map(it -> " " + it.at()).orElse("");
         return report.symptom().spoken() + phase;
     }
 

@@ -8,6 +8,9 @@ import camberwell.advice.RankedChange;
 import camberwell.advice.Withheld;
 import camberwell.car.Car;
 import camberwell.car.Setting;
+import camberwell.engine.Conclusions;
+import camberwell.engine.Consultation;
+import camberwell.engine.RuleBase;
 import camberwell.fact.Certainty;
 import camberwell.fact.Conclusion;
 import camberwell.fact.Finding;
@@ -16,17 +19,15 @@ import camberwell.fact.Proposal;
 import camberwell.fact.Reported;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Notes;
+import camberwell.language.Condition;
+import camberwell.language.Line;
+import camberwell.language.RuleText;
+import camberwell.language.Trial;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
-import camberwell.rules.Condition;
-import camberwell.rules.Conclusions;
-import camberwell.rules.Consultation;
-import camberwell.rules.Line;
-import camberwell.rules.RuleBase;
-import camberwell.rules.RuleText;
-import camberwell.rules.Trial;
 import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
@@ -265,7 +266,7 @@ public final class Explainer {
         private Optional<String> car(Change change) {
             Adjuster adjuster = change.adjuster();
             Car car = reasoning.run().car();
-            Optional<Setting> setting = car.setting(adjuster).or(() -> adjuster.kind() != Adjuster.Kind.PRESSURE
+            Optional<Setting> setting = car.setting(adjuster).or(() -> adjuster.adjustment() != Adjustment.PRESSURE
                     ? Optional.empty() : Arrays.stream(Wheel.values()).filter(wheel -> adjuster.wheel()
                     .map(wheel::equals).orElse(adjuster.axle().equals(Optional.of(wheel.axle())))).findFirst()
                     .flatMap(car::pressureSetting));

@@ -43,14 +43,8 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
     static StringBuilder complaint(Symptom symptom, Optional<Place> where, Optional<Phase> phase,
             Optional<CornerSpeed> speed) {
         StringBuilder text = new StringBuilder(symptom.spoken());
-        where.ifPresent(place -> text.append(" at the ").append(place.id())
-                .append(place.id().contains("-") ? " tyre" : " tyres"));
-        phase.ifPresent(when -> text.append(switch (when) {
-            case BRAKING -> " under braking";
-            case STRAIGHT -> " on the straight";
-            case KERBS -> " over kerbs";
-            default -> " at " + when.id();
-        }));
+        where.ifPresent(place -> text.append(" at the ").append(place.tyres()));
+        phase.ifPresent(when -> text.append(' ').append(when.at()));
         speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
         return text;
     }
