@@ -70,7 +70,7 @@ final class TriedReader {
     private static Optional<Quantity> setting(String key, Change change, Optional<Car> car, Fields fields) {
         Adjuster adjuster = change.adjuster();
         Optional<Setting> setting = car.flatMap(it -> it.setting(adjuster));
-        Optional<Quantity> quantity = fields.quantity(key, Measure.of(adjuster));
+        Optional<Quantity> quantity = fields.quantity(key, adjuster.measure());
         if (quantity.isPresent() && setting.isPresent()
                 && setting.get().now().unit().dimension() != quantity.get().unit().dimension()) {
             fields.error(key, "the " + car.get().name() + " has its " + adjuster.spoken() + " in the unit of "
