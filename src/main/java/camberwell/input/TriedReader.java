@@ -13,6 +13,7 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Witness;
+import camberwell.yaml.Fields;
 import java.util.List;
 import java.util.Optional;
 
