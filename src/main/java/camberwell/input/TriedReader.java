@@ -52,7 +52,7 @@ final class TriedReader {
         if (change.isPresent()) {
             fields.done();
         } else {
-            fields.done("from", "to");
+            fields.done(List.of("from", "to"));
         }
         return change.isEmpty() || outcome.isEmpty() ? Optional.empty() : Optional.of(new Tried(change.get(),
                 new Tried.Moved(steps, from, to, putBack), outcome.get(), on, trial));
