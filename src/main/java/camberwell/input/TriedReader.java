@@ -14,6 +14,8 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Witness;
+import camberwell.yaml.Fields;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads one entry of a case's {@code tried}. */
@@ -62,7 +64,7 @@ final class TriedReader {
         if (change.isPresent()) {
             fields.done();
         } else {
-            fields.done("from", "to");
+            fields.done(List.of("from", "to"));
         }
     }
 

@@ -3,46 +3,29 @@ package camberwell.knowledge;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Adjuster;
-import camberwell.vocabulary.Axle;
-import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Direction;
-import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Phase;
-import camberwell.vocabulary.Quality;
-import camberwell.vocabulary.Surface;
-import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.MissingNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Problems;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /** Reads one note: YAML front matter between two lines of three dashes, then prose. Tells every problem of the file. */
 final class NoteReader {
 
-    private static final ObjectMapper YAML = new ObjectMapper(
-            YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build());
-    private static final List<String> EFFECT_KEYS =
-            List.of("on", "effect", "phase", "speed", "drive", "surface", "where");
-    private static final List<String> DIFFERENCE_KEYS = List.of("way", "on", "phase", "rule", "because");
-    private static final List<String> TROUBLE_KEYS = List.of("on", "phase", "speed", "where");
-    private static final List<String> WAY_KEYS = List.of("effects", "rationale", "plain", "watch", "put-back");
+    private static final int LAST_ORDER = 9;
 
     private final String file;
     private final String name;
     private final Note.Kind kind;
     private final List<String> lines;
-    private final List<Problem> problems = new ArrayList<>();
+    private final List<Variant> variants = new ArrayList<>();
 
     /**
      * @param file for messages
@@ -63,203 +46,147 @@ final class NoteReader {
             throw new ProblemsException(List.of(Problem.error(file, 1, 1,
                     "a note starts with front matter between two lines of ---")));
         }
-        JsonNode head = parse(String.join("\n", lines.subList(1, end + 1)));
-        Note note = note(head, String.join("\n", lines.subList(end + 2, lines.size())).strip());
-        if (!problems.isEmpty()) {
-            throw new ProblemsException(problems);
-        }
+        Problems problems = new Problems();
+        String prose = String.join("\n", lines.subList(end + 2, lines.size())).strip();
+        // With the first line of dashes, so that lines are counted as in the file.
+        Optional<Note> note = Document.parse(file, String.join("\n", lines.subList(0, end + 1)) + "\n", problems)
+                .map(document -> note(document.fields("key"), prose));
+        problems.warningsOrFail();
+        return note.orElseThrow();
+    }
+
+    private Note note(Fields head, String prose) {
+        boolean adjustment = kind == Note.Kind.ADJUSTMENT;
+        boolean caution = kind == Note.Kind.CAUTION;
+        kind(head);
+        String title = required(head, "title");
+        String statement = text(head, adjustment ? "summary" : "statement", Optional.empty());
+        String plain = adjustment || caution && !head.has("plain") ? "" : text(head, "plain", Optional.empty());
+        Map<Direction, Note.Way> ways = adjustment ? ways(head) : Map.of();
+        int effort = adjustment ? number(head, "effort", 1, 5) : 1;
+        int risk = adjustment ? number(head, "risk", 0, 3) : 0;
+        Optional<String> model = adjustment ? Optional.of(required(head, "model"))
+                .filter(it -> !it.equals("represented")) : Optional.empty();
+        List<Note.Difference> differences = adjustment ? differences(head) : List.of();
+        boolean found = kind == Note.Kind.READING || kind == Note.Kind.CAUSE;
+        Optional<Note.Trouble> trouble = found ? head.map("shows-as", "key").flatMap(NoteReader::trouble)
+                : Optional.empty();
+        Optional<String> contested = adjustment || found ? head.prose("contested") : Optional.empty();
+        Optional<Note.Practice> practice = kind == Note.Kind.DRIVING ? Optional.of(new Note.Practice(
+                text(head, "try", Optional.empty()), text(head, "feel", Optional.empty()),
+                text(head, "car-or-driver", Optional.empty()))) : Optional.empty();
+        When when = caution ? EffectReader.when(head) : When.ALWAYS;
+        int order = caution && head.has("order") ? number(head, "order", 1, LAST_ORDER) : LAST_ORDER;
+        Note note = new Note(name, kind, title, statement, plain, ways, effort, risk, model, differences, trouble,
+                contested, practice, when, order, List.copyOf(variants), sources(head), prose);
+        head.done();
         return note;
     }
 
-    private JsonNode parse(String yaml) {
-        try {
-            JsonNode head = YAML.readTree(yaml);
-            if (!head.isObject()) {
-                throw new ProblemsException(List.of(Problem.error(file, 2, 1, "the front matter has no keys")));
-            }
-            return head;
-        } catch (JsonProcessingException e) {
-            int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
-            throw new ProblemsException(List.of(Problem.error(file, line + 1, 1,
-                    "the front matter does not parse: " + e.getOriginalMessage().lines().findFirst().orElse(""))));
-        }
-    }
-
-    private Note note(JsonNode head, String prose) {
-        List<String> allowed = new ArrayList<>(List.of("title", "kind", "sources"));
-        switch (kind) {
-            case ADJUSTMENT -> allowed.addAll(List.of("summary", "effects", "rationale", "plain", "watch", "put-back",
-                    "effort", "risk", "model", "model-differs", "contested"));
-            case READING, CAUSE -> allowed.addAll(List.of("statement", "plain", "shows-as", "contested"));
-            case DRIVING -> allowed.addAll(List.of("statement", "plain", "try", "feel", "car-or-driver"));
-            case CAUTION -> allowed.add("statement");
-        }
-        head.fieldNames().forEachRemaining(key -> {
-            if (!allowed.contains(key)) {
-                problem(key, "unknown key \"" + key + "\"", Nearest.to(key, allowed));
-            }
-        });
-        String said = text(head, "kind");
+    private void kind(Fields head) {
+        String said = required(head, "kind");
         if (!said.isEmpty() && !kind.is(said)) {
-            problem("kind", "this note lies among the " + kind.folder() + ", so its kind is " + kind.id(),
+            head.error("kind", "this note lies among the " + kind.folder() + ", so its kind is " + kind.id(),
                     Optional.of(kind.id()));
         }
-        boolean adjustment = kind == Note.Kind.ADJUSTMENT;
-        return new Note(name, kind, text(head, "title"), text(head, adjustment ? "summary" : "statement"),
-                adjustment || kind == Note.Kind.CAUTION ? "" : text(head, "plain"),
-                adjustment ? ways(head) : Map.of(), adjustment ? number(head, "effort", 1, 5) : 1,
-                adjustment ? number(head, "risk", 0, 3) : 0,
-                adjustment ? Optional.of(text(head, "model")).filter(model -> !model.equals("represented"))
-                        : Optional.empty(),
-                differences(head), head.has("shows-as") ? trouble(head.path("shows-as")) : Optional.empty(),
-                head.has("contested") ? Optional.of(text(head, "contested")) : Optional.empty(),
-                kind == Note.Kind.DRIVING ? Optional.of(new Note.Practice(text(head, "try"), text(head, "feel"),
-                        text(head, "car-or-driver"))) : Optional.empty(),
-                sources(head), prose);
     }
 
-    private Map<Direction, Note.Way> ways(JsonNode head) {
+    private Map<Direction, Note.Way> ways(Fields head) {
         Map<Direction, Note.Way> ways = new EnumMap<>(Direction.class);
         Optional<Adjuster> adjuster = Word.find(Adjuster.class, name);
         if (adjuster.isEmpty()) {
-            problem("title", "a note on an adjustment is named after its adjuster, and there is no adjuster \"" + name
-                    + "\"", Nearest.to(name, Word.ids(Adjuster.class)));
+            head.error("a note on an adjustment is named after its adjuster, and there is no adjuster \"" + name + "\""
+                    + Nearest.to(name, Word.ids(Adjuster.class)).map(near -> "; the nearest is \"" + near + "\"")
+                    .orElse(""));
             return ways;
         }
-        List<String> directions = adjuster.get().directions().stream().map(Word::id).toList();
-        for (String key : WAY_KEYS) {
-            head.path(key).fieldNames().forEachRemaining(word -> {
-                if (!directions.contains(word)) {
-                    problem(word, name + " moves " + String.join(" or ", directions) + ", not " + word,
-                            Nearest.to(word, directions));
-                }
-            });
-        }
-        for (Direction direction : adjuster.get().directions()) {
-            List<Effect> effects = new ArrayList<>();
-            JsonNode list = head.path("effects").path(direction.id());
-            if (!list.isArray() || list.isEmpty()) {
-                problem("effects", "no effects are given for " + direction.id(), Optional.empty());
-            }
-            list.forEach(entry -> effect(entry).ifPresent(effects::add));
-            ways.put(direction, new Note.Way(List.copyOf(effects), text(head, "rationale", direction),
-                    text(head, "plain", direction), text(head, "watch", direction),
-                    text(head, "put-back", direction)));
+        List<Direction> directions = adjuster.get().directions();
+        Map<Direction, List<Effect>> effects = required(head, "effects", "direction")
+                .map(it -> EffectReader.effects(it, directions)).orElse(Map.of());
+        Map<Direction, String> rationale = each(head, "rationale", directions);
+        Map<Direction, String> plain = each(head, "plain", directions);
+        Map<Direction, String> watch = each(head, "watch", directions);
+        Map<Direction, String> putBack = each(head, "put-back", directions);
+        for (Direction direction : directions) {
+            ways.put(direction, new Note.Way(effects.getOrDefault(direction, List.of()), rationale.get(direction),
+                    plain.get(direction), watch.get(direction), putBack.get(direction)));
         }
         return ways;
     }
 
-    private List<Note.Difference> differences(JsonNode head) {
+    private Map<Direction, String> each(Fields head, String key, List<Direction> directions) {
+        Map<Direction, String> texts = new EnumMap<>(Direction.class);
+        required(head, key, "direction").ifPresent(fields -> {
+            directions.forEach(direction -> texts.put(direction, text(fields, key, Optional.of(direction))));
+            fields.done();
+        });
+        return texts;
+    }
+
+    private static List<Note.Difference> differences(Fields head) {
         List<Note.Difference> differences = new ArrayList<>();
-        for (JsonNode entry : head.path("model-differs")) {
-            keys(entry, DIFFERENCE_KEYS, "model-differs");
+        for (Fields entry : head.maps("model-differs", "key")) {
             if (!entry.has("on") && !entry.has("rule")) {
-                problem("model-differs", "model-differs names what it is on, or the rule", Optional.empty());
+                entry.error("model-differs names what it is on, or the rule");
             }
-            differences.add(new Note.Difference(word(entry, "way", Direction.class),
-                    entry.has("on") ? topic(entry) : Optional.empty(), word(entry, "phase", Phase.class),
-                    Optional.ofNullable(entry.path("rule").textValue()), text(entry, "because")));
+            differences.add(new Note.Difference(entry.word("way", Direction.class),
+                    entry.has("on") ? EffectReader.topic(entry) : Optional.empty(), entry.word("phase", Phase.class),
+                    entry.prose("rule"), required(entry, "because")));
+            entry.done();
         }
         return List.copyOf(differences);
     }
 
-    private Optional<Note.Trouble> trouble(JsonNode entry) {
-        keys(entry, TROUBLE_KEYS, "shows-as");
-        return topic(entry).map(on -> new Note.Trouble(on, word(entry, "phase", Phase.class),
-                word(entry, "speed", CornerSpeed.class), word(entry, "where", Axle.class)));
+    private static Optional<Note.Trouble> trouble(Fields entry) {
+        Optional<Note.Trouble> trouble = EffectReader.topic(entry).map(on -> EffectReader.trouble(on, entry));
+        entry.done();
+        return trouble;
     }
 
-    private void keys(JsonNode entry, List<String> known, String where) {
-        entry.fieldNames().forEachRemaining(key -> {
-            if (!known.contains(key)) {
-                problem(key, "unknown key \"" + key + "\" in " + where, Nearest.to(key, known));
-            }
-        });
-    }
-
-    private Optional<Word> topic(JsonNode entry) {
-        String on = entry.path("on").asText();
-        Optional<Word> topic = Word.find(Symptom.class, on).map(Word.class::cast)
-                .or(() -> Word.find(Quality.class, on).map(Word.class::cast));
-        if (topic.isEmpty()) {
-            Collection<String> known = new TreeSet<>(Word.ids(Symptom.class));
-            known.addAll(Word.ids(Quality.class));
-            problem(on, "an effect is on a symptom or a quality, and \"" + on + "\" is neither",
-                    Nearest.to(on, known));
-        }
-        return topic;
-    }
-
-    private Optional<Effect> effect(JsonNode entry) {
-        int before = problems.size();
-        keys(entry, EFFECT_KEYS, "an effect");
-        String on = entry.path("on").asText();
-        Optional<Word> topic = topic(entry);
-        JsonNode effect = entry.path("effect");
-        if (!effect.isInt() || effect.asInt() < -3 || effect.asInt() > 3) {
-            problem(on, "an effect is a whole number from -3 to +3, not " + effect, Optional.empty());
-        }
-        Effect read = new Effect(topic.orElse(Symptom.UNDERSTEER), word(entry, "phase", Phase.class),
-                word(entry, "speed", CornerSpeed.class), word(entry, "drive", Drive.class),
-                word(entry, "surface", Surface.class), word(entry, "where", Axle.class), effect.asInt());
-        return problems.size() == before ? Optional.of(read) : Optional.empty();
-    }
-
-    private <W extends Enum<W> & Word> Optional<W> word(JsonNode entry, String key, Class<W> type) {
-        if (!entry.has(key)) {
-            return Optional.empty();
-        }
-        String said = entry.get(key).asText();
-        Optional<W> word = Word.find(type, said);
-        if (word.isEmpty()) {
-            problem(said, "\"" + said + "\" is no " + key, Nearest.to(said, Word.ids(type)));
-        }
-        return word;
-    }
-
-    private List<String> sources(JsonNode head) {
-        List<String> sources = new ArrayList<>();
-        head.path("sources").forEach(source -> sources.add(source.asText().strip()));
-        if (sources.isEmpty() || sources.stream().anyMatch(String::isEmpty)) {
-            problem("sources", "a note names a source, or says \"common practice, no source\"", Optional.empty());
+    private static List<String> sources(Fields head) {
+        List<String> sources = head.texts("sources");
+        if (sources.isEmpty()) {
+            head.error("sources", "a note names a source, or says \"common practice, no source\"");
         }
         return List.copyOf(sources);
     }
 
-    private int number(JsonNode head, String key, int least, int most) {
-        JsonNode node = head.path(key);
-        if (!node.isInt() || node.asInt() < least || node.asInt() > most) {
-            problem(key, key + " is a whole number from " + least + " to " + most, Optional.empty());
+    private static int number(Fields head, String key, int least, int most) {
+        head.require(key);
+        return head.whole(key, least, most).orElse(least);
+    }
+
+    private static String required(Fields fields, String key) {
+        fields.require(key);
+        return fields.prose(key).orElse("");
+    }
+
+    private static Optional<Fields> required(Fields fields, String key, String nounOfItsKeys) {
+        fields.require(key);
+        return fields.map(key, nounOfItsKeys);
+    }
+
+    /** A text; or a list of wordings, each with the cases that it is for, and last the one for all others. */
+    private String text(Fields fields, String key, Optional<Direction> way) {
+        String place = way.map(Direction::id).orElse(key);
+        if (!fields.holdsList(place)) {
+            return required(fields, place);
         }
-        return node.asInt();
-    }
-
-    private String text(JsonNode head, String key, Direction direction) {
-        return text(head.path(key), direction.id(), key + " for " + direction.id());
-    }
-
-    private String text(JsonNode head, String key) {
-        return text(head, key, key);
-    }
-
-    private String text(JsonNode head, String key, String what) {
-        JsonNode node = head.isObject() ? head.path(key) : MissingNode.getInstance();
-        if (!node.isTextual() || node.asText().isBlank()) {
-            problem(key, "the note has no " + what, Optional.empty());
-            return "";
-        }
-        return node.asText().strip();
-    }
-
-    /** At the first line that has {@code word}, or at the top. */
-    private void problem(String word, String message, Optional<String> suggestion) {
-        for (int i = 0; i < lines.size(); i++) {
-            int column = lines.get(i).indexOf(word);
-            if (!word.isEmpty() && column >= 0) {
-                problems.add(Problem.error(file, i + 1, column + 1, message, suggestion));
-                return;
+        List<Fields> wordings = fields.maps(place, "key");
+        String text = "";
+        for (int i = 0; i < wordings.size(); i++) {
+            Fields wording = wordings.get(i);
+            boolean last = i == wordings.size() - 1;
+            if (last == wording.has("when")) {
+                wording.error(last ? "the last wording of the " + key + " is for all other cases and has no when"
+                        : "every wording of the " + key + " but the last says when it is shown");
             }
+            text = required(wording, "text");
+            if (!last) {
+                variants.add(new Variant(key, way, EffectReader.when(wording), text));
+            }
+            wording.done();
         }
-        problems.add(Problem.error(file, 1, 1, message, suggestion));
+        return text;
     }
 }
