@@ -30,6 +30,14 @@ public record History(List<Case> runs) {
         return of(book, carName, Integer.MAX_VALUE);
     }
 
+    /** What was known when {@code now} was driven, where it is a run of the book; else all that is known. */
+    public static History knownTo(Book book, Case now) {
+        Optional<Integer> number = now.driven().sheet().number();
+        boolean itsOwn = number.isPresent() && book.pages(now.car().name()).stream()
+                .anyMatch(page -> page.number() == number.get());
+        return of(book, now.car().name(), itsOwn ? number.get() : Integer.MAX_VALUE);
+    }
+
     /** The history of the car of {@code run} around that run: what was before it and the one after it. */
     public static History upTo(Book book, Case run) {
         int number = number(run);
@@ -140,7 +148,8 @@ public record History(List<Case> runs) {
         List<Case> earlier = new ArrayList<>();
         for (int i = runs.size() - 1; i >= 0 && earlier.size() < EARLIER; i--) {
             Case run = runs.get(i);
-            if (!run.tyres().isEmpty() && !run.source().equals(now.source())) {
+            boolean itself = run.driven().sheet().number().equals(now.driven().sheet().number());
+            if (!run.tyres().isEmpty() && !itself) {
                 earlier.add(0, run);
             }
         }

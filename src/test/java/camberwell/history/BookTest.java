@@ -98,7 +98,8 @@ class BookTest {
     @Test
     @DisplayName("several threads and processes write at once, and every run has its own number")
     void atOnce() throws Exception {
-        List<Process> writers = List.of(writer(40), writer(40));
+        List<Process> writers = List.of(writer(40, ProcessBuilder.Redirect.PIPE),
+                writer(40, ProcessBuilder.Redirect.PIPE));
         Set<Integer> mine = new HashSet<>();
         IntStream.range(0, 40).parallel().forEach(i -> {
             int number = Book.in(folder).add(RUN).number();
@@ -121,23 +122,26 @@ class BookTest {
     void killed() throws Exception {
         Random random = new Random(42);
         Set<Integer> told = new HashSet<>();
+        Path said = Files.createTempFile("told", ".txt");
         for (int kill = 0; kill < KILLS; kill++) {
-            Process process = writer(Integer.MAX_VALUE);
-            try (BufferedReader lines = process.inputReader()) {
-                told.add(Integer.parseInt(lines.readLine()));
-                TimeUnit.MICROSECONDS.sleep(random.nextInt(30_000));
-                process.destroyForcibly().waitFor();
-                lines.lines().filter(line -> line.matches("[0-9]+")).map(Integer::valueOf).forEach(told::add);
+            Process process = writer(Integer.MAX_VALUE, ProcessBuilder.Redirect.to(said.toFile()));
+            while (Files.size(said) == 0 && process.isAlive()) {
+                TimeUnit.MILLISECONDS.sleep(2);
             }
+            TimeUnit.MICROSECONDS.sleep(random.nextInt(30_000));
+            process.destroyForcibly().waitFor();
+            String text = Files.readString(said);
+            text.substring(0, text.lastIndexOf('\n') + 1).lines().map(Integer::valueOf).forEach(told::add);
+            Files.writeString(said, "");
         }
+        Files.delete(said);
         Book book = Book.in(folder);
         int next = book.add(RUN).number();
         Set<Integer> there = new HashSet<>();
         for (Book.Page page : book.pages()) {
-            assertEquals(RUN.driven().laps().size(), Math.min(2, book.read(page).driven().laps().size()));
+            assertTrue(book.read(page).driven().laps().size() >= 2, page.toString());
             assertTrue(there.add(page.number()));
         }
-        // The last line of a killed process may have been cut short: 12 of 123.
         assertTrue(there.containsAll(told), () -> "lost: " + told.stream().filter(it -> !there.contains(it)).toList());
         assertEquals(next, there.size(), "no number was left out");
         try (Stream<Path> files = Files.list(folder)) {
@@ -146,10 +150,11 @@ class BookTest {
         }
     }
 
-    private Process writer(int most) throws IOException {
+    private Process writer(int most, ProcessBuilder.Redirect said) throws IOException {
         return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), Writer.class.getName(),
-                folder.toString(), String.valueOf(most)).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+                folder.toString(), String.valueOf(most)).redirectOutput(said)
+                .redirectError(ProcessBuilder.Redirect.DISCARD).start();
     }
 
     private static List<Integer> told(Process process) throws IOException {
