@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "runs", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "COMMAND",
         description = "Keeps the book of runs: what was driven, what came of each change, what to try next.",
         footer = {"", "Examples:", "  camberwell runs add my-case.yaml --laps \"out 92.41 92.39 92.30\"",
-            "  camberwell runs judge", "  camberwell runs plan --laps 40"})
+            "  camberwell runs judge", "  camberwell runs compare 6 7 8"})
 final class RunsCommand implements Runnable {
 
     @Spec
