@@ -9,25 +9,19 @@ import java.util.Arrays;
  */
 final class Clock {
 
-    /** The common clock, Hz: judgement, no source. */
-    static final double RATE = 100;
     /** Every so many samples of the clock one is kept; after the low-pass nothing is lost by it. */
     static final int KEPT_EVERY = 2;
-    /** A clock that jumps back by more begins a new run, s: judgement, no source. */
-    private static final double NEW_RUN = 1;
-    /** A pause that ends a run, s: judgement, no source. */
-    private static final double PAUSE = 60;
-    /** Gaps longer than this are left empty, s, unless the rows lie farther apart by themselves: judgement, no source. */
-    private static final double GAP = 0.1;
-    /** So long may a channel that is logged seldom hold its value, s: judgement, no source. */
-    private static final double SELDOM = 10;
-    private static final double CUT_OFF = 3;
     private static final int BLOCK = 4096;
+    /** Rows after which the usual step of a channel is known. */
+    private static final int LEARNING = 100;
     /** Samples at the end of a block that the filter may still change: after two seconds it has forgotten. */
     private static final int AHEAD = 200;
-    /** A spike is so many times the usual step between rows: judgement, no source. */
-    private static final double SPIKE = 12;
 
+    private final double clockRate;
+    private final double newRun;
+    private final double pause;
+    private final double seldom;
+    private final double spike;
     private final Binding[] slots;
     private final Store store;
     private final double gap;
@@ -35,6 +29,7 @@ final class Clock {
     private final double[] times = new double[BLOCK];
     private final double[][] rows;
     private final double[] usualStep;
+    private final int[] learned;
     private final double[] usualSpan;
     private final double[][] grid;
     private final double[] sample;
@@ -53,13 +48,19 @@ final class Clock {
     private long resets;
 
     /** @param period of the rows, s */
-    Clock(Binding[] slots, Store store, double period) {
+    Clock(Binding[] slots, Store store, double period, Limits limits) {
+        this.clockRate = limits.of("clock.rate");
+        this.newRun = limits.of("clock.new-run");
+        this.pause = limits.of("clock.pause");
+        this.seldom = limits.of("clock.seldom");
+        this.spike = limits.of("clock.spike");
         this.slots = slots;
         this.store = store;
-        this.gap = Math.max(GAP, 2.5 * period);
-        this.filter = new ZeroPhase(RATE, Math.min(CUT_OFF, 1 / period / 4));
+        this.gap = Math.max(limits.of("clock.gap"), 2.5 * period);
+        this.filter = new ZeroPhase(clockRate, Math.min(limits.of("clock.cut-off"), 1 / period / 4));
         this.rows = new double[slots.length][BLOCK];
         this.usualStep = new double[slots.length];
+        this.learned = new int[slots.length];
         this.usualSpan = new double[slots.length];
         Arrays.fill(usualSpan, period);
         this.grid = new double[slots.length][BLOCK];
@@ -88,10 +89,10 @@ final class Clock {
             dropped++;
             return !store.full();
         }
-        if (count > 0 && time < times[count - 1] - NEW_RUN) {
+        if (count > 0 && time < times[count - 1] - newRun) {
             resets++;
             newRun();
-        } else if (count > 0 && time > times[count - 1] + PAUSE) {
+        } else if (count > 0 && time > times[count - 1] + pause) {
             newRun();
         }
         if (Double.isNaN(start)) {
@@ -145,7 +146,7 @@ final class Clock {
     private void block(boolean last) {
         int until = count;
         // The rows of the last second may still be filled in, sorted or found to be spikes.
-        while (!last && until > 1 && times[until - 1] > times[count - 1] - NEW_RUN) {
+        while (!last && until > 1 && times[until - 1] > times[count - 1] - newRun) {
             until--;
         }
         if (until < 2 && !last) {
@@ -202,11 +203,11 @@ final class Clock {
             double down = row[i] - row[i + 1];
             double across = Math.abs(row[i + 1] - row[i - 1]);
             double least = Math.min(Math.abs(up), Math.abs(down));
-            if (usual > 0 && up * down > 0 && least > SPIKE * usual && least > 3 * across) {
+            if (learned[slot] > LEARNING && up * down > 0 && least > spike * usual && least > 3 * across) {
                 row[i] = Double.NaN;
                 spikes++;
             } else if (!Double.isNaN(up)) {
-                usual += (Math.abs(up) - usual) * (usual == 0 ? 1 : 0.01);
+                usual += (Math.abs(up) - usual) / Math.min(100, ++learned[slot]);
             }
         }
         usualStep[slot] = usual;
@@ -220,7 +221,7 @@ final class Clock {
         int known = -1;
         for (int i = 0; i < count; i++) {
             if (Double.isNaN(row[i])) {
-                if (holds && known >= 0 && times[i] - times[known] < SELDOM && i >= cleaned) {
+                if (holds && known >= 0 && times[i] - times[known] < seldom && i >= cleaned) {
                     row[i] = row[known];
                 }
                 continue;
@@ -244,8 +245,8 @@ final class Clock {
     private void resample(int until, boolean last) {
         int at = 0;
         double end = times[until - 1];
-        while (start + gridNext / RATE <= end + 1e-9) {
-            double now = start + gridNext / RATE;
+        while (start + gridNext / clockRate <= end + 1e-9) {
+            double now = start + gridNext / clockRate;
             while (at + 1 < until && times[at + 1] <= now + 1e-9) {
                 at++;
             }
@@ -308,7 +309,7 @@ final class Clock {
             for (int i = 0; i < slots.length; i++) {
                 sample[i] = smooth[i][k];
                 if (slots[i].channel().kind().treatment() == Kind.Treatment.TRAVEL) {
-                    sample[rate++] = k > 0 && k + 1 < gridCount ? (grid[i][k + 1] - grid[i][k - 1]) * RATE / 2 : 0;
+                    sample[rate++] = k > 0 && k + 1 < gridCount ? (grid[i][k + 1] - grid[i][k - 1]) * clockRate / 2 : 0;
                 }
             }
             store.add(sample);

@@ -15,12 +15,6 @@ import java.util.Optional;
  */
 public final class Consistency {
 
-    /** Farther from 1 than this, two channels do not fit: judgement, no source. */
-    private static final double FITS = 1.5;
-    /** Less alike than this, two channels are not of one car: judgement, no source. */
-    private static final double ALIKE = 0.9;
-    /** Below this nothing is compared, m/s: judgement, no source. */
-    private static final double MOVING = 8;
     private static final List<LoggedUnit> SPEEDS = List.of(LoggedUnit.METRE_PER_SECOND, LoggedUnit.KILOMETRE_PER_HOUR,
             LoggedUnit.MILE_PER_HOUR);
     private static final List<LoggedUnit> YAWS = List.of(LoggedUnit.RADIAN_PER_SECOND, LoggedUnit.DEGREE_PER_SECOND);
@@ -28,9 +22,15 @@ public final class Consistency {
             LoggedUnit.GRAVITY);
 
     private final Log log;
+    private final double fits;
+    private final double alike;
+    private final double moving;
 
-    private Consistency(Log log) {
+    private Consistency(Log log, Limits limits) {
         this.log = log;
+        fits = limits.of("signs.fits");
+        alike = limits.of("signs.alike");
+        moving = limits.of("signs.moving");
     }
 
     /**
@@ -39,8 +39,8 @@ public final class Consistency {
      * @return whether left and right are certain, from positions or by somebody's word
      * @throws ProblemsException if channels that are needed are not of one car
      */
-    public static boolean settle(Log log, ChannelMap map) {
-        Consistency consistency = new Consistency(log);
+    public static boolean settle(Log log, ChannelMap map, Limits limits) {
+        Consistency consistency = new Consistency(log, limits);
         consistency.speedFromWheels();
         consistency.motion();
         consistency.others();
@@ -92,7 +92,7 @@ public final class Consistency {
             return;
         }
         Fit fit = fit(of(Kind.SPEED), of(Kind.YAW_RATE), of(Kind.LATERAL_ACCELERATION));
-        if (Math.abs(fit.correlation) < ALIKE) {
+        if (Math.abs(fit.correlation) < alike) {
             decide(Kind.SPEED, speeds.get(0));
             dropTheOdd(fit, yaws, accelerations);
             return;
@@ -111,7 +111,7 @@ public final class Consistency {
                 }
             }
         }
-        if (best > Math.log(FITS)) {
+        if (best > Math.log(fits)) {
             contradiction(Math.exp(best), chosen);
         }
         decide(Kind.SPEED, chosen[0]);
@@ -138,7 +138,7 @@ public final class Consistency {
     /** Of two channels that cannot be of one car, the one that goes with the steering stays. */
     private void dropTheOdd(Fit fit, List<LoggedUnit> yaws, List<LoggedUnit> accelerations) {
         boolean swapped = log.has(Kind.LONGITUDINAL_ACCELERATION) && Math.abs(fit(of(Kind.SPEED), of(Kind.YAW_RATE),
-                of(Kind.LONGITUDINAL_ACCELERATION)).correlation) > ALIKE;
+                of(Kind.LONGITUDINAL_ACCELERATION)).correlation) > alike;
         double yaw = log.has(Kind.STEERING) ? Math.abs(fit(of(Kind.SPEED), of(Kind.STEERING), null).correlation(
                 of(Kind.YAW_RATE), false)) : 0;
         double side = log.has(Kind.STEERING) ? Math.abs(fit(of(Kind.SPEED), of(Kind.STEERING), null).correlation(
@@ -270,18 +270,23 @@ public final class Consistency {
     }
 
     private Fit fit(float[] speed, float[] yaw, float[] side) {
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
-        for (int i = 0; side != null && i < log.size(); i++) {
-            double x = speed[i] * yaw[i];
+        double[] sums = side == null ? new double[3] : sums(speed, yaw, side, log.size());
+        double both = Math.sqrt(sums[0] * sums[2]);
+        return new Fit(log, speed, yaw, sums[0] > 0 ? sums[1] / sums[0] : 0, both > 0 ? sums[1] / both : 0);
+    }
+
+    /** Sums of squares and products of speed times yaw rate and of the lateral acceleration. */
+    static double[] sums(float[] speed, float[] yaw, float[] side, int size) {
+        double[] sums = new double[3];
+        for (int i = 0; i < size; i++) {
+            double x = (double) speed[i] * yaw[i];
             if (!Double.isNaN(x * side[i])) {
-                xx += x * x;
-                xy += x * side[i];
-                yy += (double) side[i] * side[i];
+                sums[0] += x * x;
+                sums[1] += x * side[i];
+                sums[2] += (double) side[i] * side[i];
             }
         }
-        return new Fit(log, speed, yaw, xx > 0 ? xy / xx : 0, xx * yy > 0 ? xy / Math.sqrt(xx * yy) : 0);
+        return sums;
     }
 
     /** One turn, one sign: the steering and the lateral acceleration follow the yaw rate. */
@@ -357,8 +362,8 @@ public final class Consistency {
             double bx = x[i + step] - x[i];
             double by = y[i + step] - y[i];
             double turned = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
-            double other = of(lead)[i] / (lead == Kind.YAW_RATE ? 1 : Math.max(MOVING, of(Kind.SPEED)[i]));
-            if (!Double.isNaN(turned * other) && of(Kind.SPEED)[i] > MOVING) {
+            double other = of(lead)[i] / (lead == Kind.YAW_RATE ? 1 : Math.max(moving, of(Kind.SPEED)[i]));
+            if (!Double.isNaN(turned * other) && of(Kind.SPEED)[i] > moving) {
                 xx += turned * turned;
                 xy += turned * other;
                 yy += other * other;

@@ -221,10 +221,14 @@ final class HeadingWords {
      */
     static List<Guess> guesses(Heading heading) {
         List<String> tokens = tokens(heading.name());
-        List<Guess> guesses = new ArrayList<>(guesses(tokens, heading.unit()));
+        List<Guess> guesses = new ArrayList<>();
+        guesses(tokens, heading.unit()).forEach(guess -> guesses.add(guess.unit.isPresent() || !heading.unit().isEmpty()
+                || tokens.size() < 2 ? guess : new Guess(guess.channel, LoggedUnit.find(tokens.get(tokens.size() - 1),
+                        guess.channel.kind().scales()).filter(unit -> unit != LoggedUnit.ONE), guess.certainty)));
         for (int taken = 1; heading.unit().isEmpty() && taken <= 3 && taken < tokens.size(); taken++) {
             int rest = tokens.size() - taken;
-            guesses.addAll(guesses(tokens.subList(0, rest), String.join("", tokens.subList(rest, tokens.size()))));
+            guesses(tokens.subList(0, rest), String.join("", tokens.subList(rest, tokens.size()))).stream()
+                    .filter(guess -> guess.unit.isPresent()).forEach(guesses::add);
         }
         guesses.sort((one, other) -> other.certainty != one.certainty ? other.certainty - one.certainty
                 : Boolean.compare(other.unit.isPresent(), one.unit.isPresent()));

@@ -145,6 +145,14 @@ public final class Log {
         }
     }
 
+    /** Multiplies the steering, which the ratio shows to be in another unit than it was taken for. */
+    public void rescaleSteering(double factor) {
+        Channel steering = Channel.of(Kind.STEERING);
+        scale(steering, factor);
+        decided(steering, LoggedUnit.RADIAN, 1);
+        clean("the steering is read in rad: as degrees it would turn the car " + Math.round(factor) + " times too much");
+    }
+
     /** Notes which unit a channel turned out to be in. */
     void decided(Channel channel, LoggedUnit unit, int sign) {
         Binding was = bindings.get(channel);

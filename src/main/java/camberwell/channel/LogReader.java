@@ -20,13 +20,15 @@ public final class LogReader {
     private final LogSource source;
     private final Layout layout;
     private final ChannelMap map;
+    private final Limits limits;
     private final Binding[] slots;
     private Clock clock;
     private Store store;
     private TimeBase time;
 
-    private LogReader(LogSource source, ChannelMap map) {
+    private LogReader(LogSource source, ChannelMap map, Limits limits) {
         this.source = source;
+        this.limits = limits;
         this.layout = LayoutReader.read(source.name(), source.head());
         this.map = map;
         this.slots = Binder.bind(source.name(), layout, map).toArray(Binding[]::new);
@@ -37,8 +39,8 @@ public final class LogReader {
      *
      * @throws ProblemsException if it is no log, or a column that is needed cannot be told
      */
-    public static Log read(LogSource source, ChannelMap map) {
-        return new LogReader(source, map).read();
+    public static Log read(LogSource source, ChannelMap map, Limits limits) {
+        return new LogReader(source, map, limits).read();
     }
 
     private Log read() {
@@ -79,8 +81,8 @@ public final class LogReader {
         try {
             if (time == null) {
                 time = TimeBase.of(source.name(), layout, map, slots, batch);
-                store = new Store(Clock.store(slots), Clock.extremes(slots), Clock.RATE / Clock.KEPT_EVERY, Store.MOST);
-                clock = new Clock(slots, store, time.period());
+                store = new Store(Clock.store(slots), Clock.extremes(slots), limits.of("clock.rate") / Clock.KEPT_EVERY, Store.MOST);
+                clock = new Clock(slots, store, time.period(), limits);
             }
             if (batch.anew()) {
                 clock.newRun();

@@ -10,14 +10,30 @@ import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import java.util.Optional;
 
-/** One complaint of the driver or the coach. What nobody said stays open. */
+/**
+ * One complaint of the driver or the coach, or one that a log shows. What nobody said stays open.
+ *
+ * @param measured how a log shows it; empty for what a person said
+ */
 public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
-        Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn) {
+        Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn,
+        Optional<Measured> measured) {
+
+    /** A complaint that a person made. */
+    public Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
+            Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn) {
+        this(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.empty());
+    }
 
     /** A complaint with nothing said beyond the symptom: clear, and on every lap. */
     public static Report of(Symptom symptom) {
         return new Report(symptom, Optional.empty(), Optional.empty(), Optional.empty(), Severity.CLEAR,
                 Occurrence.EVERY_LAP, Optional.empty(), Optional.empty());
+    }
+
+    /** The same complaint as a log shows it. */
+    public Report withMeasured(Measured how) {
+        return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.of(how));
     }
 
     /** In words, as far as things were said: {@code clear understeer at entry in slow corners, every lap}. */
