@@ -4,7 +4,7 @@ import camberwell.channel.Limits;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +23,7 @@ final class Slides {
     private final CornerMap map;
     private final Limits limits;
     private final double starts;
-    private final Map<Symptom, List<Sighting>> seen = new EnumMap<>(Symptom.class);
+    private final Map<Symptom, List<Sighting>> seen = new HashMap<>();
     private final float[] beyond;
 
     Slides(Trace trace, Optional<ReferenceLine> line, List<LapPhases> laps, CornerMap map, Limits limits) {
