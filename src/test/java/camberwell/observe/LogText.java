@@ -26,7 +26,7 @@ final class LogText {
         text.put("Distance [m]", it -> it.lapDistance, 0);
         text.put("Speed [km/h]", it -> it.v * 3.6, 0.1);
         text.put("Steering Angle [deg]", it -> Math.toDegrees(it.steer), 0.3);
-        text.put("Lateral Acceleration [g]", it -> it.ay / 9.80665, 0.02);
+        text.put("Lateral Acceleration [g]", it -> it.felt / 9.80665, 0.02);
         text.put("Longitudinal Acceleration [g]", it -> it.ax / 9.80665, 0.02);
         text.put("Yaw Rate [deg/s]", it -> Math.toDegrees(it.r), 0.3);
         text.put("Throttle [%]", it -> it.throttle * 100, 0.2);
