@@ -114,7 +114,7 @@ final class Engine {
 
     /** From what on something that a log shows counts. */
     Limits limits() {
-        return reading(() -> Limits.read(home.resolve("rules").resolve("observation.yaml")));
+        return Limits.read(home.resolve("rules").resolve("observation.yaml"));
     }
 
     Weights weights() {

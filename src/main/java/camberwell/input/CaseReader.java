@@ -23,6 +23,10 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Wheel;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Problems;
+import camberwell.yaml.Text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -274,7 +278,7 @@ public final class CaseReader {
             Occurrence occurrence = fields.word("occurrence", Occurrence.class).orElse(Occurrence.EVERY_LAP);
             Optional<Since> since = fields.word("since", Since.class);
             Optional<Turn> turn = fields.word("turn", Turn.class);
-            Optional<Measured> measured = MeasuredReader.read(fields, in);
+            Optional<Measured> measured = MeasuredReader.read(fields);
             fields.done();
             return symptom.map(it -> new Report(it, where, phase, speed, severity, occurrence, since, turn, measured));
         }

@@ -5,6 +5,10 @@ import camberwell.channel.ChannelMap;
 import camberwell.channel.Kind;
 import camberwell.channel.LoggedUnit;
 import camberwell.problem.ProblemsException;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Problems;
+import camberwell.yaml.Text;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -22,6 +26,10 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 public final class ChannelMapReader {
 
     private static final String NONE = "none";
+    private static final double LEAST_RATIO = 0.5;
+    private static final double MOST_RATIO = 40;
+    private static final double SLOWEST = 4;
+    private static final double FASTEST = 2000;
 
     private ChannelMapReader() {
     }
@@ -41,17 +49,17 @@ public final class ChannelMapReader {
     private static ChannelMap map(Document in, Path file) {
         Fields fields = new Fields(in.root(), in, "channel");
         Map<Channel, ChannelMap.Column> columns = new HashMap<>();
-        OptionalDouble ratio = number(fields, "steering-ratio", 0.5, 40, in);
+        OptionalDouble ratio = ratio(fields, "steering-ratio");
         for (Channel channel : Channel.known()) {
             Optional<Node> node = fields.node(channel.id());
             if (node.isPresent()) {
                 if (channel.kind() == Kind.STEERING && node.get() instanceof MappingNode map) {
-                    ratio = ratio.isPresent() ? ratio : number(new Fields(map, in, "key"), "ratio", 0.5, 40, in);
+                    ratio = ratio.isPresent() ? ratio : ratio(new Fields(map, in, "key"), "ratio");
                 }
                 column(channel, node.get(), in).ifPresent(column -> columns.put(channel, column));
             }
         }
-        OptionalDouble rate = number(fields, "sample-rate", 4, 2000, in);
+        OptionalDouble rate = rate(fields);
         fields.done();
         return new ChannelMap(file.toString(), columns, rate, ratio);
     }
@@ -88,23 +96,22 @@ public final class ChannelMapReader {
         return unit;
     }
 
-    /** A bare number, or one of hertz. */
-    private static OptionalDouble number(Fields fields, String key, double least, double most, Document in) {
-        Optional<String> text = fields.text(key);
-        if (text.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        String bare = text.get().replaceFirst("(?i)\\s*hz$", "").strip();
-        if (bare.matches("[0-9]+(\\.[0-9]+)?")) {
-            double value = Double.parseDouble(bare);
-            if (value >= least && value <= most) {
-                return OptionalDouble.of(value);
+    /** Rows a second: a bare number, or one of hertz. */
+    private static OptionalDouble rate(Fields fields) {
+        Optional<String> text = fields.text("sample-rate");
+        if (text.isPresent()) {
+            String bare = text.get().replaceFirst("(?i)\\s*hz$", "").strip();
+            double rate = bare.matches("[0-9]{1,5}(\\.[0-9]+)?") ? Double.parseDouble(bare) : 0;
+            if (rate >= SLOWEST && rate <= FASTEST) {
+                return OptionalDouble.of(rate);
             }
+            fields.error("sample-rate", Text.quoted(text.get()) + " will not do: \"sample-rate\" is so many rows a second, "
+                    + "from 4 Hz to 2000 Hz");
         }
-        fields.error(key, Text.quoted(text.get()) + " will not do: \"" + key + "\" is a number between "
-                + new camberwell.units.Quantity(least, camberwell.units.Unit.POSITION) + " and "
-                + new camberwell.units.Quantity(most, camberwell.units.Unit.POSITION)
-                + (key.equals("sample-rate") ? ", of rows a second" : ""));
         return OptionalDouble.empty();
+    }
+
+    private static OptionalDouble ratio(Fields fields, String key) {
+        return fields.number(key, LEAST_RATIO, MOST_RATIO).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 }
