@@ -43,13 +43,13 @@ final class KnownRuns {
             made.seed = name.hashCode();
             run.accept(made);
             LogText log = LogText.plain();
-            log.every = 4;
+            log.every = 2;
             return text.apply(log).write(made);
         }, Set.of(truth)));
     }
 
     private static LogText at(LogText log, int hertz) {
-        log.every = 200 / hertz;
+        log.every = (int) Math.round(1 / MadeRun.DT / hertz);
         return log;
     }
 
@@ -143,7 +143,7 @@ final class KnownRuns {
         add("no pedals", pushes, log -> log.without("Throttle", "Brake"), pushing);
         add("no lap counter", pushes, log -> log.without("Lap"), pushing);
         add("neither lap counter nor distance", pushes, log -> log.without("Lap", "Distance"), pushing);
-        add("500 Hz would be 200 Hz here", pushes, log -> at(log, 200), pushing);
+        add("100 Hz", pushes, log -> at(log, 100), pushing);
         add("20 Hz", pushes, log -> at(log, 20), pushing);
         runs.add(new KnownRun("rows lost here and there", () -> thinned(pushes), Set.of(pushing)));
         runs.add(new KnownRun("a gap of two seconds and a clock that begins anew", () -> broken(pushes), Set.of(pushing)));

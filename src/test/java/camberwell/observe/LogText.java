@@ -14,7 +14,7 @@ final class LogText {
     private final Map<String, Double> noise = new LinkedHashMap<>();
     char delimiter = ',';
     char decimal = '.';
-    int every = 2;
+    int every = 1;
     String before = "";
     double jitter;
 
@@ -74,9 +74,9 @@ final class LogText {
     }
 
     LogText late(String start, double seconds, List<MadeRun.Sample> samples) {
-        int rows = (int) Math.round(seconds / 0.005);
+        int rows = (int) Math.round(seconds / MadeRun.DT);
         columns.replaceAll((name, value) -> name.startsWith(start) ? it -> {
-            int now = (int) Math.round((it.t - samples.get(0).t) / 0.005);
+            int now = (int) Math.round((it.t - samples.get(0).t) / MadeRun.DT);
             return value.applyAsDouble(samples.get(Math.max(0, Math.min(samples.size() - 1, now - rows))));
         } : value);
         return this;

@@ -24,7 +24,7 @@ final class MadeRun {
     private static final double BRAKING = 9.0;
     private static final double POWER = 4.0;
     private static final double TOP = 58;
-    private static final double DT = 0.005;
+    static final double DT = 0.01;
 
     final Circuit circuit;
     int laps = 8;
@@ -120,7 +120,7 @@ final class MadeRun {
         return smooth;
     }
 
-    /** All samples at the inner step of 5 ms. */
+    /** All samples at the inner step of 10 ms. */
     List<Sample> drive() {
         Random random = new Random(seed);
         List<Sample> samples = new ArrayList<>();
