@@ -59,7 +59,8 @@ import picocli.CommandLine.Spec;
                 + "own complaints from a case, and says where log and driver agree and where they do not."},
         footer = {"", "Examples:",
             "  camberwell observe run3.csv --car my-car.yaml",
-            "  camberwell observe run3.csv.gz --car my-car.yaml --channels logger.yaml -o run3.yaml --svg run3.svg",
+            "  camberwell observe run3.csv --car my-car.yaml -o run3.yaml",
+            "  camberwell observe run3.csv.gz --car my-car.yaml --svg run3.svg",
             "  camberwell observe --format json run3.csv --with monday.yaml"})
 final class ObserveCommand implements Callable<Integer> {
 
