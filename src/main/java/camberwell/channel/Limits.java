@@ -1,23 +1,18 @@
 package camberwell.channel;
 
-import java.io.IOException;
-import java.nio.file.Files;
+import camberwell.problem.ProblemsException;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Problems;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.composer.Composer;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
-import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.StreamReader;
-import org.yaml.snakeyaml.resolver.Resolver;
 
 /** From what on something counts: {@code rules/observation.yaml}, where each is explained. */
 public final class Limits {
+
+    private static final double MOST = 1e6;
 
     private final Map<String, Double> values;
 
@@ -28,26 +23,23 @@ public final class Limits {
     /**
      * Reads the file.
      *
-     * @throws IllegalArgumentException if it holds something that is no number
+     * @throws ProblemsException if it holds something that is no number
      */
-    public static Limits read(Path file) throws IOException {
-        LoaderOptions options = new LoaderOptions();
+    public static Limits read(Path file) {
+        Problems problems = new Problems();
         Map<String, Double> values = new HashMap<>();
-        flatten("", new Composer(new ParserImpl(new StreamReader(Files.readString(file)), options), new Resolver(),
-                options).getSingleNode(), values);
-        return new Limits(values);
-    }
-
-    private static void flatten(String above, Node node, Map<String, Double> values) {
-        if (node instanceof MappingNode mapping) {
-            for (NodeTuple entry : mapping.getValue()) {
-                if (entry.getKeyNode() instanceof ScalarNode key) {
-                    flatten((above.isEmpty() ? "" : above + ".") + key.getValue(), entry.getValueNode(), values);
-                }
+        Document.load(file, problems).ifPresent(document -> {
+            Fields groups = document.fields("group");
+            for (String group : groups.keys()) {
+                groups.map(group, "limit").ifPresent(limits -> {
+                    for (String limit : limits.keys()) {
+                        limits.number(limit, 0, MOST).ifPresent(value -> values.put(group + "." + limit, value));
+                    }
+                });
             }
-        } else if (node instanceof ScalarNode scalar) {
-            values.put(above, Double.valueOf(scalar.getValue()));
-        }
+        });
+        problems.warningsOrFail();
+        return new Limits(values);
     }
 
     /**

@@ -1,5 +1,7 @@
 package camberwell.run;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -28,5 +30,20 @@ public record Measured(double certainty, double driver, String how, List<Place> 
     /** Copies the list. */
     public Measured {
         evidence = List.copyOf(evidence);
+    }
+
+    /** How, with the place that shows it most clearly: {@code ...; most in corner 2 of lap 5, 3.4 deg}. */
+    public String text() {
+        Place most = null;
+        for (Place place : evidence) {
+            most = most == null || Math.abs(place.figure - place.reference) > Math.abs(most.figure - most.reference) ? place
+                    : most;
+        }
+        if (most == null || most.lap.isEmpty()) {
+            return how;
+        }
+        return how + "; most in " + (most.corner.isPresent() ? "corner " + most.corner.getAsInt() + " of " : "") + "lap "
+                + most.lap.getAsInt() + ", " + BigDecimal.valueOf(most.figure).setScale(1, RoundingMode.HALF_UP) + " "
+                + most.unit;
     }
 }

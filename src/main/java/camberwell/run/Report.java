@@ -36,6 +36,33 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
         return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.of(how));
     }
 
+    /**
+     * Whether both speak of the same thing: one symptom, and nothing that both name is named otherwise. A rear that lets go
+     * at once is a rear that slides.
+     */
+    public boolean alike(Report other) {
+        return kin(symptom) == kin(other.symptom) && agrees(phase, other.phase) && agrees(speed, other.speed)
+                && agrees(where.map(Place::axle), other.where.map(Place::axle))
+                && (turn.isEmpty() || other.turn.isEmpty() || turn.get() == Turn.BOTH || other.turn.get() == Turn.BOTH
+                        || turn.equals(other.turn));
+    }
+
+    /** Whether both cannot be true of one car: the front slides, and the rear slides, in one phase of the same corners. */
+    public boolean contradicts(Report other) {
+        boolean opposite = kin(symptom) == Symptom.UNDERSTEER && kin(other.symptom) == Symptom.OVERSTEER
+                || kin(symptom) == Symptom.OVERSTEER && kin(other.symptom) == Symptom.UNDERSTEER;
+        return opposite && phase.isPresent() && phase.equals(other.phase) && agrees(speed, other.speed)
+                && agrees(turn, other.turn);
+    }
+
+    private static Symptom kin(Symptom symptom) {
+        return symptom == Symptom.SNAP_OVERSTEER ? Symptom.OVERSTEER : symptom;
+    }
+
+    private static <T> boolean agrees(Optional<T> one, Optional<T> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
+    }
+
     /** In words, as far as things were said: {@code clear understeer at entry in slow corners, every lap}. */
     public String text() {
         StringBuilder text = new StringBuilder(severity.id()).append(' ').append(symptom.spoken());

@@ -3,7 +3,6 @@ package camberwell.channel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
@@ -15,11 +14,7 @@ class ClockTest {
     private final Limits limits = limits();
 
     static Limits limits() {
-        try {
-            return Limits.read(Path.of("rules", "observation.yaml"));
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
+        return Limits.read(Path.of("rules", "observation.yaml"));
     }
 
     private static Binding slot(Kind kind, int index) {

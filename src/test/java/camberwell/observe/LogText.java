@@ -14,7 +14,7 @@ final class LogText {
     private final Map<String, Double> noise = new LinkedHashMap<>();
     char delimiter = ',';
     char decimal = '.';
-    int every = 2;
+    int every = 1;
     String before = "";
     double jitter;
 
@@ -26,7 +26,7 @@ final class LogText {
         text.put("Distance [m]", it -> it.lapDistance, 0);
         text.put("Speed [km/h]", it -> it.v * 3.6, 0.1);
         text.put("Steering Angle [deg]", it -> Math.toDegrees(it.steer), 0.3);
-        text.put("Lateral Acceleration [g]", it -> it.ay / 9.80665, 0.02);
+        text.put("Lateral Acceleration [g]", it -> it.felt / 9.80665, 0.02);
         text.put("Longitudinal Acceleration [g]", it -> it.ax / 9.80665, 0.02);
         text.put("Yaw Rate [deg/s]", it -> Math.toDegrees(it.r), 0.3);
         text.put("Throttle [%]", it -> it.throttle * 100, 0.2);
@@ -74,9 +74,9 @@ final class LogText {
     }
 
     LogText late(String start, double seconds, List<MadeRun.Sample> samples) {
-        int rows = (int) Math.round(seconds / 0.005);
+        int rows = (int) Math.round(seconds / MadeRun.DT);
         columns.replaceAll((name, value) -> name.startsWith(start) ? it -> {
-            int now = (int) Math.round((it.t - samples.get(0).t) / 0.005);
+            int now = (int) Math.round((it.t - samples.get(0).t) / MadeRun.DT);
             return value.applyAsDouble(samples.get(Math.max(0, Math.min(samples.size() - 1, now - rows))));
         } : value);
         return this;

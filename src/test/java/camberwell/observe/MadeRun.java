@@ -24,7 +24,7 @@ final class MadeRun {
     private static final double BRAKING = 9.0;
     private static final double POWER = 4.0;
     private static final double TOP = 58;
-    private static final double DT = 0.005;
+    static final double DT = 0.01;
 
     final Circuit circuit;
     int laps = 8;
@@ -36,7 +36,8 @@ final class MadeRun {
     final List<Slide> slides = new ArrayList<>();
     /** Entry speed of a corner in a lap, as a factor. */
     final Map<List<Integer>, Double> entrySpeed = new HashMap<>();
-    double stab;
+    boolean stabs;
+    double lockRear;
     double lockFront;
     double spinRear;
 
@@ -69,6 +70,7 @@ final class MadeRun {
         double v;
         double steer;
         double ay;
+        double felt;
         double ax;
         double r;
         double throttle;
@@ -118,7 +120,7 @@ final class MadeRun {
         return smooth;
     }
 
-    /** All samples at the inner step of 5 ms. */
+    /** All samples at the inner step of 10 ms. */
     List<Sample> drive() {
         Random random = new Random(seed);
         List<Sample> samples = new ArrayList<>();
@@ -165,7 +167,10 @@ final class MadeRun {
                 double yawRate = samples.isEmpty() ? 0 : (sample.r - lastYaw) / DT;
                 lastYaw = sample.r;
                 double lag = kappa * speed;
-                double linear = WHEELBASE * sample.r / speed + GRADIENT * sample.ay
+                // What the tyres carry and an accelerometer feels on a bank: the turn less a share of the weight.
+                double carried = sample.ay * Math.cos(bank) - Math.signum(kappa) * 9.81 * Math.sin(bank)
+                        * Math.min(1, Math.abs(kappa) * 100);
+                double linear = WHEELBASE * sample.r / speed + GRADIENT * carried
                         + YAW_DELAY * clamp((lag - (samples.isEmpty() ? lag : samples.get(samples.size() - 1).extra[2])) / DT);
                 sample.extra[2] = lag;
                 sample.extra[3] = yawRate;
@@ -173,6 +178,12 @@ final class MadeRun {
                 double pedal = ax + 0.5;
                 sample.throttle = Math.max(0, Math.min(1, pedal / (POWER * Math.max(0.25, 1 - speed / 75))));
                 sample.brake = Math.max(0, Math.min(1, (-ax - 0.8) / BRAKING));
+                if (stabs && lap > 0 && sample.throttle > 0.2 && Math.abs(kappa) > 0.008) {
+                    // The foot comes down and off again twice a second.
+                    sample.throttle = Math.sin(2 * Math.PI * 1.6 * t) > 0 ? Math.min(1, sample.throttle + 0.5)
+                            : Math.max(0, sample.throttle - 0.3);
+                }
+                sample.felt = carried;
                 heading += sample.r * DT;
                 x += speed * Math.cos(heading) * DT;
                 y += speed * Math.sin(heading) * DT;
@@ -203,6 +214,9 @@ final class MadeRun {
         if (lockFront > 0 && sample.brake > 0.3 && Math.abs(circuit.curvature(sample.lapDistance)) < 1e-4) {
             sample.wheels[0] *= 1 - lockFront;
             sample.wheels[1] *= 1 - lockFront;
+        }
+        if (lockRear > 0 && sample.brake > 0.3 && Math.abs(circuit.curvature(sample.lapDistance)) < 1e-4) {
+            sample.wheels[2] *= 1 - lockRear;
         }
         double kappa = circuit.curvature(sample.lapDistance);
         if (spinRear > 0 && sample.throttle > 0.4 && Math.abs(kappa) > 1e-3 && sample.v < 25) {
@@ -238,10 +252,10 @@ final class MadeRun {
         return wanted;
     }
 
-    /** The phase of the corner as the maker of the run sees it. */
+    /** The phase of the corner as the maker of the run sees it: by the way through it, with room between the phases. */
     static Phase phase(double s, double[] corner) {
         double part = (s - corner[0]) / (corner[1] - corner[0]);
-        return part < 0.12 || part > 0.92 ? Phase.STRAIGHT : part < 0.26 ? Phase.ENTRY : part < 0.66 ? Phase.MID_CORNER
-                : Phase.EXIT;
+        return part < 0.10 || part > 0.94 ? Phase.STRAIGHT : part < 0.22 ? Phase.ENTRY : part < 0.36 ? Phase.KERBS
+                : part < 0.56 ? Phase.MID_CORNER : part < 0.72 ? Phase.KERBS : Phase.EXIT;
     }
 }

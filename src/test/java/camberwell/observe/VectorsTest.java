@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import camberwell.channel.Limits;
 import camberwell.vocabulary.Since;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,11 +20,7 @@ class VectorsTest {
     private final Limits limits = limits();
 
     static Limits limits() {
-        try {
-            return Limits.read(Path.of("rules", "observation.yaml"));
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
+        return Limits.read(Path.of("rules", "observation.yaml"));
     }
 
     @Test
