@@ -270,6 +270,15 @@ final class LayoutReader {
     }
 
     private ProblemsException noRows() {
+        for (int i = 0; i < lines.size(); i++) {
+            for (char delimiter : DELIMITERS) {
+                List<String> cells = split(lines.get(i), delimiter);
+                long known = cells.stream().filter(cell -> !HeadingWords.guesses(heading(0, cell, "")).isEmpty()).count();
+                if (known >= FEWEST_COLUMNS) {
+                    return wrong(i + 2, 1, "below the headings there are no rows of numbers");
+                }
+            }
+        }
         return wrong(1, 1, "no rows of numbers were found in the first " + lines.size() + " lines; a log has a line of "
                 + "headings and below it a row for each sample, with commas, semicolons or tabs between at least "
                 + FEWEST_COLUMNS + " columns");

@@ -101,9 +101,14 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
         while (problems.size() < MOST && iterator.hasNext()) {
             iterator.next();
             boolean ragged = fields != slotOf.length && !(fields == slotOf.length + 1 && emptyRow);
-            if (ragged && !iterator.hasNext()) {
-                cutOff = true;
-                break;
+            if (ragged && !headingsAgain && !again) {
+                Problem wrong = raggedRow();
+                // A logger that was switched off leaves its last line cut off.
+                cutOff = !iterator.hasNext();
+                if (!cutOff) {
+                    problems.add(wrong);
+                }
+                continue;
             }
             if (headingsAgain || again && !inRow.isEmpty()) {
                 // Logs that were strung together, each with its headings and perhaps its units.
@@ -117,12 +122,6 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
                 continue;
             }
             again = false;
-            if (ragged) {
-                problems.add(Problem.error(source.name(), (int) line, Math.max(1, column - 1), "this row has " + fields
-                        + (fields == 1 ? " cell" : " cells") + ", and there are " + slotOf.length
-                        + " headings; mend the row or take it out"));
-                continue;
-            }
             if (!inRow.isEmpty()) {
                 problems.addAll(inRow);
                 continue;
@@ -139,6 +138,12 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
         if (filled > 0 && problems.isEmpty()) {
             to.accept(new Batch(values, filled, anew));
         }
+    }
+
+    private Problem raggedRow() {
+        return Problem.error(source.name(), (int) line, Math.max(1, column - 1), "this row has " + fields
+                + (fields == 1 ? " cell" : " cells") + ", and there are " + slotOf.length
+                + " headings; mend the row or take it out");
     }
 
     @Override
