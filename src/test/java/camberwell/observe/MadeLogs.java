@@ -9,7 +9,7 @@ public final class MadeLogs {
     private MadeLogs() {
     }
 
-    /** Eight laps at 20 Hz of a car that pushes in the middle of fast corners and slides out of slow ones. */
+    /** Six laps at 10 Hz of a car that pushes in the middle of fast corners and slides out of slow ones. */
     public static String pushesAndSlides() {
         return text(MadeRun.on(Circuit.seven()).with(Slide.of(3, Phase.MID_CORNER, CornerSpeed.FAST))
                 .with(Slide.of(-5, Phase.EXIT, CornerSpeed.SLOW)), true);
@@ -21,8 +21,9 @@ public final class MadeLogs {
     }
 
     private static String text(MadeRun run, boolean positions) {
+        run.laps = 6;
         LogText text = LogText.plain();
-        text.every = 5;
+        text.every = 10;
         if (positions) {
             text.put("Latitude [deg]", it -> 47 + it.y / 111_195, 0).put("Longitude [deg]",
                     it -> 8 + it.x / 111_195 / Math.cos(Math.toRadians(47)), 0);
