@@ -162,6 +162,7 @@ final class Binder {
 
     private boolean has(Kind kind) {
         return bindings.containsKey(Channel.of(kind))
+                || Optional.ofNullable(map.columns().get(Channel.of(kind))).flatMap(ChannelMap.Column::name).isPresent()
                 || problems.stream().anyMatch(it -> it.message().contains("\n    " + kind.id() + ":"));
     }
 

@@ -39,26 +39,27 @@ public final class LogSource implements Closeable {
     /**
      * Opens a file.
      *
+     * @param name how problems name it
      * @throws ProblemsException if it cannot be read
      */
-    public static LogSource open(Path file) {
+    public static LogSource open(String name, Path file) {
         if (Files.isDirectory(file)) {
-            throw problem(file.toString(), "this is a folder, not a log", Optional.empty());
+            throw problem(name, "this is a folder, not a log", Optional.empty());
         }
         try {
             InputStream in = Files.newInputStream(file);
             try {
-                return new LogSource(file.toString(), in);
+                return new LogSource(name, in);
             } catch (IOException e) {
                 in.close();
                 throw e;
             }
         } catch (NoSuchFileException e) {
-            throw problem(file.toString(), "there is no such file", Siblings.nearestFile(file));
+            throw problem(name, "there is no such file", Siblings.nearestFile(file));
         } catch (AccessDeniedException e) {
-            throw problem(file.toString(), "the file may not be read", Optional.empty());
+            throw problem(name, "the file may not be read", Optional.empty());
         } catch (IOException e) {
-            throw broken(file.toString(), e);
+            throw broken(name, e);
         }
     }
 

@@ -80,7 +80,7 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
             if (e.getCause() instanceof IOException io) {
                 throw LogSource.broken(source.name(), io);
             }
-            throw new ProblemsException(Problem.error(source.name(), (int) line + 1, 1,
+            throw new ProblemsException(Problem.error(source.name(), (int) line, 1,
                     "a quotation mark is opened here or further down and never closed, or a line is over a million "
                             + "characters long"));
         } catch (UncheckedIOException e) {

@@ -130,7 +130,7 @@ final class ObserveCommand implements Callable<Integer> {
     }
 
     private Log read(String name, ChannelMap map, Limits limits) {
-        try (LogSource in = name.equals("-") ? LogSource.of("-", console.in()) : LogSource.open(console.path(name))) {
+        try (LogSource in = name.equals("-") ? LogSource.of("-", console.in()) : LogSource.open(name, console.path(name))) {
             return LogReader.read(in, map, limits);
         } catch (IOException e) {
             throw new ProblemsException(Problem.of(name, "cannot be read: " + e.getMessage(), Optional.empty()));

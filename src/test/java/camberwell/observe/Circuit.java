@@ -66,7 +66,7 @@ final class Circuit {
     /** The same with a chicane in the place of the second corner. */
     static Circuit chicane() {
         return new Circuit(List.of(320.0, 420.0, 4.0, 240.0, 260.0, 300.0, 230.0, 480.0, 220.0), List.of(
-                new Bend(28, 95), new Bend(45, 50), new Bend(45, -50), new Bend(170, 55), new Bend(24, 120),
+                new Bend(28, 95), new Bend(55, 50), new Bend(55, -50), new Bend(170, 55), new Bend(24, 120),
                 new Bend(80, -75), new Bend(27, 100), new Bend(160, -50)));
     }
 

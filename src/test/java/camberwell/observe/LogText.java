@@ -17,6 +17,7 @@ final class LogText {
     int every = 1;
     String before = "";
     double jitter;
+    int decimals = 4;
 
     /** Plain English headings, SI units with their names in brackets. */
     static LogText plain() {
@@ -86,12 +87,13 @@ final class LogText {
         return write(run.drive(), run.noise, run.seed);
     }
 
-    /** With four digits after the mark; the platform's formatter would take most of a test's time. */
+    /** With a fixed number of digits after the mark; the platform's formatter would take most of a test's time. */
     private void number(StringBuilder text, double value) {
-        long scaled = Math.round(Math.abs(value) * 10_000);
-        text.append(value < 0 && scaled > 0 ? "-" : "").append(scaled / 10_000).append(decimal);
-        String rest = String.valueOf(10_000 + scaled % 10_000);
-        text.append(rest, 1, 5);
+        long one = Math.round(Math.pow(10, decimals));
+        long scaled = Math.round(Math.abs(value) * one);
+        text.append(value < 0 && scaled > 0 ? "-" : "").append(scaled / one).append(decimal);
+        String rest = String.valueOf(one + scaled % one);
+        text.append(rest, 1, decimals + 1);
     }
 
     String write(List<MadeRun.Sample> samples, double scatter, long seed) {
