@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Looks for slides of the front and of the rear: what the understeer angle has beyond the car's own line. */
 final class Slides {
@@ -108,38 +107,52 @@ final class Slides {
     }
 
     private double note(Symptom symptom, int lap, int corner, Phase phase, List<Window> windows, boolean front) {
-        List<Window> own = windows.stream().filter(window -> window.phase == phase).toList();
-        if (own.isEmpty()) {
-            return 0;
-        }
+        Window first = null;
         Window most = null;
         Window anywhere = null;
         boolean apart = false;
-        for (Window window : own) {
+        double beside = 0;
+        for (int i = 0; i < windows.size(); i++) {
+            Window window = windows.get(i);
+            if (window.phase != phase) {
+                continue;
+            }
+            first = first == null ? window : first;
             anywhere = anywhere == null || window.figure(front) > anywhere.figure(front) ? window : anywhere;
-            boolean near = near(window, windows).findAny().isPresent();
-            apart |= !near;
-            boolean shared = near && near(window, windows).anyMatch(it -> it.figure(front) >= SHARED * window.figure(front));
-            if (!shared && (most == null || window.figure(front) > most.figure(front))) {
+            double other = beside(windows, i, front);
+            apart |= Double.isNaN(other);
+            beside = Double.isNaN(other) ? beside : Math.max(beside, other);
+            if (!(other >= SHARED * window.figure(front))
+                    && (most == null || window.figure(front) > most.figure(front))) {
                 most = window;
             }
         }
+        if (first == null) {
+            return 0;
+        }
         if (!apart) {
             // A phase as short as that counts if it shows no less than those beside it.
-            double beside = own.stream().flatMap(window -> near(window, windows)).mapToDouble(it -> it.figure(front)).max()
-                    .orElse(0);
             most = anywhere.figure(front) >= ALIKE * beside ? anywhere : null;
         }
         double figure = most == null ? 0 : most.figure(front);
-        seen.get(symptom).add(new Sighting(lap, corner, phase, figure, most == null ? own.get(0).sample : most.sample));
+        seen.get(symptom).add(new Sighting(lap, corner, phase, figure, most == null ? first.sample : most.sample));
         return figure;
     }
 
-    /** Windows of other phases so near that what is seen there may be theirs. */
-    private Stream<Window> near(Window window, List<Window> windows) {
+    /** The most that other phases show so near that it may be the same; not a number where none is near. */
+    private double beside(List<Window> windows, int at, boolean front) {
         int blur = trace.samples(limits.of("phases.blur"));
-        return windows.stream().filter(other -> other.phase != window.phase
-                && Math.abs(other.sample - window.sample) <= blur);
+        Window window = windows.get(at);
+        double most = Double.NaN;
+        for (int step = -1; step <= 1; step += 2) {
+            for (int i = at + step; i >= 0 && i < windows.size()
+                    && Math.abs(windows.get(i).sample - window.sample) <= blur; i += step) {
+                if (windows.get(i).phase != window.phase && !(windows.get(i).figure(front) <= most)) {
+                    most = windows.get(i).figure(front);
+                }
+            }
+        }
+        return most;
     }
 
     private List<Window> windows(LapPhases lap, int from, int to) {

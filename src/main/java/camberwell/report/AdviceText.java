@@ -13,6 +13,7 @@ import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.vocabulary.Audience;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -30,6 +31,7 @@ public final class AdviceText {
     private final boolean engineer;
     private final int top;
     private final boolean terms;
+    private List<String> beside = List.of();
 
     /**
      * @param audience club, or engineer for every finding, rule and term; for newcomers there is {@link NewcomerText}
@@ -46,6 +48,12 @@ public final class AdviceText {
     /** Text for a club driver. */
     public AdviceText(Notes notes, int top, boolean terms) {
         this(notes, Audience.CLUB, top, terms);
+    }
+
+    /** The same, where {@code explain} needs these options too to come to the same advice. */
+    public AdviceText beside(List<String> options) {
+        beside = List.copyOf(options);
+        return this;
     }
 
     /** Writes {@code advice} on {@code page}. */
@@ -78,8 +86,10 @@ public final class AdviceText {
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), advice.experience(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
-            page.heading("How the first one came about").command("camberwell", "explain", advice.run().source(),
-                    "--change", advice.changes().get(0).change().id());
+            List<String> words = new ArrayList<>(List.of("camberwell", "explain", advice.run().source(),
+                    "--change", advice.changes().get(0).change().id()));
+            words.addAll(beside);
+            page.heading("How the first one came about").command(words.toArray(String[]::new));
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
