@@ -6,6 +6,7 @@ import camberwell.knowledge.Effect;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
@@ -36,9 +37,11 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
     static List<Complaint> of(Case run, TyreReadings tyres, Weights weights) {
         List<Complaint> complaints = new ArrayList<>();
         for (Report report : run.reports()) {
-            complaints.add(new Complaint(report.symptom(), report.where().map(Place::axle), report.phase(),
-                    report.speed(), weights.severity().get(report.severity())
-                            * weights.occurrence().get(report.occurrence()), report.text(), Optional.of(report)));
+            if (report.measured().isEmpty() || run.reports().stream().noneMatch(said -> said.measured().isEmpty()
+                    && said.alike(report))) {
+                complaints.add(new Complaint(report.symptom(), report.where().map(Place::axle), report.phase(),
+                        report.speed(), worth(report, run.reports(), weights), report.text(), Optional.of(report)));
+            }
         }
         for (Reading reading : tyres.readings()) {
             symptom(reading.state()).ifPresent(symptom -> {
@@ -56,6 +59,21 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
         return List.copyOf(complaints);
     }
 
+    /**
+     * What it is worth to relieve it on the car: as severe as it is, as certain as driver and log together make it, and less
+     * what the log puts down to the driving. A complaint of the driver that the log bears out counts once.
+     */
+    private static double worth(Report report, List<Report> all, Weights weights) {
+        double drivers = 0;
+        for (Report witness : all) {
+            if (witness.measured().isPresent() && witness.alike(report)) {
+                drivers = Math.max(drivers, witness.measured().get().driver());
+            }
+        }
+        return weights.severity().get(report.severity()) * Facts.reported(report, all, weights).certainty()
+                * (1 - drivers);
+    }
+
     /** Whether a person said so. */
     public boolean reported() {
         return report.isPresent();
@@ -71,6 +89,16 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
             case MIDDLE_COLD, BELOW_TARGET, BELOW_TARGET_ALONE -> Symptom.COLD_MIDDLE;
             case INSIDE_WINDOW, HOTTER_AXLE, EVEN_TREAD, SIDES_DIFFER, AT_TARGET -> null;
         });
+    }
+
+    /** Whether what came of a change is told of this complaint; what either leaves open is any. */
+    boolean is(Tried.On on) {
+        return on.symptom().filter(it -> it != symptom).isEmpty()
+                && agree(on.where().map(Place::axle), where) && agree(on.phase(), phase) && agree(on.speed(), speed);
+    }
+
+    private static <T> boolean agree(Optional<T> one, Optional<T> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
     /**

@@ -10,9 +10,20 @@ import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import java.util.Optional;
 
-/** One complaint of the driver or the coach. What nobody said stays open. */
+/**
+ * One complaint of the driver or the coach, or one that a log shows. What nobody said stays open.
+ *
+ * @param measured how a log shows it; empty for what a person said
+ */
 public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
-        Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn) {
+        Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn,
+        Optional<Measured> measured) {
+
+    /** A complaint that a person made. */
+    public Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
+            Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn) {
+        this(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.empty());
+    }
 
     /** A complaint with nothing said beyond the symptom: clear, and on every lap. */
     public static Report of(Symptom symptom) {
@@ -20,12 +31,42 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
                 Occurrence.EVERY_LAP, Optional.empty(), Optional.empty());
     }
 
+    /** The same complaint as a log shows it. */
+    public Report withMeasured(Measured how) {
+        return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.of(how));
+    }
+
+    /**
+     * Whether both speak of the same thing: one symptom, and nothing that both name is named otherwise. A rear that lets go
+     * at once is a rear that slides.
+     */
+    public boolean alike(Report other) {
+        return kin(symptom) == kin(other.symptom) && agrees(phase, other.phase) && agrees(speed, other.speed)
+                && agrees(where.map(Place::axle), other.where.map(Place::axle))
+                && (turn.isEmpty() || other.turn.isEmpty() || turn.get() == Turn.BOTH || other.turn.get() == Turn.BOTH
+                        || turn.equals(other.turn));
+    }
+
+    /** Whether both cannot be true of one car: the front slides, and the rear slides, in one phase of the same corners. */
+    public boolean contradicts(Report other) {
+        boolean opposite = kin(symptom) == Symptom.UNDERSTEER && kin(other.symptom) == Symptom.OVERSTEER
+                || kin(symptom) == Symptom.OVERSTEER && kin(other.symptom) == Symptom.UNDERSTEER;
+        return opposite && phase.isPresent() && phase.equals(other.phase) && agrees(speed, other.speed)
+                && agrees(turn, other.turn);
+    }
+
+    private static Symptom kin(Symptom symptom) {
+        return symptom == Symptom.SNAP_OVERSTEER ? Symptom.OVERSTEER : symptom;
+    }
+
+    private static <T> boolean agrees(Optional<T> one, Optional<T> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
+    }
+
     /** In words, as far as things were said: {@code clear understeer at entry in slow corners, every lap}. */
     public String text() {
-        StringBuilder text = new StringBuilder(severity.id()).append(' ').append(symptom.spoken());
-        where.ifPresent(place -> text.append(" at the ").append(place.tyres()));
-        phase.ifPresent(when -> text.append(' ').append(when.at()));
-        speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
+        StringBuilder text = new StringBuilder(severity.id()).append(' ')
+                .append(complaint(symptom, where, phase, speed));
         turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways"
                 : " in " + side.id() + " turns only"));
         text.append(switch (occurrence) {
@@ -39,5 +80,15 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
             case LATE_RUN -> ", late in the run";
         }));
         return text.toString();
+    }
+
+    /** A complaint without how bad and how often it is: {@code understeer at entry in slow corners}. */
+    static StringBuilder complaint(Symptom symptom, Optional<Place> where, Optional<Phase> phase,
+            Optional<CornerSpeed> speed) {
+        StringBuilder text = new StringBuilder(symptom.spoken());
+        where.ifPresent(place -> text.append(" at the ").append(place.tyres()));
+        phase.ifPresent(when -> text.append(' ').append(when.at()));
+        speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
+        return text;
     }
 }
