@@ -179,6 +179,11 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         return manifest.map(own -> own.name() + " " + own.version()).orElse(name);
     }
 
+    /** Whose it is, in words: {@code tall-kerbs 1.0, A. Tutor}; the folder where it does not say. */
+    public String shown() {
+        return manifest.map(it -> it.name() + " " + it.version() + ", " + it.author()).orElse(name);
+    }
+
     /** The rule files, by path. */
     Map<String, String> rules() {
         return only(path -> path.endsWith(".dslr"));

@@ -35,13 +35,14 @@ class RuleProblemsTest {
         bench = new Bench(directory);
     }
 
-    /** Everything but the excerpts, the carets and the last line. */
+    /** Everything but the numbers of checks, the excerpts, the carets and the last line. */
     private List<String> problems() {
         Bench.Run run = bench.run("rules", "check", "mine");
         assertEquals("", run.err());
         assertEquals(1, run.code(), run.out());
         assertFalse(bench.compiled(), "a check compiles nothing");
-        return run.out().lines().filter(line -> line.startsWith("mine/")).toList();
+        return run.out().lines().filter(line -> line.startsWith("mine/"))
+                .map(line -> line.replaceAll(" \\[check [0-9]+]", "")).toList();
     }
 
     private void says(String... expected) {
