@@ -70,7 +70,7 @@ public final class Bench {
     public enum Relief {
         BETTER, WORSE, NONE;
 
-        private static Relief of(double gain, double least) {
+        static Relief of(double gain, double least) {
             return gain > least ? BETTER : gain < -least ? WORSE : NONE;
         }
 

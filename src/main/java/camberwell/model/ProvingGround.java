@@ -1,0 +1,206 @@
+package camberwell.model;
+
+import camberwell.physics.CornerPhase;
+import camberwell.physics.HandlingModel;
+import camberwell.physics.motion.Bumps;
+import camberwell.physics.motion.Channel;
+import camberwell.physics.motion.Corner;
+import camberwell.physics.motion.History;
+import camberwell.physics.motion.InATurn;
+import camberwell.physics.motion.Kerb;
+import camberwell.physics.motion.Manoeuvre;
+import camberwell.physics.motion.Measures;
+import camberwell.physics.motion.MovingCar;
+import camberwell.physics.motion.Pace;
+import camberwell.physics.motion.StepSteer;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Drive;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Quality;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where a car is driven before and after a change. What is asked of it is taken from the car as it stands, and is the
+ * same for every other: the same course at the same pace. Remembers what it measured. For one thread.
+ */
+public final class ProvingGround {
+
+    /** Parts of its cornering grip that a driver uses, and of the same for braking and power: common practice. */
+    private static final double CORNERING = 0.93;
+    private static final double BRAKING = 0.7;
+    private static final Map<Drive, Double> POWER = Map.of(Drive.FRONT, 0.35, Drive.REAR, 0.4, Drive.ALL, 0.55);
+    /** W/kg, by the grip of the tyres: a car on slicks has more than a road car. */
+    private static final double ENGINE = 150;
+    private static final double LIFTS_AT = 0.88;
+    private static final double STEPS_TO = 0.5;
+    private static final Manoeuvre.Part TURN_IN =
+            new Manoeuvre.Part(Manoeuvre.Phase.ENTRY, Channel.TIME, 0, 0.35);
+    /** A change of less is nothing. */
+    private static final double LEAST_ANSWER = 0.001;
+    private static final double KERB_AT = 0.6;
+    private static final double KERB_HEIGHT = 0.025;
+    private static final double KERB_LENGTH = 1.5;
+
+    private final CarModel car;
+    private final Map<Double, Double> grip = new HashMap<>();
+    private final Map<Asked, Manoeuvre> manoeuvres = new HashMap<>();
+    private final Map<Driven, Map<Phase, Figures>> measured = new HashMap<>();
+    private final Map<Driven, Double> answers = new HashMap<>();
+
+    /** What a car can be asked to do. */
+    public enum Exercise {
+        /** Braking, into a corner, round it and out of it. */
+        CORNER(Phase.BRAKING, Phase.ENTRY, Phase.MID_CORNER, Phase.EXIT),
+        /** The throttle closed in a corner, the driver holding his course: ISO 9816 with a driver. */
+        LIFT_OFF(Phase.LIFT_OFF),
+        /** A kerb under the inner wheels in a corner. */
+        KERB(Phase.KERBS),
+        /** A straight with bumps. */
+        BUMPS(Phase.STRAIGHT),
+        /** Step steer, ISO 7401. */
+        STEP_STEER;
+
+        private final List<Phase> phases;
+
+        Exercise(Phase... phases) {
+            this.phases = List.of(phases);
+        }
+
+        /** The exercise that shows a phase. */
+        public static Exercise of(Phase phase) {
+            for (Exercise exercise : values()) {
+                if (exercise.phases.contains(phase)) {
+                    return exercise;
+                }
+            }
+            throw new IllegalArgumentException("nothing shows " + phase);
+        }
+    }
+
+    private record Asked(Exercise exercise, double speed) {
+    }
+
+    private record Driven(CarModel model, Asked asked) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Driven driven && model == driven.model && asked.equals(driven.asked);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * System.identityHashCode(model) + asked.hashCode();
+        }
+    }
+
+    /** @param car the car as it stands */
+    public ProvingGround(CarModel car) {
+        this.car = car;
+    }
+
+    /** The car as it stands. */
+    public CarModel car() {
+        return car;
+    }
+
+    /** What it can hold with neither brake nor power at a speed in m/s, m/s². */
+    private double grip(double speed) {
+        return grip.computeIfAbsent(speed, fresh -> HandlingModel.maxLateralAcceleration(
+                car.vehicle(CornerPhase.MID_CORNER), speed, 0));
+    }
+
+    /** The exercise at a speed in m/s, as the car as it stands can do it. */
+    public Manoeuvre manoeuvre(Exercise exercise, double speed) {
+        return manoeuvres.computeIfAbsent(new Asked(exercise, speed), fresh -> ask(exercise, speed));
+    }
+
+    private Manoeuvre ask(Exercise exercise, double speed) {
+        double most = grip(speed);
+        return switch (exercise) {
+            case CORNER -> new Corner(speed, new Pace.Demand(CORNERING * most, BRAKING * most,
+                    POWER.get(car.car().drive().orElseThrow()) * most, ENGINE * most / 10));
+            case LIFT_OFF -> new InATurn(InATurn.Kind.POWER_OFF, speed * speed / (LIFTS_AT * most), speed,
+                    -CornerPhase.OVERRUN, true);
+            case KERB -> new Kerb(speed * speed / (KERB_AT * most), speed, KERB_HEIGHT, KERB_LENGTH);
+            case BUMPS -> new Bumps(speed, 1);
+            case STEP_STEER -> new StepSteer(speed, car.vehicle(CornerPhase.MID_CORNER).bicycle()
+                    .steer(speed * speed / (STEPS_TO * most), speed));
+        };
+    }
+
+    /** Has a car do an exercise. */
+    public History drive(CarModel other, Exercise exercise, double speed) {
+        return manoeuvre(exercise, speed).drive(other.inMotion());
+    }
+
+    /**
+     * How a car behaves in a phase.
+     *
+     * @param other this car, or the same with a change made
+     * @param phase the phase
+     * @param speed m/s
+     * @return empty where the car was lost before
+     */
+    public Optional<Figures> figures(CarModel other, Phase phase, double speed) {
+        Exercise exercise = Exercise.of(phase);
+        Map<Phase, Figures> known = measured.computeIfAbsent(new Driven(other, new Asked(exercise, speed)),
+                fresh -> measure(other, exercise, speed));
+        return Optional.ofNullable(known.get(phase));
+    }
+
+    /**
+     * How promptly a car answers the wheel: its mean yaw rate in the first third of a second after the same step of
+     * steer, degrees a second.
+     */
+    public double answer(CarModel other, double speed) {
+        return answers.computeIfAbsent(new Driven(other, new Asked(Exercise.STEP_STEER, speed)), fresh ->
+                Math.toDegrees(Measures.mean(drive(other, Exercise.STEP_STEER, speed), TURN_IN, Channel.YAW_RATE)));
+    }
+
+    /** The phase in which a moving car shows a complaint or a quality best; empty where it does not. */
+    public static Optional<Phase> shows(Word on) {
+        return Sensed.phases(on).stream().filter(phase -> phase == Phase.MID_CORNER).findFirst()
+                .or(() -> Sensed.phases(on).stream().findFirst());
+    }
+
+    /**
+     * What a change does to a complaint or a quality.
+     *
+     * @param changed the same car with the change made
+     * @param on a symptom or a quality
+     * @param where the axle it is on, where it is bound to one
+     * @param phase the phase
+     * @param speed m/s
+     * @return empty where the moving car does not show it
+     */
+    public Optional<Bench.Relief> relief(CarModel changed, Word on, Optional<Axle> where, Phase phase, double speed) {
+        if (on == Symptom.SLOW_TURN_IN || on == Symptom.NERVOUS_TURN_IN || on == Quality.TURN_IN_RESPONSE) {
+            double before = answer(car, speed);
+            double gain = (answer(changed, speed) - before) / before;
+            return Optional.of(Bench.Relief.of(on == Symptom.NERVOUS_TURN_IN ? -gain : gain, LEAST_ANSWER));
+        }
+        Optional<Sensed> sensed = Sensed.of(on, phase);
+        Optional<Figures> before = sensed.flatMap(by -> figures(car, phase, speed));
+        Optional<Figures> after = before.flatMap(by -> figures(changed, phase, speed));
+        return after.map(to -> sensed.get().relief(before.get(), to, where));
+    }
+
+    private Map<Phase, Figures> measure(CarModel other, Exercise exercise, double speed) {
+        Manoeuvre manoeuvre = manoeuvre(exercise, speed);
+        MovingCar moving = other.inMotion();
+        History run = manoeuvre.drive(moving);
+        Map<Phase, Figures> figures = new EnumMap<>(Phase.class);
+        for (Manoeuvre.Part part : manoeuvre.parts()) {
+            Figures of = Figures.of(other, run, part);
+            if (Double.isFinite(of.understeer())) {
+                figures.put(Phase.valueOf(part.phase().name()), of);
+            }
+        }
+        return figures;
+    }
+}
