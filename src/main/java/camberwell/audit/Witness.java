@@ -12,6 +12,7 @@ import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Quality;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
@@ -78,7 +79,7 @@ final class Witness {
 
     private Set<Relief> reliefs(Change change, Claim.Trouble trouble) {
         Set<Relief> reliefs = new LinkedHashSet<>();
-        for (Phase phase : phases(trouble)) {
+        for (Phase phase : phases(trouble, change.adjuster().adjustment())) {
             for (double speed : speeds(trouble, change.adjuster())) {
                 relief(change, trouble, phase, speed).ifPresent(reliefs::add);
             }
@@ -86,12 +87,12 @@ final class Witness {
         return reliefs;
     }
 
-    private static Set<Phase> phases(Claim.Trouble trouble) {
+    private static Set<Phase> phases(Claim.Trouble trouble, Adjustment by) {
         if (!trouble.phases().isEmpty()) {
             return trouble.phases();
         }
         return BALANCE.contains(trouble.on()) ? EnumSet.of(Phase.ENTRY, Phase.MID_CORNER, Phase.EXIT)
-                : Set.of(ProvingGround.shows(trouble.on()).orElse(Phase.MID_CORNER));
+                : Set.of(ProvingGround.shows(trouble.on(), by).orElse(Phase.MID_CORNER));
     }
 
     private static List<Double> speeds(Claim.Trouble trouble, Adjuster adjuster) {
@@ -125,15 +126,22 @@ final class Witness {
 
     private Optional<Relief> shown(Adjuster adjuster, CarModel changed, Claim.Trouble trouble, Phase phase,
             double speed) {
+        Word on = trouble.on();
+        if (on == Symptom.WHEELSPIN || on == Quality.TRACTION) {
+            // How much power it takes to spin a wheel is a limit, and the steady model looks for it.
+            return CarModel.represents(adjuster) ? steady(adjuster, changed, trouble, phase, speed)
+                    : moving(adjuster, changed, trouble, phase, speed);
+        }
         boolean changes = TRANSIENT.contains(adjuster.adjustment()) || phase == Phase.BRAKING
                 || phase == Phase.LIFT_OFF || phase == Phase.KERBS || phase == Phase.STRAIGHT;
-        Optional<Relief> moving = changes ? moving(changed, trouble, phase, speed) : Optional.empty();
+        Optional<Relief> moving = changes ? moving(adjuster, changed, trouble, phase, speed) : Optional.empty();
         return moving.isPresent() ? moving : steady(adjuster, changed, trouble, phase, speed)
-                .or(() -> changes ? Optional.empty() : moving(changed, trouble, phase, speed));
+                .or(() -> changes ? Optional.empty() : moving(adjuster, changed, trouble, phase, speed));
     }
 
-    private Optional<Relief> moving(CarModel changed, Claim.Trouble trouble, Phase phase, double speed) {
-        return track.relief(changed, trouble.on(), trouble.where(), phase, speed);
+    private Optional<Relief> moving(Adjuster adjuster, CarModel changed, Claim.Trouble trouble, Phase phase,
+            double speed) {
+        return track.relief(adjuster.adjustment(), changed, trouble.on(), trouble.where(), phase, speed);
     }
 
     private Optional<Relief> steady(Adjuster adjuster, CarModel changed, Claim.Trouble trouble, Phase phase,
@@ -141,9 +149,8 @@ final class Witness {
         if (!CarModel.represents(adjuster)) {
             return Optional.empty();
         }
-        Word on = trouble.on();
         CornerPhase settled = STEADY.getOrDefault(phase, trouble.phases().isEmpty() ? CornerPhase.MID_CORNER : null);
         return settled == null ? Optional.empty()
-                : bench.relief(adjuster, changed, on, trouble.where(), settled, speed);
+                : bench.relief(adjuster, changed, trouble.on(), trouble.where(), settled, speed);
     }
 }

@@ -13,6 +13,7 @@ import camberwell.physics.motion.Measures;
 import camberwell.physics.motion.MovingCar;
 import camberwell.physics.motion.Pace;
 import camberwell.physics.motion.StepSteer;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Phase;
@@ -20,10 +21,12 @@ import camberwell.vocabulary.Quality;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where a car is driven before and after a change. What is asked of it is taken from the car as it stands, and is the
@@ -40,9 +43,15 @@ public final class ProvingGround {
     private static final double LIFTS_AT = 0.88;
     private static final double STEPS_TO = 0.5;
     private static final Manoeuvre.Part TURN_IN =
-            new Manoeuvre.Part(Manoeuvre.Phase.ENTRY, Channel.TIME, 0, 0.35);
+            new Manoeuvre.Part(Manoeuvre.Phase.ENTRY, Channel.TIME, 0, 0.1);
     /** A change of less is nothing. */
-    private static final double LEAST_ANSWER = 0.001;
+    private static final double LEAST_ANSWER = 0.0003;
+    private static final Set<Adjustment> OFF_THE_POWER = EnumSet.of(Adjustment.BRAKE_BIAS,
+            Adjustment.DIFFERENTIAL_PRELOAD, Adjustment.DIFFERENTIAL_COAST);
+    /** Adjustments that move load between the wheels of an axle: where one hangs, they move nothing there. */
+    private static final Set<Adjustment> MOVE_LOAD = EnumSet.of(Adjustment.ANTI_ROLL_BAR, Adjustment.SPRINGS,
+            Adjustment.RIDE_HEIGHT);
+    private static final double HANGS = 0.005;
     private static final double KERB_AT = 0.6;
     private static final double KERB_HEIGHT = 0.025;
     private static final double KERB_LENGTH = 1.5;
@@ -154,7 +163,7 @@ public final class ProvingGround {
     }
 
     /**
-     * How promptly a car answers the wheel: its mean yaw rate in the first third of a second after the same step of
+     * How promptly a car answers the wheel: its mean yaw rate in the first tenth of a second after the same step of
      * steer, degrees a second.
      */
     public double answer(CarModel other, double speed) {
@@ -162,15 +171,17 @@ public final class ProvingGround {
                 Math.toDegrees(Measures.mean(drive(other, Exercise.STEP_STEER, speed), TURN_IN, Channel.YAW_RATE)));
     }
 
-    /** The phase in which a moving car shows a complaint or a quality best; empty where it does not. */
-    public static Optional<Phase> shows(Word on) {
-        return Sensed.phases(on).stream().filter(phase -> phase == Phase.MID_CORNER).findFirst()
-                .or(() -> Sensed.phases(on).stream().findFirst());
+    /** The phase in which a moving car shows best what an adjustment does to it; empty where it does not. */
+    public static Optional<Phase> shows(Word on, Adjustment by) {
+        Set<Phase> phases = Sensed.phases(on, by);
+        return phases.stream().filter(phase -> phase == Phase.MID_CORNER).findFirst()
+                .or(() -> phases.stream().findFirst());
     }
 
     /**
      * What a change does to a complaint or a quality.
      *
+     * @param by what was changed
      * @param changed the same car with the change made
      * @param on a symptom or a quality
      * @param where the axle it is on, where it is bound to one
@@ -178,16 +189,32 @@ public final class ProvingGround {
      * @param speed m/s
      * @return empty where the moving car does not show it
      */
-    public Optional<Bench.Relief> relief(CarModel changed, Word on, Optional<Axle> where, Phase phase, double speed) {
+    public Optional<Bench.Relief> relief(Adjustment by, CarModel changed, Word on, Optional<Axle> where, Phase phase,
+            double speed) {
         if (on == Symptom.SLOW_TURN_IN || on == Symptom.NERVOUS_TURN_IN || on == Quality.TURN_IN_RESPONSE) {
-            double before = answer(car, speed);
-            double gain = (answer(changed, speed) - before) / before;
-            return Optional.of(Bench.Relief.of(on == Symptom.NERVOUS_TURN_IN ? -gain : gain, LEAST_ANSWER));
+            return turnIn(by, changed, on == Symptom.NERVOUS_TURN_IN, speed);
         }
-        Optional<Sensed> sensed = Sensed.of(on, phase);
-        Optional<Figures> before = sensed.flatMap(by -> figures(car, phase, speed));
-        Optional<Figures> after = before.flatMap(by -> figures(changed, phase, speed));
-        return after.map(to -> sensed.get().relief(before.get(), to, where));
+        Optional<Sensed> sensed = Sensed.of(on, by, phase);
+        Optional<Figures> before = sensed.flatMap(it -> figures(car, phase, speed));
+        Optional<Figures> after = before.flatMap(it -> figures(changed, phase, speed));
+        boolean hangs = MOVE_LOAD.contains(by) && phase != Phase.KERBS && phase != Phase.STRAIGHT
+                && before.filter(it -> it.leastLoad() < HANGS).isPresent();
+        return hangs ? Optional.empty() : after.map(to -> sensed.get().relief(before.get(), to, where));
+    }
+
+    /** Brakes and the lock off the power turn a car in, or not, on the brakes alone; the rest by a step of steer. */
+    private Optional<Bench.Relief> turnIn(Adjustment by, CarModel changed, boolean nervous, double speed) {
+        if (by == Adjustment.CASTER) {
+            // Calms by the weight at the wheel, which is not held by its angle there.
+            return Optional.empty();
+        }
+        if (OFF_THE_POWER.contains(by)) {
+            return relief(by, changed, nervous ? Symptom.OVERSTEER : Symptom.UNDERSTEER, Optional.empty(), Phase.ENTRY,
+                    speed);
+        }
+        double before = answer(car, speed);
+        double gain = (answer(changed, speed) - before) / before;
+        return Optional.of(Bench.Relief.of(nervous ? -gain : gain, LEAST_ANSWER));
     }
 
     private Map<Phase, Figures> measure(CarModel other, Exercise exercise, double speed) {

@@ -1,12 +1,15 @@
 package camberwell.model;
 
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Quality;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,14 +24,18 @@ import java.util.function.ToDoubleFunction;
  * @param figure the figure, of one axle where the complaint is bound to one
  * @param worse whether more of it is worse
  * @param least a change of less is nothing
+ * @param by the adjustments whose effect it shows
  */
-record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> figure, boolean worse, double least) {
+record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> figure, boolean worse, double least,
+        Set<Adjustment> by) {
 
-    private static final double LEAST_ANGLE = 0.01;
-    private static final double LEAST_SLIP = 0.002;
+    private static final double LEAST_ANGLE = 0.002;
+    private static final double LEAST_SLIP = 0.001;
     private static final double LEAST_TRAVEL = 0.05;
-    private static final double LEAST_TORQUE = 0.2;
-    private static final double LEAST_POWER = 10;
+    private static final double LEAST_TORQUE = 0.02;
+    /** A tyre whose load varies by all of what it carries at rest is as bad as a body thrown up with that, m/s². */
+    private static final double SWING = 20;
+    private static final double LEAST_KICK = 0.03;
 
     private static final Set<Phase> CORNER =
             EnumSet.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
@@ -36,43 +43,53 @@ record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> fig
     private static final Set<Phase> POWER = EnumSet.of(Phase.EXIT);
     private static final Set<Phase> BUMPS = EnumSet.of(Phase.STRAIGHT, Phase.KERBS);
     private static final Set<Phase> KERBS = EnumSet.of(Phase.KERBS);
-    private static final Set<Phase> STRAIGHT = EnumSet.of(Phase.STRAIGHT);
 
-    private static final Map<Word, Sensed> BY = new HashMap<>();
+    private static final Set<Adjustment> ANY = EnumSet.allOf(Adjustment.class);
+    private static final Set<Adjustment> DAMPERS = EnumSet.of(Adjustment.BUMP, Adjustment.REBOUND);
+    private static final Map<Word, List<Sensed>> BY = new HashMap<>();
 
     static {
-        less(Symptom.UNDERSTEER, CORNER, Figures::understeer, LEAST_ANGLE);
-        more(Symptom.OVERSTEER, CORNER, Figures::understeer, LEAST_ANGLE);
-        more(Symptom.SNAP_OVERSTEER, CORNER, Figures::understeer, LEAST_ANGLE);
-        less(Symptom.WHEELSPIN, POWER, Figures::spinning, LEAST_SLIP);
-        less(Symptom.FRONT_LOCKING, BRAKES, Figures::frontLocking, LEAST_SLIP);
-        less(Symptom.REAR_LOCKING, BRAKES, Figures::rearLocking, LEAST_SLIP);
-        less(Symptom.UNSTABLE_BRAKING, BRAKES, Figures::rearLocking, LEAST_SLIP);
-        less(Symptom.KERB_INSTABILITY, KERBS, Figures::disturbed, LEAST_ANGLE);
-        less(Symptom.HEAVY_STEERING, CORNER, Figures::torque, LEAST_TORQUE);
-        more(Symptom.LIGHT_STEERING, CORNER, Figures::torque, LEAST_TORQUE);
-        less(Symptom.WANDERING, STRAIGHT, Figures::work, LEAST_ANGLE);
-        BY.put(Symptom.BOTTOMING, new Sensed(BUMPS, Sensed::travel, true, LEAST_TRAVEL));
-        BY.put(Symptom.OVERHEATING, new Sensed(CORNER, Sensed::scrub, true, LEAST_POWER));
-        BY.put(Symptom.GRAINING, new Sensed(CORNER, Sensed::scrub, true, LEAST_POWER));
-        BY.put(Symptom.SLOW_WARM_UP, new Sensed(CORNER, Sensed::scrub, false, LEAST_POWER));
-        less(Quality.TRACTION, POWER, Figures::spinning, LEAST_SLIP);
+        less(Symptom.UNDERSTEER, CORNER, Figures::understeer, LEAST_ANGLE, ANY);
+        more(Symptom.OVERSTEER, CORNER, Figures::understeer, LEAST_ANGLE, ANY);
+        more(Symptom.SNAP_OVERSTEER, CORNER, Figures::understeer, LEAST_ANGLE, ANY);
+        less(Symptom.WHEELSPIN, POWER, Figures::spinning, LEAST_SLIP, ANY);
+        less(Symptom.FRONT_LOCKING, BRAKES, Figures::frontLocking, LEAST_SLIP, ANY);
+        less(Symptom.REAR_LOCKING, BRAKES, Figures::rearLocking, LEAST_SLIP, ANY);
+        less(Symptom.UNSTABLE_BRAKING, BRAKES, Figures::rearLocking, LEAST_SLIP, ANY);
+        less(Symptom.KERB_INSTABILITY, KERBS, Sensed::kicked, LEAST_KICK, ANY);
+        put(Symptom.BOTTOMING, new Sensed(BUMPS, Sensed::travel, true, LEAST_TRAVEL, ANY));
+        // What else weighs on the steering is not in the model.
+        less(Symptom.HEAVY_STEERING, CORNER, Figures::torque, LEAST_TORQUE, EnumSet.of(Adjustment.CASTER));
+        more(Symptom.LIGHT_STEERING, CORNER, Figures::torque, LEAST_TORQUE, EnumSet.of(Adjustment.CASTER));
+        more(Quality.STEERING_FEEL, CORNER, Figures::torque, LEAST_TORQUE, EnumSet.of(Adjustment.CASTER));
+        less(Quality.TRACTION, POWER, Figures::spinning, LEAST_SLIP, ANY);
         less(Quality.BRAKING_GRIP, EnumSet.of(Phase.BRAKING),
-                figures -> Math.max(figures.frontLocking(), figures.rearLocking()), LEAST_SLIP);
-        less(Quality.KERB_RIDE, KERBS, Figures::disturbed, LEAST_ANGLE);
+                figures -> Math.max(figures.frontLocking(), figures.rearLocking()), LEAST_SLIP, ANY);
+        less(Quality.KERB_RIDE, KERBS, Sensed::kicked, LEAST_KICK, ANY);
+        // Springs and bars hold the body where it leans, dampers where it moves.
         less(Quality.PLATFORM_CONTROL, EnumSet.of(Phase.ENTRY),
-                figures -> figures.frontTravel() + figures.rearTravel(), LEAST_TRAVEL);
-        more(Quality.STEERING_FEEL, CORNER, Figures::torque, LEAST_TORQUE);
-        less(Quality.STRAIGHT_LINE_STABILITY, STRAIGHT, Figures::work, LEAST_ANGLE);
-        less(Quality.TYRE_LIFE, CORNER, figures -> figures.frontScrub() + figures.rearScrub(), LEAST_POWER);
+                figures -> figures.frontTravel() + figures.rearTravel(), LEAST_TRAVEL,
+                EnumSet.complementOf(EnumSet.of(Adjustment.BUMP, Adjustment.REBOUND)));
+        less(Quality.PLATFORM_CONTROL, EnumSet.of(Phase.STRAIGHT), Figures::heaved, LEAST_TRAVEL, DAMPERS);
     }
 
-    private static void less(Word on, Set<Phase> phases, ToDoubleFunction<Figures> figure, double least) {
-        BY.put(on, new Sensed(phases, (figures, where) -> figure.applyAsDouble(figures), true, least));
+    private static void less(Word on, Set<Phase> phases, ToDoubleFunction<Figures> figure, double least,
+            Set<Adjustment> by) {
+        put(on, new Sensed(phases, (figures, where) -> figure.applyAsDouble(figures), true, least, by));
     }
 
-    private static void more(Word on, Set<Phase> phases, ToDoubleFunction<Figures> figure, double least) {
-        BY.put(on, new Sensed(phases, (figures, where) -> figure.applyAsDouble(figures), false, least));
+    private static void more(Word on, Set<Phase> phases, ToDoubleFunction<Figures> figure, double least,
+            Set<Adjustment> by) {
+        put(on, new Sensed(phases, (figures, where) -> figure.applyAsDouble(figures), false, least, by));
+    }
+
+    private static void put(Word on, Sensed sensed) {
+        BY.computeIfAbsent(on, fresh -> new ArrayList<>()).add(sensed);
+    }
+
+    /** How hard the body is thrown up, m/s², and how much the tyres lose of the road, in its terms. */
+    private static double kicked(Figures figures) {
+        return figures.thrown() + SWING * figures.swing();
     }
 
     private static double travel(Figures figures, Optional<Axle> where) {
@@ -80,19 +97,16 @@ record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> fig
                 : where.get() == Axle.FRONT ? figures.frontTravel() : figures.rearTravel();
     }
 
-    private static double scrub(Figures figures, Optional<Axle> where) {
-        return where.isEmpty() ? figures.frontScrub() + figures.rearScrub()
-                : where.get() == Axle.FRONT ? figures.frontScrub() : figures.rearScrub();
+    /** What senses an adjustment's effect on it in a phase; empty where the moving car does not show it there. */
+    static Optional<Sensed> of(Word on, Adjustment by, Phase phase) {
+        return BY.getOrDefault(on, List.of()).stream()
+                .filter(sensed -> sensed.by.contains(by) && sensed.phases.contains(phase)).findFirst();
     }
 
-    /** What senses it in a phase; empty where the moving car does not show it there. */
-    static Optional<Sensed> of(Word on, Phase phase) {
-        return Optional.ofNullable(BY.get(on)).filter(sensed -> sensed.phases.contains(phase));
-    }
-
-    /** Where it shows; nowhere where the moving car does not show it. */
-    static Set<Phase> phases(Word on) {
-        return BY.containsKey(on) ? BY.get(on).phases : Set.of();
+    /** Where an adjustment's effect on it shows; nowhere where the moving car does not show it. */
+    static Set<Phase> phases(Word on, Adjustment by) {
+        return BY.getOrDefault(on, List.of()).stream().filter(sensed -> sensed.by.contains(by)).findFirst()
+                .map(Sensed::phases).orElse(Set.of());
     }
 
     Bench.Relief relief(Figures before, Figures after, Optional<Axle> where) {
