@@ -157,6 +157,10 @@ public final class BuiltInRules {
         Path classes = Path.of(arguments[1]);
         RuleFolder folder = RuleFolder.builtIn(home);
         Map<String, Needs> needs = new HashMap<>();
+        if (!folder.dictionary().problems().isEmpty()) {
+            throw new IllegalArgumentException("rules/dictionary.dsl: "
+                    + String.join("\n", folder.dictionary().problems()));
+        }
         RuleSet set = RuleSet.read(home, names(home), List.of());
         if (!set.problems().isEmpty()) {
             throw new ProblemsException(set.problems());
