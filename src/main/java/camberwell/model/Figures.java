@@ -29,7 +29,7 @@ import camberwell.vocabulary.Axle;
  * @param rearScrub the same at the rear
  * @param sideslip greatest angle at which the tail is out, degrees
  * @param wide farthest outside the course, m
- * @param lost whether the car was lost
+ * @param lost whether the car was lost in it
  */
 public record Figures(double understeer, double frontUse, double rearUse, double frontLocking, double rearLocking,
         double spinning, double work, double torque, double disturbed, double leastLoad, double swing, double thrown,
@@ -59,6 +59,6 @@ public record Figures(double understeer, double frontUse, double rearUse, double
                 Measures.mean(run, part, Channel.FRONT_SCRUB),
                 Measures.mean(run, part, Channel.REAR_SCRUB),
                 -Math.toDegrees(Measures.least(run, part, Channel.SIDESLIP)),
-                -Measures.least(run, part, Channel.OFFSET), run.lost());
+                -Measures.least(run, part, Channel.OFFSET), run.lost() && part.holds(run, run.size() - 1));
     }
 }
