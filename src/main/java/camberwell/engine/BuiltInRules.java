@@ -196,6 +196,5 @@ public final class BuiltInRules {
         Path file = classes.resolve(INDEX);
         Files.createDirectories(file.getParent());
         Files.writeString(file, index.toString());
-        System.out.println(sources.size() + " rule files, " + changed.size() + " compiled");
     }
 }
