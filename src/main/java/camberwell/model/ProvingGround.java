@@ -24,6 +24,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -41,11 +42,17 @@ public final class ProvingGround {
     /** W/kg, by the grip of the tyres: a car on slicks has more than a road car. */
     private static final double ENGINE = 150;
     private static final double LIFTS_AT = 0.88;
+    private static final double TURNS_AT = 0.7;
+    private static final double BRAKES_IN_A_TURN = 0.3;
+    private static final double POWER_IN_A_TURN = 0.2;
     private static final double STEPS_TO = 0.5;
-    private static final Manoeuvre.Part TURN_IN =
+    /** What toe does to the answer is over before the load has moved. */
+    private static final Manoeuvre.Part AT_ONCE =
+            new Manoeuvre.Part(Manoeuvre.Phase.ENTRY, Channel.TIME, -0.05, 0.05);
+    private static final Manoeuvre.Part SOON =
             new Manoeuvre.Part(Manoeuvre.Phase.ENTRY, Channel.TIME, 0, 0.1);
     /** A change of less is nothing. */
-    private static final double LEAST_ANSWER = 0.0003;
+    private static final double LEAST_ANSWER = 0.001;
     private static final Set<Adjustment> OFF_THE_POWER = EnumSet.of(Adjustment.BRAKE_BIAS,
             Adjustment.DIFFERENTIAL_PRELOAD, Adjustment.DIFFERENTIAL_COAST);
     /** Adjustments that move load between the wheels of an axle: where one hangs, they move nothing there. */
@@ -60,7 +67,7 @@ public final class ProvingGround {
     private final Map<Double, Double> grip = new HashMap<>();
     private final Map<Asked, Manoeuvre> manoeuvres = new HashMap<>();
     private final Map<Driven, Map<Phase, Figures>> measured = new HashMap<>();
-    private final Map<Driven, Double> answers = new HashMap<>();
+    private final Map<Driven, History> answers = new HashMap<>();
 
     /** What a car can be asked to do. */
     public enum Exercise {
@@ -73,12 +80,23 @@ public final class ProvingGround {
         /** A straight with bumps. */
         BUMPS(Phase.STRAIGHT),
         /** Step steer, ISO 7401. */
-        STEP_STEER;
+        STEP_STEER,
+        /** Braking in a turn, the wheel held, ISO 7975. */
+        BRAKING_IN_A_TURN,
+        /** The throttle closed in a turn, the wheel held, ISO 9816. */
+        POWER_OFF,
+        /** The throttle opened in a turn, the wheel held. */
+        POWER_ON;
 
         private final List<Phase> phases;
 
         Exercise(Phase... phases) {
             this.phases = List.of(phases);
+        }
+
+        /** As it is called on the command line: {@code power-off}. */
+        public String id() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
 
         /** The exercise that shows a phase. */
@@ -137,9 +155,21 @@ public final class ProvingGround {
                     -CornerPhase.OVERRUN, true);
             case KERB -> new Kerb(speed * speed / (KERB_AT * most), speed, KERB_HEIGHT, KERB_LENGTH);
             case BUMPS -> new Bumps(speed, 1);
+            case BRAKING_IN_A_TURN -> inATurn(InATurn.Kind.BRAKING, speed, -BRAKES_IN_A_TURN * most);
+            case POWER_OFF -> inATurn(InATurn.Kind.POWER_OFF, speed, -CornerPhase.OVERRUN);
+            case POWER_ON -> inATurn(InATurn.Kind.POWER_ON, speed, POWER_IN_A_TURN * most);
             case STEP_STEER -> new StepSteer(speed, car.vehicle(CornerPhase.MID_CORNER).bicycle()
                     .steer(speed * speed / (STEPS_TO * most), speed));
         };
+    }
+
+    private Manoeuvre inATurn(InATurn.Kind what, double speed, double change) {
+        return new InATurn(what, speed * speed / (TURNS_AT * grip(speed)), speed, change, false);
+    }
+
+    /** Radius of the turn that an exercise is driven in at a speed in m/s, m; infinite for one that is in none. */
+    public double radius(Exercise exercise, double speed) {
+        return manoeuvre(exercise, speed) instanceof InATurn turn ? turn.radius() : Double.POSITIVE_INFINITY;
     }
 
     /** Has a car do an exercise. */
@@ -162,13 +192,11 @@ public final class ProvingGround {
         return Optional.ofNullable(known.get(phase));
     }
 
-    /**
-     * How promptly a car answers the wheel: its mean yaw rate in the first tenth of a second after the same step of
-     * steer, degrees a second.
-     */
-    public double answer(CarModel other, double speed) {
-        return answers.computeIfAbsent(new Driven(other, new Asked(Exercise.STEP_STEER, speed)), fresh ->
-                Math.toDegrees(Measures.mean(drive(other, Exercise.STEP_STEER, speed), TURN_IN, Channel.YAW_RATE)));
+    /** Mean yaw rate over a part of the first moments after the same step of steer, degrees a second. */
+    private double answer(CarModel other, double speed, Manoeuvre.Part part) {
+        History run = answers.computeIfAbsent(new Driven(other, new Asked(Exercise.STEP_STEER, speed)),
+                fresh -> drive(other, Exercise.STEP_STEER, speed));
+        return Math.toDegrees(Measures.mean(run, part, Channel.YAW_RATE));
     }
 
     /** The phase in which a moving car shows best what an adjustment does to it; empty where it does not. */
@@ -212,8 +240,9 @@ public final class ProvingGround {
             return relief(by, changed, nervous ? Symptom.OVERSTEER : Symptom.UNDERSTEER, Optional.empty(), Phase.ENTRY,
                     speed);
         }
-        double before = answer(car, speed);
-        double gain = (answer(changed, speed) - before) / before;
+        Manoeuvre.Part part = by == Adjustment.TOE ? AT_ONCE : SOON;
+        double before = answer(car, speed, part);
+        double gain = (answer(changed, speed, part) - before) / before;
         return Optional.of(Bench.Relief.of(nervous ? -gain : gain, LEAST_ANSWER));
     }
 
