@@ -35,7 +35,8 @@ final class Observed {
                     State.MIDDLE_COLD),
             List.of(State.BELOW_TARGET, State.AT_TARGET, State.ABOVE_TARGET),
             List.of(State.BELOW_TARGET_ALONE, State.ABOVE_TARGET_ALONE),
-            List.of(State.HOTTER_AXLE), List.of(State.SIDES_DIFFER));
+            List.of(State.BELOW_MINIMUM), List.of(State.NO_GROWTH), List.of(State.HOTTER_AXLE),
+            List.of(State.SIDES_DIFFER));
 
     private final Reasoning reasoning;
 

@@ -20,7 +20,8 @@ public record Reading(Place place, State state, double certainty, String stateme
         OUTER_EDGE_HOT("outer-edge-hot", true), MIDDLE_HOT("middle-hot", true), MIDDLE_COLD("middle-cold", true),
         EVEN_TREAD("even-tread", true), SIDES_DIFFER("sides-differ", true), ABOVE_TARGET("above-target", false),
         AT_TARGET("at-target", false), BELOW_TARGET("below-target", false),
-        ABOVE_TARGET_ALONE("above-target-alone", false), BELOW_TARGET_ALONE("below-target-alone", false);
+        ABOVE_TARGET_ALONE("above-target-alone", false), BELOW_TARGET_ALONE("below-target-alone", false),
+        BELOW_MINIMUM("below-minimum", false), NO_GROWTH("no-growth", false);
 
         private final String id;
         private final boolean temperature;

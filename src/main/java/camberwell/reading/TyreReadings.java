@@ -21,19 +21,34 @@ import java.util.OptionalDouble;
 public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, List<Reading> readings,
         List<String> doubts) {
 
+    /** Inner less outer that a healthy loaded tyre shows, K: the straights heat the inner edge. */
+    private static final double HEALTHY_KELVIN = 5;
+
     /** The figures of an axle's wheels that were measured. */
     public List<WheelFigures> wheels(Axle axle) {
         return wheels.values().stream().filter(figures -> figures.wheel().axle() == axle).toList();
     }
 
-    /** The tread of an axle's loaded tyres, as far as it was read. */
-    public List<TreadRead> loadedTread(Axle axle) {
-        return wheels(axle).stream().filter(WheelFigures::loaded).flatMap(wheel -> wheel.tread().stream()).toList();
+    /** Inner less outer edge of an axle's tyres that camber is judged by, K, their mean; empty when none was read. */
+    public OptionalDouble innerMinusOuter(Axle axle) {
+        return judged(wheels(axle).stream().filter(WheelFigures::loaded).toList()).stream()
+                .mapToDouble(TreadRead::innerMinusOuter).average();
     }
 
-    /** Inner less outer edge of an axle's loaded tyres, K, their mean; empty when none was read. */
-    public OptionalDouble innerMinusOuter(Axle axle) {
-        return loadedTread(axle).stream().mapToDouble(TreadRead::innerMinusOuter).average();
+    /**
+     * The tread that camber is judged by: that of all loaded tyres of an axle; where two of them ask for opposite things,
+     * that of the hotter one, which does more of the work.
+     */
+    static List<TreadRead> judged(List<WheelFigures> loaded) {
+        List<TreadRead> read = loaded.stream().flatMap(wheel -> wheel.tread().stream()).toList();
+        if (read.size() < 2) {
+            return read;
+        }
+        TreadRead one = read.get(0);
+        TreadRead other = read.get(1);
+        boolean opposed = one.outerHotClearness() > 0 && other.innerMinusOuter() > HEALTHY_KELVIN
+                || other.outerHotClearness() > 0 && one.innerMinusOuter() > HEALTHY_KELVIN;
+        return !opposed || one.mean() == other.mean() ? read : List.of(one.mean() > other.mean() ? one : other);
     }
 
     /** The reading of that state at that place, if it shows. */
