@@ -28,7 +28,7 @@ public record Withholding(Optional<Change> change, Optional<Axle> loading, doubl
 
     /** Whether an adjuster serves the car's balance rather than the tyre. */
     public static boolean isBalance(Adjuster adjuster) {
-        return !adjuster.kind().ofTyre();
+        return !adjuster.adjustment().ofTyre();
     }
 
     @Override

@@ -37,12 +37,7 @@ public record Effect(Word on, Optional<Phase> phase, Optional<CornerSpeed> speed
     public String text() {
         StringBuilder text = new StringBuilder(on.spoken());
         where.ifPresent(axle -> text.append(" at the ").append(axle.id()));
-        phase.ifPresent(during -> text.append(switch (during) {
-            case BRAKING -> " under braking";
-            case STRAIGHT -> " on the straight";
-            case KERBS -> " over kerbs";
-            default -> " at " + during.id();
-        }));
+        phase.ifPresent(during -> text.append(' ').append(during.at()));
         speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
         return text.toString();
     }
