@@ -46,9 +46,16 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
                             * weights.occurrence().get(report.occurrence()), report.text(), Optional.of(report)));
         }
         for (Complaint shown : ofReadings(tyres, weights)) {
-            boolean said = complaints.stream().anyMatch(complaint -> complaint.reported()
-                    && complaint.symptom == shown.symptom && (complaint.where.isEmpty()
-                    || complaint.where.equals(shown.where)));
+            boolean said = false;
+            for (int i = 0; i < complaints.size(); i++) {
+                Complaint other = complaints.get(i);
+                if (other.reported() && other.symptom == shown.symptom
+                        && (other.where.isEmpty() || other.where.equals(shown.where))) {
+                    // A reading that agrees with what was said makes it no less.
+                    complaints.set(i, other.weighing(Math.max(other.weight, shown.weight)));
+                    said = true;
+                }
+            }
             if (!said) {
                 complaints.add(shown);
             }
@@ -75,6 +82,16 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
     /** Whether one of them is strong and comes on every lap. */
     static boolean strong(List<Complaint> complaints) {
         return complaints.stream().anyMatch(complaint -> complaint.weight >= STRONG);
+    }
+
+    private Complaint weighing(double other) {
+        return new Complaint(symptom, where, phase, speed, other, text, report);
+    }
+
+    /** Whether it is about the brakes. */
+    boolean braking() {
+        return symptom == Symptom.FRONT_LOCKING || symptom == Symptom.REAR_LOCKING
+                || symptom == Symptom.UNSTABLE_BRAKING || phase.filter(Phase.BRAKING::equals).isPresent();
     }
 
     /** Whether a person said so. */

@@ -2,6 +2,7 @@ package camberwell.advice;
 
 import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Effect;
+import camberwell.knowledge.Matter;
 import camberwell.knowledge.Note;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -77,8 +78,13 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         List<Cost> sorted = new ArrayList<>(costs.values());
         sorted.sort(Comparator.comparing((Cost cost) -> cost.why()).thenComparingDouble(Cost::effect));
         return new Score(certainty, Math.max(relief, weights.leastRelief()), harm, spoiled,
-                weights.effort() * (note.effort() - 1), weights.risk() * note.risk(), List.copyOf(helps),
+                simulated(circumstances) ? 0 : weights.effort() * (note.effort() - 1), weights.risk() * note.risk(), List.copyOf(helps),
                 List.copyOf(sorted));
+    }
+
+    /** In a simulator every change is a key press. */
+    private static boolean simulated(Circumstances circumstances) {
+        return circumstances.known(Matter.SIMULATOR).contains(Matter.YES);
     }
 
     /** The effect that fits the complaint most particularly, times how well it fits. */

@@ -23,7 +23,8 @@ import org.yaml.snakeyaml.resolver.Resolver;
 /** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained. */
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
-        double leastCertainty, double drivingFirst, double clearMajority) {
+        double leastCertainty, double leastDriving, double drivingFirst, double clearMajority, double heldFully,
+        double halt) {
 
     /**
      * Reads the file.
@@ -40,7 +41,8 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
                 number("score.harm-to-a-complaint", values), number("score.harm-to-what-is-fine", values),
                 number("score.effort", values), number("score.risk", values), number("score.least-relief", values),
                 number("score.open-circumstance", values), number("least-certainty", values),
-                number("driving-first", values), number("clear-majority", values));
+                number("least-driving", values), number("driving-first", values), number("clear-majority", values),
+                number("held-fully", values), number("halt", values));
     }
 
     /** Every number as it is written, by its key and those above it: {@code score.effort}. */

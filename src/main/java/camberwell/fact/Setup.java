@@ -3,6 +3,7 @@ package camberwell.fact;
 import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Word;
@@ -55,19 +56,24 @@ public record Setup(Car car) implements Premise {
     }
 
     public boolean casterAbove(double degrees) {
-        return now(Adjuster.CASTER).filter(caster -> caster.value() > degrees).isPresent();
+        return now(Adjuster.CASTER).filter(Setup::angle).filter(caster -> caster.value() > degrees).isPresent();
     }
 
     public boolean casterBelow(double degrees) {
-        return now(Adjuster.CASTER).filter(caster -> caster.value() < degrees).isPresent();
+        return now(Adjuster.CASTER).filter(Setup::angle).filter(caster -> caster.value() < degrees).isPresent();
     }
 
     private Optional<Quantity> toe(String axle) {
-        return now(Adjuster.toeOf(Word.of(Axle.class, axle)));
+        return now(Adjuster.toeOf(Word.of(Axle.class, axle))).filter(toe -> toe.unit() != Unit.POSITION);
     }
 
     private Optional<Quantity> camber(String axle) {
-        return now(Adjuster.camberOf(Word.of(Axle.class, axle)));
+        return now(Adjuster.camberOf(Word.of(Axle.class, axle))).filter(Setup::angle);
+    }
+
+    /** What is counted in clicks says nothing of the angle. */
+    private static boolean angle(Quantity quantity) {
+        return quantity.unit().dimension() == Unit.Dimension.ANGLE;
     }
 
     private Optional<Quantity> now(Adjuster adjuster) {

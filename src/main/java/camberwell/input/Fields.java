@@ -2,6 +2,7 @@ package camberwell.input;
 
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -104,6 +105,13 @@ final class Fields {
             return true;
         }
         return false;
+    }
+
+    /** Whether the key's value is a number without a unit. */
+    boolean bare(String key) {
+        NodeTuple entry = entries.get(key);
+        return entry != null && entry.getValueNode() instanceof ScalarNode scalar
+                && Quantity.parse(scalar.getValue().trim()).filter(it -> it.unit() == Unit.POSITION).isPresent();
     }
 
     /** Notes that a key is missing when it is. */

@@ -97,7 +97,7 @@ final class NoteReader {
                     "effort", "risk", "model", "model-differs", "contested"));
             case READING, CAUSE -> allowed.addAll(List.of("statement", "plain", "shows-as", "contested"));
             case DRIVING -> allowed.addAll(List.of("statement", "plain", "try", "feel", "car-or-driver"));
-            case CAUTION -> allowed.addAll(List.of("statement", "plain", "when", "order"));
+            case CAUTION -> allowed.addAll(List.of("statement", "plain", "when", "order", "halts"));
         }
         head.fieldNames().forEachRemaining(key -> {
             if (!allowed.contains(key)) {
@@ -112,7 +112,7 @@ final class NoteReader {
         boolean adjustment = kind == Note.Kind.ADJUSTMENT;
         return new Note(name, kind, text(head, "title"), text(head, adjustment ? "summary" : "statement"),
                 adjustment || kind == Note.Kind.CAUTION && !head.has("plain") ? "" : text(head, "plain"),
-                adjustment ? ways(head) : Map.of(), adjustment ? number(head, "effort", 1, 5) : 1,
+                adjustment ? ways(head) : Map.of(), adjustment ? number(head, "effort", 1, 6) : 1,
                 adjustment ? number(head, "risk", 0, 3) : 0,
                 adjustment ? Optional.of(text(head, "model")).filter(model -> !model.equals("represented"))
                         : Optional.empty(),
@@ -120,7 +120,8 @@ final class NoteReader {
                 head.has("contested") ? Optional.of(text(head, "contested")) : Optional.empty(),
                 kind == Note.Kind.DRIVING ? Optional.of(new Note.Practice(text(head, "try"), text(head, "feel"),
                         text(head, "car-or-driver"))) : Optional.empty(),
-                when(head), head.has("order") ? number(head, "order", 1, 9) : LAST_ORDER, List.copyOf(variants),
+                when(head), head.has("order") ? number(head, "order", 1, 9) : LAST_ORDER,
+                head.path("halts").asText().equals(Matter.YES) || head.path("halts").asBoolean(), List.copyOf(variants),
                 sources(head), prose);
     }
 

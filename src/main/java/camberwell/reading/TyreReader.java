@@ -131,7 +131,8 @@ public final class TyreReader {
 
     /** The cold pressure that the car's file says is set. */
     private Optional<Quantity> set(Wheel wheel) {
-        return run.car().generic() ? Optional.empty() : run.car().pressureSetting(wheel).map(Setting::now);
+        return run.car().generic() ? Optional.empty() : run.car().pressureSetting(wheel).map(Setting::now)
+                .filter(now -> now.unit().dimension() == Unit.Dimension.PRESSURE);
     }
 
     /** What the gauge would read with the tread at the lower end of its window; the gas warms with the tread. */
@@ -338,11 +339,11 @@ public final class TyreReader {
     private record Pressures(List<WheelFigures> read, double off) {
 
         double above() {
-            return read.isEmpty() ? 0 : off(off);
+            return read.isEmpty() ? 0 : offTarget(off);
         }
 
         double below() {
-            return read.isEmpty() ? 0 : off(-off);
+            return read.isEmpty() ? 0 : offTarget(-off);
         }
 
         double atTarget() {
@@ -351,7 +352,7 @@ public final class TyreReader {
     }
 
     /** How clear a deviation is, bar: clear at the trade's step, and clearer still the further it goes. */
-    private static double off(double bar) {
+    private static double offTarget(double bar) {
         return PRESSURE_CLEAR * ramp(bar, PRESSURE_STARTS, PRESSURE_FULL)
                 + (1 - PRESSURE_CLEAR) * ramp(bar, PRESSURE_FULL, PRESSURE_TOTAL);
     }

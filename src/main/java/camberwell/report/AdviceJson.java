@@ -1,6 +1,7 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
+import camberwell.advice.Answer;
 import camberwell.advice.Complaint;
 import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
@@ -47,7 +48,7 @@ public final class AdviceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        strings(json, "doubts", advice.tyres().doubts().stream());
+        strings(json, "doubts", advice.doubts().stream());
         json.writeArrayFieldStart("changes");
         Predictions predictions = advice.predictions();
         for (RankedChange change : advice.changes().subList(0, Math.min(top, advice.changes().size()))) {
@@ -81,6 +82,19 @@ public final class AdviceJson {
             number(json, "certainty", driving.certainty());
             strings(json, "rules", driving.rules().stream());
             json.writeStringField("note", driving.note().name());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        if (advice.halt().isPresent()) {
+            json.writeStringField("halt", advice.halt().get().name());
+        } else {
+            json.writeNullField("halt");
+        }
+        json.writeArrayFieldStart("answers");
+        for (Answer answer : advice.answers()) {
+            json.writeStartObject();
+            json.writeNumberField("report", answer.number());
+            strings(json, "by", answer.by().stream());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -145,6 +159,7 @@ public final class AdviceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeStringField("because", change.why());
         json.writeStringField("rationale", change.way().rationale());
         strings(json, "rules", change.rules().stream());
         strings(json, "evidence", change.proposals().stream().flatMap(proposal -> proposal.premises().stream())

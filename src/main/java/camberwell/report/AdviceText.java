@@ -1,6 +1,7 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
+import camberwell.advice.Answer;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
 import camberwell.advice.Predictions;
@@ -13,6 +14,7 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.vocabulary.Audience;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Advice as text for a screen, down to the width of a phone. */
@@ -54,8 +56,12 @@ public final class AdviceText {
         if (advice.run().car().drive().isEmpty()) {
             page.paragraph(0, Words.UNKNOWN_DRIVE);
         }
+        advice.halt().ifPresent(caution -> {
+            page.heading("Stop: " + Words.sentence(caution.title()));
+            page.paragraph(0, caution.statement());
+        });
         findings(advice, page);
-        doubts(advice.tyres().doubts(), page);
+        doubts(advice.doubts(), page);
         if (advice.drivingFirst()) {
             driving("First, for the driver", advice.driving(), page);
         }
@@ -75,17 +81,24 @@ public final class AdviceText {
         }
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), page);
+        unanswered(advice.answers(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
             page.heading("How the first one came about").command("camberwell", "explain", advice.run().source(),
                     "--change", advice.changes().get(0).change().id());
         }
-        if (!advice.cautions().isEmpty()) {
+        if (advice.cautions().size() > (advice.halt().isPresent() ? 1 : 0)) {
             page.heading("Before you touch the car");
-            advice.cautions().forEach(caution -> page.point(0, caution.statement()));
+            advice.cautions().stream().filter(caution -> !advice.halt().equals(Optional.of(caution))).forEach(caution -> page.point(0, caution.statement()));
         }
     }
 
     private static String nothing(Advice advice) {
+        if (advice.halt().isPresent()) {
+            return "No change to the car before that is done.";
+        }
+        if (!advice.doubts().isEmpty() && advice.complaints().isEmpty()) {
+            return "No change is asked for, but see what was read.";
+        }
         if (advice.complaints().isEmpty()) {
             return "Nothing asks for a change. Leave the car as it is.";
         }
@@ -124,7 +137,10 @@ public final class AdviceText {
         for (Size.WheelSize wheel : wheels) {
             page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
-        page.labelled(3, "Why", change.way().rationale());
+        page.labelled(3, "Why", change.why());
+        if (!change.why().equals(change.way().rationale())) {
+            page.labelled(3, "Behind it", change.way().rationale());
+        }
         if (!change.score().helps().isEmpty()) {
             page.labelled(3, "Helps", change.score().helps().stream().limit(MOST_HELPS)
                     .map(help -> help.complaint().text()).collect(Collectors.joining("; ")));
@@ -172,6 +188,15 @@ public final class AdviceText {
             page.heading("What pulls both ways");
             conflicts.forEach(conflict -> page.point(0, Words.sentence(conflict.statement()) + " ("
                     + conflict.changes().stream().map(Words::change).collect(Collectors.joining(", ")) + ")"));
+        }
+    }
+
+    private static void unanswered(List<Answer> answers, Page page) {
+        List<Answer> nothing = answers.stream().filter(Answer::nothing).toList();
+        if (!nothing.isEmpty()) {
+            page.heading("Without an answer");
+            nothing.forEach(answer -> page.point(0, Words.sentence(answer.report().text()) + ": nothing that I know of "
+                    + "speaks to this"));
         }
     }
 
