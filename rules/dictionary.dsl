@@ -9,6 +9,7 @@
 [when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs} or {other:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=inPhase("{phase}", "{other}")
 [when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=inPhase("{phase}")
 [when]- not at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=notInPhase("{phase}")
+[when]- anywhere but at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=elsewhereThan("{phase}")
 [when]- in {speed:slow|medium|fast} or {other:slow|medium|fast} corners=inCorners("{speed}", "{other}")
 [when]- in {speed:slow|medium|fast} corners=inCorners("{speed}")
 [when]- at the {axle:front|rear} tyres=on("{axle}")
@@ -25,6 +26,9 @@
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=not Reported(is("{symptom}"), inPhase("{phase}"))
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} in {speed:slow|medium|fast} corners=not Reported(is("{symptom}"), inCorners("{speed}"))
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=not Reported(is("{symptom}"))
+
+[when]a complaint is from the first laps=Reported(since("first-laps"))
+[when]no complaint goes beyond the first laps=not Reported(beyondFirstLaps())
 
 # What the pyrometer and the gauge show; each is as certain as the reading is clear
 [when]the {axle:front|rear} tyres are below their window=Reading(of("{axle}"), shows("below-window"))

@@ -30,6 +30,11 @@ public record Reported(Report report, double certainty) implements Premise {
         return report.phase().filter(said -> !said.is(phase)).isPresent();
     }
 
+    /** Whether it was not said to be in that phase: it is elsewhere, or nobody said where. */
+    public boolean elsewhereThan(String phase) {
+        return !inPhase(phase);
+    }
+
     public boolean inCorners(String speed) {
         return report.speed().filter(said -> said.is(speed)).isPresent();
     }
@@ -65,6 +70,11 @@ public record Reported(Report report, double certainty) implements Premise {
 
     public boolean notSince(String part) {
         return report.since().filter(said -> !said.is(part)).isPresent();
+    }
+
+    /** Whether it was there after the first laps, too, or nobody said that it was not. */
+    public boolean beyondFirstLaps() {
+        return !since("first-laps");
     }
 
     public boolean inOneDirectionOnly() {
