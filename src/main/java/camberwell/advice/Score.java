@@ -46,6 +46,11 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         return certainty * (relief - harmToComplaints - harmToFine) - effort - risk;
     }
 
+    /** Whether it brings more than it costs; the work alone is no reason to leave a fault as it is. */
+    public boolean worthIt() {
+        return total() + effort > 0;
+    }
+
     static Score of(Note note, Note.Way way, double certainty, List<Complaint> complaints,
             Circumstances circumstances, Weights weights) {
         List<Help> helps = new ArrayList<>();

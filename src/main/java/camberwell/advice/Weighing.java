@@ -172,21 +172,23 @@ final class Weighing {
     private void place(RankedChange candidate, int position) {
         Change change = candidate.change();
         List<String> holding = holding(change).stream().map(Withholding::rule).distinct().toList();
-        boolean stays = candidate.score().certainty() < weights.leastCertainty() || halt.isPresent();
-        boolean wanted = !stays && candidate.score().total() > 0;
+        // One wheel's own pressure is part of mending what halts, and comes after looking for the leak.
+        boolean halted = halt.isPresent() && change.adjuster().wheel().isEmpty();
+        boolean stays = candidate.score().certainty() < weights.leastCertainty() || halted;
+        boolean wanted = !stays && candidate.score().worthIt();
         Optional<Sized> sized = sizer.size(change, candidate.score().helps().stream().map(Score.Help::complaint)
                 .toList(), wanted);
         if (sized.isEmpty()) {
             if (position <= WORTH_A_WORD) {
                 withhold(change, run.car().lacking(change.adjuster()), List.of());
             }
-        } else if (halt.isPresent()) {
+        } else if (halted) {
             withhold(change, "not before this: " + halt.get().title().toLowerCase(Locale.ROOT), List.of());
         } else if (stays) {
             withhold(change, reasonOf(holding.get(0)), holding);
         } else if (sized.get() instanceof Sized.Impossible impossible) {
             withhold(change, impossible.reason(), List.of());
-        } else if (candidate.score().total() <= 0) {
+        } else if (!candidate.score().worthIt()) {
             withhold(change, notWorthIt(candidate), List.of());
         } else if (sized.get() instanceof Sized.Possible possible && !said(change)) {
             ranked.add(new RankedChange(ranked.size() + 1, change, possible.size(), candidate.score(),

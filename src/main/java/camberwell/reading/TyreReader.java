@@ -49,7 +49,7 @@ public final class TyreReader {
     /** Bar off the target; the trade's step of 2 psi (0.14 bar; Northstar Motorsports tech tips) is clear. */
     private static final double PRESSURE_STARTS = 0.03;
     private static final double PRESSURE_FULL = 0.13;
-    private static final double PRESSURE_CLEAR = 0.8;
+    private static final double PRESSURE_CLEAR = 0.9;
     /** Bar off the target from which nothing could be clearer. */
     private static final double PRESSURE_TOTAL = 0.5;
     /** Bar off the target from which the gauge counts whatever the tread shows. */
@@ -87,9 +87,9 @@ public final class TyreReader {
         for (Axle axle : Axle.values()) {
             List<WheelFigures> both = figures.wheels(axle);
             Pressures pressures = reader.pressures(both);
-            double opposed = reader.tread(axle, both);
+            reader.tread(axle, both);
             reader.window(axle, both);
-            reader.pressure(axle, pressures, opposed);
+            reader.pressure(axle, pressures);
             reader.minimum(axle, both);
             reader.lost(axle, both);
         }
@@ -166,9 +166,9 @@ public final class TyreReader {
     }
 
     /**
-     * The loaded tyres are judged: the others hardly work. Returns how clearly the middle contradicts the gauge.
+     * The loaded tyres are judged: the others hardly work.
      */
-    private double tread(Axle axle, List<WheelFigures> wheels) {
+    private void tread(Axle axle, List<WheelFigures> wheels) {
         List<WheelFigures> read = withTread(wheels);
         List<WheelFigures> loaded = read.stream().filter(WheelFigures::loaded).toList();
         if (loaded.isEmpty()) {
@@ -176,12 +176,12 @@ public final class TyreReader {
                 doubts.add("the tread of the loaded " + axle.id() + " tyre was not read; its partner says little about "
                         + "camber and pressure");
             }
-            return 0;
+            return;
         }
-        List<TreadRead> judged = TyreReadings.judged(loaded);
-        double inner = clear(judged, TreadRead::innerHotClearness);
-        double outer = clear(judged, TreadRead::outerHotClearness);
-        double difference = judged.stream().mapToDouble(TreadRead::innerMinusOuter).average().orElseThrow();
+        List<TreadRead> treads = loaded.stream().map(wheel -> wheel.tread().orElseThrow()).toList();
+        double difference = TyreReadings.innerMinusOuter(treads).orElseThrow();
+        double inner = clear(treads, difference, TreadRead::innerHotClearness);
+        double outer = clear(treads, difference, TreadRead::outerHotClearness);
         // One camber serves both wheels: what the less loaded one says against it counts for less, not for nothing.
         double innerAnywhere = most(loaded, TreadRead::innerHotClearness);
         double outerAnywhere = most(loaded, TreadRead::outerHotClearness);
@@ -196,27 +196,27 @@ public final class TyreReader {
             if (Math.abs(unlike) > UNLIKE_EDGES) {
                 doubts.add("the two " + axle.id() + " tyres differ by " + kelvin(Math.abs(unlike)) + " in inner less "
                         + "outer edge" + figures + ": measure the camber of each wheel before both are changed"
-                        + (judged.size() < loaded.size() ? "; judged by the hotter tyre, which does more of the work"
-                        : ""));
+                        + "; the hotter tyre counts for more, since it does more of the work");
             }
         }
-        return middle(axle, loaded, pressures(loaded), Math.max(innerAnywhere, outerAnywhere));
+        middle(axle, loaded, pressures(loaded), Math.max(innerAnywhere, outerAnywhere));
     }
 
     /**
      * The middle tells of pressure, and so does the gauge of the same tyres: where one clearly says the opposite of the
-     * other, neither counts in full. Returns how clearly they do.
+     * other, the rules trust neither.
      */
-    private double middle(Axle axle, List<WheelFigures> loaded, Pressures pressures, double edges) {
+    private void middle(Axle axle, List<WheelFigures> loaded, Pressures pressures, double edges) {
         String figures = figures(loaded);
         double middle = mean(loaded, TreadRead::middleMinusEdges);
         TreadRead across = new TreadRead(0, middle, 0);
         double hot = across.middleHotClearness();
         double cold = across.middleCoolClearness();
-        // A gauge at its target makes the middle less telling; one that says the opposite takes it back.
+        // A gauge at its target makes the middle less telling; one far off it, the other way, takes it back.
         double against = hot > 0 ? pressures.below() : pressures.above();
         double opposed = Math.min(Math.max(hot, cold), against);
-        double trust = 1 - Math.max(pressures.atTarget() / 2, against);
+        double trust = 1 - Math.max(pressures.atTarget() / 2,
+                ramp(hot > 0 ? -pressures.off : pressures.off, PRESSURE_FULL, GAUGE_DECIDES));
         add(axle, State.MIDDLE_HOT, hot * trust, axle.id() + " middle " + kelvin(middle)
                 + " hotter than the mean of the edges" + figures);
         add(axle, State.MIDDLE_COLD, cold * trust, axle.id() + " middle " + kelvin(-middle)
@@ -225,7 +225,7 @@ public final class TyreReader {
                 + " tread even across its width" + figures);
         if (Math.max(hot, cold) < WORTH_TELLING || opposed < WORTH_TELLING
                 && pressures.atTarget() < WORTH_TELLING) {
-            return opposed;
+            return;
         }
         doubts.add(axle.id() + " middle " + kelvin(Math.abs(middle)) + (hot > 0 ? " hotter" : " cooler")
                 + " than the edges says too " + (hot > 0 ? "much" : "little") + " air, but the gauge reads "
@@ -233,7 +233,6 @@ public final class TyreReader {
                 ? ": the gauge decides. Set the pressure, and read the tread again after the next run"
                 : ": trust neither yet. Check the gauge, and read the tread again straight after a hard lap; if both "
                 + "stay so, the target may not suit this tyre and rim"));
-        return opposed;
     }
 
     private void window(Axle axle, List<WheelFigures> wheels) {
@@ -363,7 +362,7 @@ public final class TyreReader {
                 .orElse(0));
     }
 
-    private void pressure(Axle axle, Pressures pressures, double opposed) {
+    private void pressure(Axle axle, Pressures pressures) {
         if (pressures.read.isEmpty()) {
             return;
         }
@@ -373,10 +372,8 @@ public final class TyreReader {
                     alone(pressures.read.get(1), pressures.read.get(0)));
         }
         String statement = axle.id() + " tyres " + against(pressures.read.get(0), pressures.off);
-        // Far off its target the gauge decides; nearer to it a tread that says the opposite counts as much.
-        double trust = 1 - opposed / 2 * (1 - ramp(Math.abs(pressures.off), PRESSURE_FULL, GAUGE_DECIDES));
-        add(axle, State.ABOVE_TARGET, pressures.above() * (1 - alone) * trust, statement);
-        add(axle, State.BELOW_TARGET, pressures.below() * (1 - alone) * trust, statement);
+        add(axle, State.ABOVE_TARGET, pressures.above() * (1 - alone), statement);
+        add(axle, State.BELOW_TARGET, pressures.below() * (1 - alone), statement);
         add(axle, State.AT_TARGET, pressures.atTarget() * (1 - alone), statement);
     }
 
@@ -475,11 +472,10 @@ public final class TyreReader {
                 .orElseThrow();
     }
 
-    /** Of the tyres that are judged: their mean, or a little less than what the clearest of them says. */
-    private static double clear(List<TreadRead> judged, ToDoubleFunction<TreadRead> clearness) {
-        double difference = judged.stream().mapToDouble(TreadRead::innerMinusOuter).average().orElseThrow();
+    /** What both together say, or a little less than what the clearer of them says. */
+    private static double clear(List<TreadRead> treads, double difference, ToDoubleFunction<TreadRead> clearness) {
         return Math.max(clearness.applyAsDouble(new TreadRead(difference, 0, 0)),
-                ONE_OF_TWO * judged.stream().mapToDouble(clearness).max().orElseThrow());
+                ONE_OF_TWO * treads.stream().mapToDouble(clearness).max().orElseThrow());
     }
 
     private static double mean(List<WheelFigures> wheels, ToDoubleFunction<TreadRead> figure) {

@@ -21,34 +21,29 @@ import java.util.OptionalDouble;
 public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, List<Reading> readings,
         List<String> doubts) {
 
-    /** Inner less outer that a healthy loaded tyre shows, K: the straights heat the inner edge. */
-    private static final double HEALTHY_KELVIN = 5;
+    /** From so many kelvin on the hotter one of two tyres does all of the work that tells: common practice, no source. */
+    private static final double HOTTER_KELVIN = 5;
 
     /** The figures of an axle's wheels that were measured. */
     public List<WheelFigures> wheels(Axle axle) {
         return wheels.values().stream().filter(figures -> figures.wheel().axle() == axle).toList();
     }
 
-    /** Inner less outer edge of an axle's tyres that camber is judged by, K, their mean; empty when none was read. */
+    /** Inner less outer edge of an axle's tyres that camber is judged by, K; empty when none was read. */
     public OptionalDouble innerMinusOuter(Axle axle) {
-        return judged(wheels(axle).stream().filter(WheelFigures::loaded).toList()).stream()
-                .mapToDouble(TreadRead::innerMinusOuter).average();
+        return innerMinusOuter(wheels(axle).stream().filter(WheelFigures::loaded)
+                .flatMap(wheel -> wheel.tread().stream()).toList());
     }
 
-    /**
-     * The tread that camber is judged by: that of all loaded tyres of an axle; where two of them ask for opposite things,
-     * that of the hotter one, which does more of the work.
-     */
-    static List<TreadRead> judged(List<WheelFigures> loaded) {
-        List<TreadRead> read = loaded.stream().flatMap(wheel -> wheel.tread().stream()).toList();
-        if (read.size() < 2) {
-            return read;
+    /** Of two loaded tyres the hotter one counts for more, since it does more of the work; all of it from a few kelvin on. */
+    static OptionalDouble innerMinusOuter(List<TreadRead> loaded) {
+        if (loaded.size() < 2) {
+            return loaded.stream().mapToDouble(TreadRead::innerMinusOuter).findFirst();
         }
-        TreadRead one = read.get(0);
-        TreadRead other = read.get(1);
-        boolean opposed = one.outerHotClearness() > 0 && other.innerMinusOuter() > HEALTHY_KELVIN
-                || other.outerHotClearness() > 0 && one.innerMinusOuter() > HEALTHY_KELVIN;
-        return !opposed || one.mean() == other.mean() ? read : List.of(one.mean() > other.mean() ? one : other);
+        TreadRead one = loaded.get(0);
+        TreadRead other = loaded.get(1);
+        double part = Math.max(0, Math.min(1, 0.5 + (one.mean() - other.mean()) / (2 * HOTTER_KELVIN)));
+        return OptionalDouble.of(part * one.innerMinusOuter() + (1 - part) * other.innerMinusOuter());
     }
 
     /** The reading of that state at that place, if it shows. */

@@ -68,7 +68,8 @@ public final class AdviceText {
         if (advice.changes().isEmpty()) {
             page.heading(nothing(advice));
         } else {
-            page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
+            page.heading(advice.halt().isPresent() ? "Only when that is done"
+                    : advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
             Predictions predictions = advice.predictions();
             advice.changes().stream().limit(top).forEach(change -> change(change, predictions, page));
             if (advice.changes().size() > top) {

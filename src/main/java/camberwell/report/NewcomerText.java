@@ -59,6 +59,7 @@ public final class NewcomerText {
             return;
         }
         if (advice.halt().isPresent()) {
+            afterwards(advice, page);
             unanswered(advice, page);
             return;
         }
@@ -111,6 +112,14 @@ public final class NewcomerText {
         page.blank().paragraph(0, caution.plain().isBlank() ? caution.statement() : caution.plain());
         page.blank().paragraph(0, "Leave the settings as they are until that is done. If you do not find it, ask someone "
                 + "who knows the car.");
+    }
+
+    /** What belongs to mending it, and no word of the next run. */
+    private static void afterwards(Advice advice, Page page) {
+        if (!advice.changes().isEmpty()) {
+            page.heading("Only when that is found and mended");
+            page.paragraph(0, Words.sentence(Words.move(advice.changes().get(0))) + ".");
+        }
     }
 
     private static void readAgain(Advice advice, Page page) {

@@ -398,7 +398,7 @@ class SizerTest {
                 + "first"));
         assertTrue(impossible("brake-bias rearward", yaml(car.formatted("69"))).contains("rear wheels lock first"));
         assertEquals("71.0 %", size("brake-bias rearward", yaml(car.formatted("72"))).to().orElseThrow().text(1));
-        assertEquals("69.0 %", size("brake-bias forward", yaml(car.formatted("68"))).to().orElseThrow().text(1));
+        assertEquals("68.5 %", size("brake-bias forward", yaml(car.formatted("68"))).to().orElseThrow().text(1));
     }
 
     @Test
