@@ -186,10 +186,15 @@ public final class TyreReader {
         double innerAnywhere = most(loaded, TreadRead::innerHotClearness);
         double outerAnywhere = most(loaded, TreadRead::outerHotClearness);
         String figures = figures(loaded);
-        add(axle, State.INNER_EDGE_HOT, inner * (1 - outerAnywhere / 2), axle.id() + " inner edge "
-                + kelvin(difference) + " hotter than the outer" + figures);
-        add(axle, State.OUTER_EDGE_HOT, outer * (1 - innerAnywhere / 2), axle.id() + " outer edge "
-                + kelvin(-difference) + " hotter than the inner" + figures);
+        double insideHot = inner * (1 - outerAnywhere / 2);
+        double outsideHot = outer * (1 - innerAnywhere / 2);
+        if (insideHot >= outsideHot) {
+            add(axle, State.INNER_EDGE_HOT, insideHot, axle.id() + " inner edge " + kelvin(difference)
+                    + " hotter than the outer" + figures);
+        } else {
+            add(axle, State.OUTER_EDGE_HOT, outsideHot, axle.id() + " outer edge " + kelvin(-difference)
+                    + " hotter than the inner" + figures);
+        }
         if (loaded.size() == 2) {
             double unlike = loaded.get(0).tread().orElseThrow().innerMinusOuter()
                     - loaded.get(1).tread().orElseThrow().innerMinusOuter();
