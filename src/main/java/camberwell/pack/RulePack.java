@@ -5,6 +5,7 @@ import camberwell.language.Stage;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Nearest;
+import camberwell.yaml.Problems;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -65,8 +66,10 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         Map<String, byte[]> found = PackFiles.read(place, name, problems);
         Map<String, String> files = new TreeMap<>();
         found.forEach((path, bytes) -> keep(path, bytes, name, trusted, files, problems));
+        Problems inManifest = new Problems();
         Optional<Manifest> manifest = Optional.ofNullable(files.get(MANIFEST))
-                .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, problems));
+                .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, inManifest));
+        problems.addAll(inManifest.all());
         if (!problems.isEmpty()) {
             throw new ProblemsException(problems.stream().sorted().toList());
         }
@@ -155,6 +158,16 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
             return Optional.of("a note's file name is made of small letters, numbers and dashes, and ends in .md");
         }
         return Optional.empty();
+    }
+
+    /** The same pack by another name in messages. */
+    RulePack named(String other) {
+        return new RulePack(other, manifest, trusted, files);
+    }
+
+    /** What it is called where its rules are cited: its own name and version, or else as the person named it. */
+    public String title() {
+        return manifest.map(own -> own.name() + " " + own.version()).orElse(name);
     }
 
     /** The rule files, by path. */
