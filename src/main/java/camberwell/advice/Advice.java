@@ -26,21 +26,22 @@ import java.util.Optional;
  * @param doubts where the readings, or the car's own figures, contradict each other
  * @param circumstances of the case, which choose among the wordings of a note
  * @param predictions what the handling model says of the changes, when it is asked
+ * @param experience what came of earlier changes
  */
 public record Advice(Case run, TyreReadings tyres, List<Complaint> complaints, List<Finding> findings,
         List<RankedChange> changes, List<Withheld> withheld, List<Conflict> conflicts, List<DrivingAdvice> driving,
         boolean drivingFirst, List<Note> cautions, Optional<Note> halt, List<Answer> answers,
-        List<String> doubts, Circumstances circumstances, Predictions predictions) {
+        List<String> doubts, Circumstances circumstances, Predictions predictions, Experience experience) {
 
     /** The same advice with its answers. */
     Advice withAnswers(List<Answer> answered) {
         return new Advice(run, tyres, complaints, findings, changes, withheld, conflicts, driving, drivingFirst, cautions,
-                halt, answered, doubts, circumstances, predictions);
+                halt, answered, doubts, circumstances, predictions, experience);
     }
 
     /** The same advice on a case by another name. */
     public Advice withSource(String source) {
         return new Advice(run.withSource(source), tyres, complaints, findings, changes, withheld, conflicts, driving,
-                drivingFirst, cautions, halt, answers, doubts, circumstances, predictions);
+                drivingFirst, cautions, halt, answers, doubts, circumstances, predictions, experience);
     }
 }

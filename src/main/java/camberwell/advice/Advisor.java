@@ -90,7 +90,8 @@ public final class Advisor {
         Advice advice = new Advice(run, tyres, complaints, findings, weighing.changes(), weighing.withheld(),
                 weighing.conflicts(), driving, drivingFirst,
                 cautions(conclusions.cautions(), surroundings, weighing.advised(), halt), halt, List.of(),
-                doubts(run, tyres, complaints), surroundings.all(), predictions);
+                doubts(run, tyres, complaints), surroundings.all(), predictions,
+                weighing.experience());
         return advice.withAnswers(Answer.of(advice, weighing.candidates()));
     }
 

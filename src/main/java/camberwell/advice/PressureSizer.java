@@ -185,6 +185,10 @@ final class PressureSizer {
                     ? "the pressure stands at the most that the car's file allows, " + setting.max()
                     : "the cold pressure stands at its minimum, " + low);
         }
+        if (change.direction().raises()) {
+            // The minimum is not approached by half-steps.
+            steps = (int) Math.max(steps, Math.ceil((low.value() - setting.now().value()) / setting.step().value() - 1e-9));
+        }
         steps = Math.min(steps, left);
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(),
                 steps)), steps, List.of(), List.of("no hot pressure or no target to compute from: half the usual step "

@@ -25,6 +25,11 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
         return because.orElse(way.rationale());
     }
 
+    /** The same change at another place. */
+    RankedChange at(int place) {
+        return new RankedChange(place, change, size, score, proposals, because, note, way);
+    }
+
     /** The names of the rules that speak for it, strongest first. */
     public List<String> rules() {
         return proposals.stream().filter(proposal -> proposal.certainty() > 0)

@@ -45,6 +45,7 @@ final class Weighing {
     private final List<RankedChange> ranked = new ArrayList<>();
     private final List<Conflict> conflicts = new ArrayList<>();
     private List<RankedChange> candidates = List.of();
+    private Experience experience = Experience.NONE;
 
     /**
      * @param halt the caution that stands before every change, if there is one
@@ -63,11 +64,18 @@ final class Weighing {
         this.halt = halt;
         conclusions.proposals().forEach(proposal ->
                 proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
+        if (!run.tried().isEmpty()) {
+            experience = Experience.of(run, complaints, proposals, this::worth, weights);
+        }
     }
 
     void rank() {
         List<RankedChange> scored = new ArrayList<>();
         for (Change change : proposals.keySet()) {
+            if (experience.objection(change).isPresent()) {
+                withhold(change, experience.objection(change).get(), List.of());
+                continue;
+            }
             double certainty = certainty(change);
             if (certainty >= weights.leastCertainty() && !losesToOpposite(change, certainty)) {
                 scored.add(candidate(change, certainty));
@@ -80,6 +88,9 @@ final class Weighing {
         for (RankedChange candidate : candidates) {
             position++;
             place(candidate, position);
+        }
+        if (!run.tried().isEmpty() && halt.isEmpty()) {
+            undoFirst();
         }
         addConflicts();
     }
@@ -105,6 +116,31 @@ final class Weighing {
 
     List<Change> advised() {
         return ranked.stream().map(RankedChange::change).toList();
+    }
+
+    /** What earlier changes taught. */
+    Experience experience() {
+        return experience;
+    }
+
+    /** What made things worse is put back before anything else is tried. */
+    private void undoFirst() {
+        Undo undo = new Undo(run, complaints, notes, weights);
+        List<RankedChange> all = new ArrayList<>(undo.all());
+        experience = experience.with(all.stream().map(undo::learned).toList());
+        all.forEach(back -> withheld.remove(back.change()));
+        ranked.stream().filter(other -> all.stream().noneMatch(back ->
+                back.change().adjuster() == other.change().adjuster())).toList().forEach(all::add);
+        ranked.clear();
+        for (int i = 0; i < all.size(); i++) {
+            ranked.add(all.get(i).at(i + 1));
+        }
+    }
+
+    private Score worth(Change change) {
+        Note note = notes.get(change.adjuster().note());
+        return Score.of(note, note.ways().get(change.direction()), 1, complaints, surroundings.of(change.adjuster()),
+                weights);
     }
 
     private double certainty(Change change) {

@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.learning.LearningWeights;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
@@ -16,10 +17,15 @@ import java.util.Optional;
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
         double leastCertainty, double leastDriving, double drivingFirst, double clearMajority, double heldFully,
-        double halt) {
+        double halt, LearningWeights learning) {
 
     /** Heavier than any weight that still leaves room for the others. */
     private static final double MOST = 10;
+    private static final double FEWEST_RUNS = 0.1;
+    private static final double MOST_RUNS = 1000;
+    /** The chance at which one might as well toss a coin. */
+    private static final double EVEN = 0.5;
+    private static final double MOST_SURE = 0.999;
 
     /**
      * Reads the file.
@@ -42,9 +48,21 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
                 part(score, "harm-to-what-is-fine"), part(score, "effort"), part(score, "risk"),
                 part(score, "least-relief"), part(score, "open-circumstance"), weight(fields, "least-certainty", 1),
                 weight(fields, "least-driving", 1), weight(fields, "driving-first", 1),
-                weight(fields, "clear-majority", MOST), weight(fields, "held-fully", 1), weight(fields, "halt", 1));
+                weight(fields, "clear-majority", MOST), weight(fields, "held-fully", 1), weight(fields, "halt", 1),
+                learning(fields));
         score.ifPresent(Fields::done);
         fields.done();
+        return weights;
+    }
+
+    private static LearningWeights learning(Fields fields) {
+        fields.require("learning");
+        Optional<Fields> learning = fields.map("learning", "weight");
+        LearningWeights weights = new LearningWeights(part(learning, "prior-runs", FEWEST_RUNS, MOST_RUNS),
+                part(learning, "driver-alone", 0, 1), part(learning, "elsewhere", 0, 1),
+                part(learning, "opposite", 0, 1), part(learning, "half-life", FEWEST_RUNS, MOST_RUNS),
+                part(learning, "worse", EVEN, MOST_SURE));
+        learning.ifPresent(Fields::done);
         return weights;
     }
 
@@ -61,12 +79,20 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
     }
 
     private static double part(Optional<Fields> fields, String key) {
-        return fields.isPresent() ? weight(fields.get(), key, MOST) : 0;
+        return part(fields, key, 0, MOST);
+    }
+
+    private static double part(Optional<Fields> fields, String key, double least, double most) {
+        return fields.isPresent() ? weight(fields.get(), key, least, most) : least;
     }
 
     /** A weight; 0, with the problem noted, where it is missing or will not do. */
     private static double weight(Fields fields, String key, double most) {
+        return weight(fields, key, 0, most);
+    }
+
+    private static double weight(Fields fields, String key, double least, double most) {
         fields.require(key);
-        return fields.number(key, 0, most).orElse(0.0);
+        return fields.number(key, least, most).orElse(least);
     }
 }

@@ -70,6 +70,7 @@ public final class Main implements Runnable {
                 .add("alignment", () -> new AlignmentCommand(console))
                 .add("sheet", () -> new SheetCommand(console, engine))
                 .add("predict", () -> new PredictCommand(console))
+                .add("runs", () -> runs(console, engine, arguments))
                 .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));
@@ -102,6 +103,19 @@ public final class Main implements Runnable {
                 .add("coverage", () -> new CoverageCommand(console, engine))
                 .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
         return rules;
+    }
+
+    private static CommandLine runs(Console console, Engine engine, String... arguments) {
+        CommandLine runs = new CommandLine(new RunsCommand());
+        new Commands()
+                .add("add", () -> new RunsAddCommand(console))
+                .add("list", () -> new RunsListCommand(console))
+                .add("show", () -> new RunsShowCommand(console))
+                .add("compare", () -> new RunsCompareCommand(console))
+                .add("judge", () -> new RunsJudgeCommand(console))
+                .add("undo", () -> new RunsUndoCommand(console))
+                .addTo(runs, Arrays.stream(arguments).filter(word -> !word.equals("runs")).toArray(String[]::new));
+        return runs;
     }
 
     @Override

@@ -2,8 +2,11 @@ package camberwell.report;
 
 import camberwell.advice.Advice;
 import camberwell.advice.Answer;
+import camberwell.advice.Complaint;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
+import camberwell.advice.Experience;
+import camberwell.advice.Predicted;
 import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
@@ -13,8 +16,10 @@ import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.vocabulary.Audience;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Advice as text for a screen, down to the width of a phone. */
@@ -31,6 +36,7 @@ public final class AdviceText {
     private final boolean engineer;
     private final int top;
     private final boolean terms;
+    private List<String> beside = List.of();
 
     /**
      * @param audience club, or engineer for every finding, rule and term; for newcomers there is {@link NewcomerText}
@@ -47,6 +53,12 @@ public final class AdviceText {
     /** Text for a club driver. */
     public AdviceText(Notes notes, int top, boolean terms) {
         this(notes, Audience.CLUB, top, terms);
+    }
+
+    /** The same, where {@code explain} needs these options too to come to the same advice. */
+    public AdviceText beside(List<String> options) {
+        beside = List.copyOf(options);
+        return this;
     }
 
     /** Writes {@code advice} on {@code page}. */
@@ -71,7 +83,8 @@ public final class AdviceText {
             page.heading(advice.halt().isPresent() ? "Only when that is done"
                     : advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
             Predictions predictions = advice.predictions();
-            advice.changes().stream().limit(top).forEach(change -> change(change, predictions, page));
+            advice.changes().stream().limit(top).forEach(change ->
+                    change(change, predictions, advice.experience(), page));
             if (advice.changes().size() > top) {
                 page.blank().paragraph(0, advice.changes().size() - top + " more with --top "
                         + advice.changes().size());
@@ -81,15 +94,21 @@ public final class AdviceText {
             driving("For the driver", advice.driving(), page);
         }
         conflicts(advice.conflicts(), page);
-        withheld(advice.withheld(), page);
+        withheld(advice.withheld(), advice.experience(), page);
         unanswered(advice.answers(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
-            page.heading("How the first one came about").command("camberwell", "explain", advice.run().source(),
-                    "--change", advice.changes().get(0).change().id());
+            List<String> words = new ArrayList<>(List.of("camberwell", "explain", advice.run().source(),
+                    "--change", advice.changes().get(0).change().id()));
+            words.addAll(beside);
+            page.heading("How the first one came about").command(words.toArray(String[]::new));
         }
         if (advice.cautions().size() > (advice.halt().isPresent() ? 1 : 0)) {
             page.heading("Before you touch the car");
-            advice.cautions().stream().filter(caution -> !advice.halt().equals(Optional.of(caution))).forEach(caution -> page.point(0, caution.statement()));
+            // Whoever has changed this car before has read the general ones in full.
+            boolean again = !advice.run().earlier().isEmpty() || !advice.run().tried().isEmpty();
+            advice.cautions().stream().filter(caution -> !advice.halt().equals(Optional.of(caution)))
+                    .forEach(caution -> page.point(0, again && caution.goesWithChanges() && !caution.plain().isBlank()
+                            ? caution.plain() : caution.statement()));
         }
     }
 
@@ -132,7 +151,7 @@ public final class AdviceText {
         }
     }
 
-    private void change(RankedChange change, Predictions predictions, Page page) {
+    private void change(RankedChange change, Predictions predictions, Experience experience, Page page) {
         page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
         List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
         for (Size.WheelSize wheel : wheels) {
@@ -142,6 +161,7 @@ public final class AdviceText {
         if (!change.why().equals(change.way().rationale())) {
             page.labelled(3, "Behind it", change.way().rationale());
         }
+        experience.of(change.change()).ifPresent(learned -> page.labelled(3, "Tried", Words.learned(learned)));
         if (!change.score().helps().isEmpty()) {
             page.labelled(3, "Helps", change.score().helps().stream().limit(MOST_HELPS)
                     .map(help -> help.complaint().text()).collect(Collectors.joining("; ")));
@@ -151,7 +171,7 @@ public final class AdviceText {
         }
         change.size().computation().forEach(line -> page.labelled(3, "Size", line));
         predictions.of(change).ifPresent(predicted ->
-                page.labelled(3, "Model", PredictionText.line(predicted, change.change().adjuster())));
+                model(change, predicted, page));
         page.labelled(3, "Watch", change.way().watch());
         page.labelled(3, "Put back", change.way().putBack());
         if (engineer) {
@@ -159,6 +179,19 @@ public final class AdviceText {
         }
         if (terms) {
             page.labelled(3, "Score", Words.score(change.score()));
+        }
+    }
+
+    /** Where the model does not show what the rule claims, the reader is told why the rule is believed. */
+    private static void model(RankedChange change, Predicted predicted, Page page) {
+        page.labelled(3, "Model", PredictionText.line(predicted, change.change().adjuster()));
+        if (predicted.agrees().filter(agrees -> !agrees).isPresent()) {
+            Complaint claimed = predicted.claimed().orElseThrow();
+            page.labelled(3, "But", change.note().differences().stream().filter(difference -> difference.explains(
+                    change.change().direction(), claimed.symptom(), claimed.phase().map(Set::of).orElse(Set.of())))
+                    .map(Note.Difference::because).findFirst().orElse("the model knows a steady turn alone, and a tyre "
+                    + "that is not this one. Where the two differ the rule goes by practice: one step, and the next run "
+                    + "decides."));
         }
     }
 
@@ -201,11 +234,13 @@ public final class AdviceText {
         }
     }
 
-    private static void withheld(List<Withheld> withheld, Page page) {
+    private static void withheld(List<Withheld> withheld, Experience experience, Page page) {
         if (!withheld.isEmpty()) {
             page.heading("Not now");
             withheld.forEach(change -> page.point(0, Words.sentence(Words.change(change.change())) + ": "
-                    + change.reason()));
+                    + change.reason() + experience.of(change.change()).map(learned ->
+                            (change.reason().startsWith("tried") ? "" : "; tried " + learned.text())
+                                    + Words.shift(learned)).orElse("")));
         }
     }
 }

@@ -81,9 +81,11 @@ public final class NewcomerText {
         unanswered(advice, page);
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
-            page.paragraph(0, "Keep to the rules of your series and to the limits of the tyre maker. Never reach under "
-                    + "a car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
-                    + "taught you the work, leave it to a workshop.");
+            String general = advice.cautions().stream().filter(Note::goesWithChanges).map(Note::plain)
+                    .collect(Collectors.joining(" "));
+            if (!general.isEmpty()) {
+                page.paragraph(0, general);
+            }
             advice.cautions().stream().filter(caution -> !caution.goesWithChanges())
                     .forEach(caution -> page.point(0, caution.plain().isBlank() ? caution.statement()
                             : caution.plain()));

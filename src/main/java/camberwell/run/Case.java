@@ -19,9 +19,12 @@ import java.util.Optional;
  * @param earlier earlier runs of the same car, oldest first, from which camber sizing can learn
  * @param carFile the file that the car was read from; empty when it stands in the case itself
  * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
+ * @param tried what was changed since the complaints began, oldest first, and what came of it
+ * @param driven the run as the book keeps it: number, date, laps
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
-        List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
+        List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
+        List<Tried> tried, Driven driven) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -29,6 +32,13 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         reports = List.copyOf(reports);
         earlier = List.copyOf(earlier);
         setup = ordered(Adjuster.class, setup);
+        tried = List.copyOf(tried);
+    }
+
+    /** A case on which nothing was tried yet. */
+    public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
+            List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, List.of(), Driven.UNKNOWN);
     }
 
     /** A case whose car stands in it, as it ran. */
@@ -45,17 +55,22 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven);
+    }
+
+    /** The same case on another day, or of another place. */
+    public Case withConditions(Conditions others) {
+        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried, driven);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven);
     }
 
     /**
@@ -71,6 +86,37 @@ public record Case(String title, String source, Car car, Conditions conditions, 
                 merged.put(adjuster, setting);
             }
         });
-        return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged);
+        return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
+                tried, driven);
+    }
+
+    /** The same case with other changes tried. */
+    public Case withTried(List<Tried> others) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven);
+    }
+
+    /** The same case of another run. */
+    public Case withDriven(Driven other) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other);
+    }
+
+    /** The same case under another title. */
+    public Case withTitle(String other) {
+        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven);
+    }
+
+    /** The same case with other earlier runs. */
+    public Case withEarlier(List<Case> others) {
+        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven);
+    }
+
+    /**
+     * The same case of another car, or of one whose file was edited, set as this one is where it can be.
+     *
+     * @param file the file that the car was read from
+     */
+    public Case ofCar(Car other, Optional<String> file) {
+        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven)
+                .withSetup(setup);
     }
 }
