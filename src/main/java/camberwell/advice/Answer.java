@@ -74,7 +74,8 @@ public record Answer(int number, Report report, List<String> by) {
 
     private static boolean serves(RankedChange change, Report report) {
         return change.score().helps().stream()
-                .anyMatch(help -> help.complaint().report().filter(report::equals).isPresent())
+                .anyMatch(help -> help.complaint().report().filter(said -> said.equals(report) || said.alike(report))
+                        .isPresent())
                 || rests(change.proposals(), report);
     }
 
