@@ -51,7 +51,7 @@ class AdviceLawsTest {
 
     private static final int RUNS = Integer.getInteger("camberwell.laws", 5000);
     /** Of each law that needs a second advice. */
-    private static final int PAIRS = RUNS / 4;
+    private static final int PAIRS = RUNS / 10;
     private static final int TOLD = 8;
     private static final double HAIR = 1e-9;
 
@@ -227,7 +227,8 @@ class AdviceLawsTest {
     void stronger() {
         each(PAIRS, (run, offenders) -> {
             Report report = run.reports().get(0);
-            Case alone = run.withReports(List.of(report));
+            // By itself: beside a reading that asks for something else it may well take certainty from that.
+            Case alone = run.withReports(List.of(report)).withTyres(Map.of());
             double last = -1;
             for (Severity severity : Severity.values()) {
                 double now = surest(advice(alone.withReports(List.of(of(report, severity, report.occurrence())))));
