@@ -6,9 +6,9 @@
 
 # What the driver or the coach reports
 [when]the driver reports {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=Reported(is("{symptom}"))
-[when]- at {phase:braking|entry|mid-corner|exit|straight|kerbs} or {other:braking|entry|mid-corner|exit|straight|kerbs}=inPhase("{phase}", "{other}")
-[when]- at {phase:braking|entry|mid-corner|exit|straight|kerbs}=inPhase("{phase}")
-[when]- not at {phase:braking|entry|mid-corner|exit|straight|kerbs}=notInPhase("{phase}")
+[when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs} or {other:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=inPhase("{phase}", "{other}")
+[when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=inPhase("{phase}")
+[when]- not at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=notInPhase("{phase}")
 [when]- in {speed:slow|medium|fast} or {other:slow|medium|fast} corners=inCorners("{speed}", "{other}")
 [when]- in {speed:slow|medium|fast} corners=inCorners("{speed}")
 [when]- at the {axle:front|rear} tyres=on("{axle}")
@@ -22,7 +22,7 @@
 [when]- late in the run=since("late-run")
 [when]- not late in the run=notSince("late-run")
 [when]- in turns of one direction only=inOneDirectionOnly()
-[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} at {phase:braking|entry|mid-corner|exit|straight|kerbs}=not Reported(is("{symptom}"), inPhase("{phase}"))
+[when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=not Reported(is("{symptom}"), inPhase("{phase}"))
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} in {speed:slow|medium|fast} corners=not Reported(is("{symptom}"), inCorners("{speed}"))
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=not Reported(is("{symptom}"))
 

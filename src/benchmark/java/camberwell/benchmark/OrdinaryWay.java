@@ -42,7 +42,7 @@ public final class OrdinaryWay {
                         package camberwell.ordinary;
                         expander dictionary.dsl
                         import camberwell.fact.*;
-                        import camberwell.rules.Conclude;
+                        import camberwell.engine.Conclude;
                         """ + Files.readString(file));
             }
         }

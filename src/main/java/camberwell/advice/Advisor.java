@@ -1,5 +1,9 @@
 package camberwell.advice;
 
+import camberwell.engine.Conclusions;
+import camberwell.engine.Consultation;
+import camberwell.engine.Firing;
+import camberwell.engine.RuleBase;
 import camberwell.fact.Caution;
 import camberwell.fact.Certainty;
 import camberwell.fact.Driving;
@@ -10,10 +14,6 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
-import camberwell.rules.Conclusions;
-import camberwell.rules.Consultation;
-import camberwell.rules.Firing;
-import camberwell.rules.RuleBase;
 import camberwell.run.Case;
 import camberwell.vocabulary.Change;
 import java.util.ArrayList;

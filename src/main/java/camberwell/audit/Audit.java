@@ -5,11 +5,11 @@ import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.language.RuleText;
 import camberwell.model.Bench;
 import camberwell.model.Bench.Relief;
 import camberwell.model.CarModel;
 import camberwell.physics.CornerPhase;
-import camberwell.rules.RuleText;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
@@ -153,7 +153,7 @@ public final class Audit {
         Set<CornerPhase> phases = new LinkedHashSet<>();
         for (Phase phase : trouble.phases()) {
             switch (phase) {
-                case ENTRY -> phases.add(CornerPhase.ENTRY);
+                case ENTRY, LIFT_OFF -> phases.add(CornerPhase.ENTRY);
                 case MID_CORNER -> phases.add(CornerPhase.MID_CORNER);
                 case EXIT -> phases.add(CornerPhase.EXIT);
                 // Nothing steady: straight-line braking, the straight, kerbs.

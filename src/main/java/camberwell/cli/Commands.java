@@ -1,6 +1,6 @@
 package camberwell.cli;
 
-import camberwell.rules.Stage;
+import camberwell.language.Stage;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;

@@ -1,7 +1,7 @@
 package camberwell.cli;
 
-import camberwell.advice.Coverage;
-import camberwell.advice.Coverage.Cell;
+import camberwell.upkeep.Coverage;
+import camberwell.upkeep.Coverage.Cell;
 import camberwell.report.Page;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;

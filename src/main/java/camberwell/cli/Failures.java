@@ -1,7 +1,7 @@
 package camberwell.cli;
 
+import camberwell.engine.RuleProblemException;
 import camberwell.problem.ProblemsException;
-import camberwell.rules.RuleProblemException;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;

@@ -1,7 +1,7 @@
 package camberwell.cli;
 
-import camberwell.rules.Manifest;
-import camberwell.rules.RuleBase;
+import camberwell.engine.RuleBase;
+import camberwell.pack.Manifest;
 import java.io.PrintWriter;
 import java.util.Arrays;
 import java.util.List;

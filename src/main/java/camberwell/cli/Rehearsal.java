@@ -1,6 +1,6 @@
 package camberwell.cli;
 
-import camberwell.rules.RuleBase;
+import camberwell.engine.RuleBase;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;

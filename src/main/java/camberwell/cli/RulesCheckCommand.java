@@ -2,11 +2,11 @@ package camberwell.cli;
 
 import camberwell.advice.Advisor;
 import camberwell.knowledge.Notes;
+import camberwell.pack.RulePack;
+import camberwell.pack.RuleSet;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
-import camberwell.rules.RuleCheck;
-import camberwell.rules.RulePack;
-import camberwell.rules.RuleSet;
+import camberwell.upkeep.RuleCheck;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,9 @@
 package camberwell.cli;
 
+import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
-import camberwell.rules.RulePack;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,9 +1,9 @@
 package camberwell.cli;
 
+import camberwell.language.Stage;
+import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
-import camberwell.rules.RulePack;
-import camberwell.rules.Stage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,9 +1,9 @@
 package camberwell.cli;
 
+import camberwell.pack.Manifest;
+import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
-import camberwell.rules.Manifest;
-import camberwell.rules.RulePack;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

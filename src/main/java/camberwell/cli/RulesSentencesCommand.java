@@ -1,10 +1,10 @@
 package camberwell.cli;
 
+import camberwell.language.Dictionary;
+import camberwell.language.Names;
+import camberwell.language.Sentence;
+import camberwell.language.Stage;
 import camberwell.report.Page;
-import camberwell.rules.Dictionary;
-import camberwell.rules.Names;
-import camberwell.rules.Sentence;
-import camberwell.rules.Stage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,7 +1,7 @@
 package camberwell.cli;
 
+import camberwell.pack.RulePack;
 import camberwell.report.Page;
-import camberwell.rules.RulePack;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

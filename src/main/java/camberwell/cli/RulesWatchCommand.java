@@ -1,10 +1,10 @@
 package camberwell.cli;
 
+import camberwell.engine.RuleProblemException;
+import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
-import camberwell.rules.RulePack;
-import camberwell.rules.RuleProblemException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.ClosedWatchServiceException;

@@ -79,6 +79,7 @@ public final class Phrases {
             return switch (phase) {
                 case BRAKING -> "in a straight line on the brakes, before you turn the wheel";
                 case ENTRY -> "from turning the wheel to the inmost point of the corner";
+                case LIFT_OFF -> "when you come off the throttle in the corner and do not brake";
                 case MID_CORNER -> "around the inmost point, on neither pedal to speak of";
                 case EXIT -> "from the inmost point outwards, on the throttle";
                 case STRAIGHT -> "running straight";

@@ -1,12 +1,12 @@
 package camberwell.debrief;
 
+import camberwell.engine.RuleBase;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
-import camberwell.rules.Condition;
-import camberwell.rules.Line;
-import camberwell.rules.RuleBase;
-import camberwell.rules.RuleText;
+import camberwell.language.Condition;
+import camberwell.language.Line;
+import camberwell.language.RuleText;
 import camberwell.run.Report;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;

@@ -1,7 +1,7 @@
 package camberwell.explain;
 
 import camberwell.fact.Premise;
-import camberwell.rules.Condition;
+import camberwell.language.Condition;
 import java.util.Optional;
 
 /**

@@ -1,10 +1,10 @@
 package camberwell.explain;
 
 import camberwell.car.Car;
-import camberwell.rules.Line;
-import camberwell.rules.RuleBase;
-import camberwell.rules.RuleText;
-import camberwell.rules.Stage;
+import camberwell.engine.RuleBase;
+import camberwell.language.Line;
+import camberwell.language.RuleText;
+import camberwell.language.Stage;
 import camberwell.run.Case;
 import camberwell.vocabulary.Change;
 import java.util.List;

@@ -1,13 +1,13 @@
 package camberwell.explain;
 
 import camberwell.advice.Advice;
+import camberwell.engine.Conclusions;
 import camberwell.fact.Day;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
 import camberwell.fact.Reading;
 import camberwell.fact.Reported;
 import camberwell.fact.Setup;
-import camberwell.rules.Conclusions;
 import camberwell.run.Case;
 import camberwell.vocabulary.Wheel;
 import java.util.Arrays;

@@ -1,8 +1,8 @@
 package camberwell.explain;
 
-import camberwell.rules.Condition;
-import camberwell.rules.Line;
-import camberwell.rules.RuleText;
+import camberwell.language.Condition;
+import camberwell.language.Line;
+import camberwell.language.RuleText;
 import java.util.List;
 import java.util.Optional;
 

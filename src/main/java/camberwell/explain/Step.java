@@ -1,7 +1,7 @@
 package camberwell.explain;
 
-import camberwell.rules.Line;
-import camberwell.rules.RuleText;
+import camberwell.language.Line;
+import camberwell.language.RuleText;
 import java.util.List;
 
 /**

@@ -6,6 +6,8 @@ public enum Phase implements Word {
     BRAKING("braking"),
     /** From turn-in to the apex, often still on the brakes. */
     ENTRY("entry"),
+    /** The throttle closed in the corner, without braking: the power-off of ISO 9816. */
+    LIFT_OFF("lift-off"),
     /** Around the apex, neither brake nor throttle to speak of. */
     MID_CORNER("mid-corner"),
     /** From the apex outwards, on the power. */

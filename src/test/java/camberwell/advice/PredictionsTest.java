@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.car.Car;
 import camberwell.car.Dimension;
+import camberwell.engine.RuleBase;
 import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
-import camberwell.rules.Names;
-import camberwell.rules.RuleBase;
+import camberwell.language.Names;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;

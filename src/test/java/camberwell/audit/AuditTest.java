@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.audit.Judgement.Verdict;
 import camberwell.car.Car;
+import camberwell.engine.RuleBase;
 import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
-import camberwell.rules.Names;
-import camberwell.rules.RuleBase;
+import camberwell.language.Names;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

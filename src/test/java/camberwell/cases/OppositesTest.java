@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Note;
-import camberwell.rules.Line;
-import camberwell.rules.RuleText;
+import camberwell.language.Line;
+import camberwell.language.RuleText;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;

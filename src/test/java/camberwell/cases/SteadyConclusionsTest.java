@@ -3,13 +3,13 @@ package camberwell.cases;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import camberwell.advice.Advice;
+import camberwell.engine.Conclusions;
+import camberwell.engine.Consultation;
 import camberwell.fact.Premise;
 import camberwell.fact.Reported;
 import camberwell.report.AdviceJson;
 import camberwell.report.AdviceText;
 import camberwell.report.Page;
-import camberwell.rules.Conclusions;
-import camberwell.rules.Consultation;
 import camberwell.run.Case;
 import camberwell.run.Report;
 import camberwell.run.TyreReading;

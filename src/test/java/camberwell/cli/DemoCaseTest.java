@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import camberwell.advice.Advisor;
 import camberwell.input.CaseReader;
-import camberwell.rules.DemoCase;
-import camberwell.rules.RuleText;
+import camberwell.language.RuleText;
+import camberwell.upkeep.DemoCase;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -97,9 +97,8 @@ class RuleProblemsTest {
     @Test
     void aWordOutsideItsList() {
         changes(rule("Kerbs: softer", KERBS + "\n- at exitt", SOFTER));
-        says("mine/3-changes/kerbs.dslr:6:10: \"exitt\" is no phase: braking, entry, mid-corner, exit, straight, "
-                + "kerbs; "
-                + "did you mean \"exit\"?");
+        says("mine/3-changes/kerbs.dslr:6:10: \"exitt\" is no phase: braking, entry, lift-off, mid-corner, exit, "
+                + "straight, kerbs; did you mean \"exit\"?");
     }
 
     @Test

@@ -1,6 +1,6 @@
 package camberwell.cli;
 
-import camberwell.rules.RuleBase;
+import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;

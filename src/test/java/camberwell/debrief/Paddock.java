@@ -2,11 +2,11 @@ package camberwell.debrief;
 
 import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
+import camberwell.engine.RuleBase;
 import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
-import camberwell.rules.Names;
-import camberwell.rules.RuleBase;
+import camberwell.language.Names;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;

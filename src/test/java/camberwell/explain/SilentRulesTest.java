@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.engine.Conclusions;
 import camberwell.fact.Conclusion;
-import camberwell.rules.Conclusions;
-import camberwell.rules.RuleText;
-import camberwell.rules.Trial;
+import camberwell.language.RuleText;
+import camberwell.language.Trial;
 import java.util.Collection;
 import java.util.Set;
 import java.util.TreeSet;

@@ -1,0 +1,157 @@
+package camberwell.language;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * A sentence of the dictionary.
+ *
+ * @param condition whether it stands in {@code when} rather than in {@code then}
+ * @param narrowing whether it starts with a dash and narrows the sentence above it
+ * @param template the sentence with its gaps, for instance {@code the driver reports {symptom}}
+ * @param gaps the gaps in their order
+ * @param topic the dictionary's heading above it
+ * @param drl what it means to Drools
+ * @param fixed the pieces of text around the gaps, one more than there are gaps
+ */
+public record Sentence(boolean condition, boolean narrowing, String template, List<Gap> gaps, String topic, String drl,
+        List<String> fixed) {
+
+    /**
+     * A gap to be filled with a word.
+     *
+     * @param name for instance {@code phase}
+     * @param words the closed list; empty for numbers and for names of notes
+     * @param open what else Drools lets into it; empty where there is a closed list
+     */
+    public record Gap(String name, List<String> words, Optional<Pattern> open) {
+
+        static Gap of(String name, String regex) {
+            return isList(regex) ? new Gap(name, List.of(regex.split("\\|")), Optional.empty())
+                    : new Gap(name, List.of(), Optional.of(Pattern.compile(regex)));
+        }
+
+        private static boolean isList(String regex) {
+            return regex.chars().allMatch(c -> c >= 'a' && c <= 'z' || c == '-' || c == '|');
+        }
+
+        /** Whether {@code word} may fill it, as far as the dictionary can tell. */
+        public boolean takes(String word) {
+            return open.map(pattern -> pattern.matcher(word).matches()).orElseGet(() -> words.contains(word));
+        }
+    }
+
+    /** A word where a gap is, and its first letter's place in the line, from 0. */
+    record Filled(Gap gap, String word, int at) {
+    }
+
+    /**
+     * Reads the left side of a dictionary line.
+     *
+     * @param known the gaps met so far, by what stands in the braces: many sentences have the same
+     */
+    static Sentence parse(boolean condition, String left, String drl, String topic, Map<String, Gap> known) {
+        List<Gap> gaps = new ArrayList<>();
+        List<String> fixed = new ArrayList<>();
+        StringBuilder template = new StringBuilder();
+        int at = 0;
+        int open = left.indexOf('{');
+        while (open >= 0) {
+            int close = left.indexOf('}', open);
+            Gap gap = known.computeIfAbsent(left.substring(open + 1, close), text -> Gap.of(
+                    text.substring(0, text.indexOf(':')), text.substring(text.indexOf(':') + 1)));
+            gaps.add(gap);
+            fixed.add(left.substring(at, open));
+            template.append(left, at, open).append('{').append(gap.name()).append('}');
+            at = close + 1;
+            open = left.indexOf('{', at);
+        }
+        fixed.add(left.substring(at));
+        template.append(left.substring(at));
+        return new Sentence(condition, template.charAt(0) == '-', template.toString(), List.copyOf(gaps), topic, drl,
+                List.copyOf(fixed));
+    }
+
+    /**
+     * The words in the gaps of {@code line}, by gap, if it is this sentence from first to last letter.
+     *
+     * @param line with single spaces between its words
+     */
+    Optional<Map<String, String>> match(String line) {
+        Optional<List<Filled>> filled = fill(line);
+        if (filled.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, String> words = new LinkedHashMap<>();
+        for (Filled word : filled.get()) {
+            if (!word.gap().takes(word.word())) {
+                return Optional.empty();
+            }
+            words.put(word.gap().name(), word.word());
+        }
+        return Optional.of(words);
+    }
+
+    /** As {@link #match}, but with any word in any gap, to tell a wrong word from a wrong sentence. */
+    Optional<List<Filled>> fill(String line) {
+        if (!line.startsWith(fixed.get(0)) || !line.endsWith(fixed.get(gaps.size()))) {
+            return Optional.empty();
+        }
+        List<Filled> filled = new ArrayList<>(gaps.size());
+        int at = fixed.get(0).length();
+        for (int i = 0; i < gaps.size(); i++) {
+            String after = fixed.get(i + 1);
+            int end = i + 1 == gaps.size() ? line.length() - after.length() : line.indexOf(after, at);
+            if (end <= at || !isWord(line, at, end)) {
+                return Optional.empty();
+            }
+            filled.add(new Filled(gaps.get(i), line.substring(at, end), at));
+            at = end + after.length();
+        }
+        return at == line.length() ? Optional.of(filled) : Optional.empty();
+    }
+
+    private static boolean isWord(String line, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (line.charAt(i) == ' ') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Its first word, which says what a conclusion does. */
+    public String verb() {
+        return template.substring(0, (template + " ").indexOf(' '));
+    }
+
+    /** The sentence with those words in its gaps. */
+    public String filled(Map<String, String> words) {
+        String text = template;
+        for (Map.Entry<String, String> word : words.entrySet()) {
+            text = text.replace("{" + word.getKey() + "}", word.getValue());
+        }
+        return text;
+    }
+
+    /** The sentence with the first word of each list in its gaps. */
+    public String example() {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (Gap gap : gaps) {
+            words.put(gap.name(), switch (gap.name()) {
+                case "certainty" -> "0.5";
+                case "number" -> "3.0";
+                case "finding" -> "front-tyres-cold";
+                case "driving" -> "slow-in";
+                case "caution" -> "wet-track-pressure";
+                case "other" -> gap.words().get(1);
+                default -> gap.words().get(0);
+            });
+        }
+        return filled(words);
+    }
+}

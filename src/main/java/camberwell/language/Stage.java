@@ -1,0 +1,63 @@
+package camberwell.language;
+
+import camberwell.vocabulary.Word;
+
+/**
+ * The stages of heuristic classification (W. J. Clancey, "Heuristic classification", Artificial Intelligence 27, 1985):
+ * data are abstracted, matched to causes, and causes refined into actions. Each has its folder of rule files.
+ */
+public enum Stage implements Word {
+    READINGS("readings", "1-readings"), CAUSES("causes", "2-causes"), CHANGES("changes", "3-changes"),
+    CAUTIONS("cautions", "4-cautions"), DRIVING("driving", "5-driving");
+
+    private final String id;
+    private final String folder;
+
+    Stage(String id, String folder) {
+        this.id = id;
+        this.folder = folder;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    /**
+     * The stage whose rule files lie in {@code folder}.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Stage ofFolder(String folder) {
+        for (Stage stage : values()) {
+            if (stage.folder.equals(folder)) {
+                return stage;
+            }
+        }
+        throw new IllegalArgumentException("no stage has the folder " + folder);
+    }
+
+    /**
+     * Whether a rule of this stage may conclude so. Findings are drawn in any stage but those that act; what acts has
+     * its own stage.
+     */
+    public boolean allows(Sentence conclusion) {
+        Stage home = homeOf(conclusion);
+        return home == this || home == READINGS && this != CHANGES && this != CAUTIONS;
+    }
+
+    /** The stage that a conclusion belongs into first of all. */
+    static Stage homeOf(Sentence conclusion) {
+        return switch (conclusion.verb()) {
+            case "find", "speak" -> READINGS;
+            case "propose", "oppose", "withhold" -> CHANGES;
+            case "caution" -> CAUTIONS;
+            default -> DRIVING;
+        };
+    }
+
+    /** The folder of its rule files. */
+    public String folder() {
+        return folder;
+    }
+}

@@ -1,0 +1,192 @@
+package camberwell.pack;
+
+import camberwell.language.RuleFileReader;
+import camberwell.language.Stage;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.vocabulary.Nearest;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * An instructor's rules and notes, read whole into memory from a folder or from a zip file. What does not belong there
+ * is refused before anything of it is used.
+ *
+ * @param name as the person named it
+ * @param manifest what the folder says of itself; empty where it has no {@code pack.yaml}
+ * @param trusted whether it may hold DRL, which can do whatever a program can
+ * @param files the text of each rule file, note, case and manifest, by its path in the folder
+ */
+public record RulePack(String name, Optional<Manifest> manifest, boolean trusted, Map<String, String> files) {
+
+    /** The folder of an instructor's own notes. */
+    public static final String NOTES = "knowledge-notes";
+    /** The folder of an instructor's own cases. */
+    public static final String CASES = "demo-cases";
+    /** The file that tells a folder's name, version, author and needs. */
+    public static final String MANIFEST = "pack.yaml";
+
+    private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::folder).toList();
+    private static final List<String> NOTE_KINDS =
+            List.of("adjustments", "readings", "causes", "driving", "cautions");
+    private static final String[] PROGRAMS = {".java", ".class", ".jar", ".groovy", ".kts", ".xls", ".xlsx", ".gdst",
+        ".rdrl", ".brl", ".rf", ".bpmn", ".bpmn2", ".dmn", ".pmml", ".kmodule"};
+
+    /** Whether a file begins as a zip file does, empty or not (PKWARE's APPNOTE.TXT, sections 4.3.7 and 4.3.16). */
+    public static boolean isZip(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] start = in.readNBytes(2);
+            return start.length == 2 && start[0] == 'P' && start[1] == 'K';
+        }
+    }
+
+    /**
+     * Reads a folder or a zip file.
+     *
+     * @param name as the person named it, for messages
+     * @throws ProblemsException with everything in it that does not belong there, or if it cannot be read
+     */
+    public static RulePack read(Path place, String name, boolean trusted) {
+        List<Problem> problems = new ArrayList<>();
+        Map<String, byte[]> found = PackFiles.read(place, name, problems);
+        Map<String, String> files = new TreeMap<>();
+        found.forEach((path, bytes) -> keep(path, bytes, name, trusted, files, problems));
+        Optional<Manifest> manifest = Optional.ofNullable(files.get(MANIFEST))
+                .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, problems));
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems.stream().sorted().toList());
+        }
+        return new RulePack(name, manifest, trusted, Map.copyOf(files));
+    }
+
+    private static void keep(String path, byte[] bytes, String name, boolean trusted, Map<String, String> files,
+            List<Problem> problems) {
+        String shown = name + "/" + path;
+        if (path.chars().anyMatch(c -> RuleFileReader.isControl((char) c))) {
+            problems.add(Problem.of(name, "a file's name has a control character in it", Optional.empty()));
+            return;
+        }
+        Optional<String> refused = refusal(path, trusted);
+        if (refused.isPresent()) {
+            problems.add(Problem.error(shown, 1, 1, refused.get()));
+            return;
+        }
+        if (!matters(path)) {
+            return;
+        }
+        try {
+            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            files.put(path, text.startsWith("\uFEFF") ? text.substring(1) : text);
+            if (path.endsWith(".md") || path.endsWith(".yaml")) {
+                oddCharacter(shown, text, problems);
+            }
+        } catch (CharacterCodingException e) {
+            problems.add(Problem.error(shown, 1, 1, "is not UTF-8 text; save the file as UTF-8"));
+        }
+    }
+
+    /** A note goes to the screen, so it may not steer it, neither as it stands nor by an escape in its YAML. */
+    private static void oddCharacter(String shown, String text, List<Problem> problems) {
+        int number = 0;
+        for (String line : text.lines().toList()) {
+            number++;
+            for (int i = 0; i < line.length(); i++) {
+                char c = line.charAt(i);
+                if (c == '\\' || c != '\t' && c != '\uFEFF' && RuleFileReader.isControl(c)) {
+                    problems.add(Problem.error(shown, number, i + 1, c == '\\'
+                            ? "a backslash has no place in a rule folder"
+                            : "a control character has no place in a rule folder"));
+                    return;
+                }
+            }
+        }
+    }
+
+    /** Whether a file is read at all: rules, notes, cases and the manifest; anything else lies there unread. */
+    static boolean matters(String path) {
+        String top = path.contains("/") ? path.substring(0, path.indexOf('/')) : "";
+        return path.equals(MANIFEST) || STAGES.contains(top) || path.endsWith(".drl")
+                || top.equals(NOTES) && path.endsWith(".md") || top.equals(CASES) && path.endsWith(".yaml");
+    }
+
+    private static Optional<String> refusal(String path, boolean trusted) {
+        String lower = path.toLowerCase(Locale.ROOT);
+        List<String> parts = List.of(path.split("/"));
+        if (lower.endsWith(".dsl")) {
+            return Optional.of("a folder has no dictionary of its own: rules are written in the built-in sentences");
+        }
+        if (lower.endsWith(".drl")) {
+            return trusted ? Optional.empty()
+                    : Optional.of("raw Drools is not allowed here; only a folder named with --trust may hold it");
+        }
+        if (Stream.of(PROGRAMS).anyMatch(lower::endsWith)) {
+            return Optional.of("a rule folder holds sentences and notes, no programs");
+        }
+        if (lower.endsWith(".dslr")) {
+            boolean placed = parts.size() == 2 && STAGES.contains(parts.get(0)) && path.endsWith(".dslr");
+            return placed ? Optional.empty() : Optional.of("rules lie right below " + String.join(", ", STAGES)
+                    + ", in files that end in .dslr" + Nearest.to(parts.get(0), STAGES)
+                    .filter(stage -> !stage.equals(parts.get(0)))
+                    .map(stage -> "; did you mean \"" + stage + "\"?").orElse(""));
+        }
+        if (STAGES.contains(parts.get(0)) && parts.size() > 1) {
+            return Optional.of("a folder of rules holds files that end in .dslr and nothing else");
+        }
+        if (parts.get(0).equals(NOTES) && lower.endsWith(".md")
+                && !(parts.size() == 3 && NOTE_KINDS.contains(parts.get(1)))) {
+            return Optional.of("notes lie right below " + NOTES + "/" + String.join(", " + NOTES + "/", NOTE_KINDS));
+        }
+        if (parts.get(0).equals(NOTES) && lower.endsWith(".md")
+                && !parts.get(2).matches("[a-z][a-z0-9-]*\\.md")) {
+            return Optional.of("a note's file name is made of small letters, numbers and dashes, and ends in .md");
+        }
+        return Optional.empty();
+    }
+
+    /** The rule files, by path. */
+    Map<String, String> rules() {
+        return only(path -> path.endsWith(".dslr"));
+    }
+
+    /** The files of raw Drools, by path; none unless the folder is trusted. */
+    Map<String, String> drools() {
+        return only(path -> path.endsWith(".drl"));
+    }
+
+    /** The notes, by kind folder and file name: {@code causes/hot-rims.md}. */
+    public Map<String, String> notes() {
+        Map<String, String> notes = new TreeMap<>();
+        only(path -> path.startsWith(NOTES + "/"))
+                .forEach((path, text) -> notes.put(path.substring(NOTES.length() + 1), text));
+        return notes;
+    }
+
+    /** All of it as a zip file, the same bytes for the same content. */
+    public byte[] zip() throws IOException {
+        return PackFiles.zipOf(files);
+    }
+
+    private Map<String, String> only(Predicate<String> wanted) {
+        Map<String, String> only = new TreeMap<>();
+        files.forEach((path, text) -> {
+            if (wanted.test(path)) {
+                only.put(path, text);
+            }
+        });
+        return only;
+    }
+}

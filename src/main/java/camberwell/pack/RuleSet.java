@@ -1,0 +1,197 @@
+package camberwell.pack;
+
+import camberwell.language.CanonicalRules;
+import camberwell.language.Dictionary;
+import camberwell.language.Names;
+import camberwell.language.RuleFile;
+import camberwell.language.RuleFileReader;
+import camberwell.language.RuleGraph;
+import camberwell.language.RuleText;
+import camberwell.language.Stage;
+import camberwell.problem.Problem;
+import camberwell.vocabulary.Nearest;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The rules as they were read: the built-in ones, and on top of them those of rule folders in the order they were
+ * named. Nothing is compiled yet.
+ */
+public final class RuleSet {
+
+    /** What compares rules with one another takes a time that grows with the square of their number. */
+    private static final int MOST_RULES = 2000;
+
+    private final Dictionary dictionary;
+    private final List<Source> sources = new ArrayList<>();
+    private final List<RuleFile> files = new ArrayList<>();
+    private final List<RuleFile> packFiles = new ArrayList<>();
+    private final Map<String, RuleText> rules = new LinkedHashMap<>();
+    private final Map<RuleText, RuleText> replaced = new LinkedHashMap<>();
+    private final List<Problem> builtInProblems = new ArrayList<>();
+    private final List<Problem> packProblems = new ArrayList<>();
+    private boolean drools;
+
+    private RuleSet(Dictionary dictionary) {
+        this.dictionary = dictionary;
+    }
+
+    /**
+     * Reads the rules below camberwell's own home and those of {@code packs}.
+     *
+     * @param names the names of the knowledge notes, those of the packs among them
+     */
+    public static RuleSet read(Path home, Names names, List<RulePack> packs) throws IOException {
+        RuleFolder folder = RuleFolder.builtIn(home);
+        RuleSet set = new RuleSet(folder.dictionary());
+        for (RuleFolder.Found found : folder.files()) {
+            Optional<RuleFile> file = found.stage().map(stage ->
+                    set.file(names, found.name(), stage, found.text(), set.builtInProblems));
+            file.ifPresent(set.files::add);
+            set.sources.add(new Source(found.name(), found.text(), file.isPresent()));
+            file.ifPresent(read -> read.rules().forEach(rule -> set.add(rule, set.builtInProblems)));
+        }
+        List<Manifest> manifests = new ArrayList<>();
+        for (RulePack pack : packs) {
+            pack.manifest().ifPresent(manifest -> {
+                manifest.unmet(manifests).forEach(need -> set.packProblems.add(Problem.error(
+                        pack.name() + "/" + RulePack.MANIFEST, 1, 1, "needs " + need
+                        + ", which is not here; name it with --rules before this one")));
+                manifests.add(manifest);
+            });
+            set.add(pack, names);
+        }
+        set.packProblems.addAll(RuleGraph.of(set.rules().values()).circles(set.packRules()));
+        return set;
+    }
+
+    private void add(RulePack pack, Names names) {
+        long count = pack.rules().values().stream().flatMap(String::lines)
+                .filter(line -> line.stripLeading().startsWith("rule")).count();
+        if (count > MOST_RULES) {
+            packProblems.add(Problem.of(pack.name(), "has more than " + MOST_RULES + " rules", Optional.empty()));
+            return;
+        }
+        for (Map.Entry<String, String> entry : pack.rules().entrySet()) {
+            String name = pack.name() + "/" + entry.getKey();
+            Stage stage = Stage.ofFolder(entry.getKey().substring(0, entry.getKey().indexOf('/')));
+            RuleFile file = file(names, name, stage, entry.getValue(), packProblems);
+            packFiles.add(file);
+            // What Drools gets is written anew from what was understood, so that it cannot see anything else.
+            if (!file.rules().isEmpty()) {
+                sources.add(new Source(name, CanonicalRules.of(file.rules()), true));
+            }
+            file.rules().forEach(rule -> add(rule, packProblems));
+        }
+        pack.drools().forEach((path, text) -> {
+            drools = true;
+            sources.add(new Source(pack.name() + "/" + path, text, false));
+        });
+    }
+
+    private RuleFile file(Names names, String name, Stage stage, String text, List<Problem> problems) {
+        RuleFileReader reader = new RuleFileReader(dictionary, names, name, stage);
+        RuleFile file = reader.read(text);
+        problems.addAll(reader.problems());
+        return file;
+    }
+
+    private void add(RuleText rule, List<Problem> problems) {
+        if (rule.replaces().isPresent()) {
+            String old = rule.replaces().get();
+            RuleText taken = rules.get(old);
+            if (taken == null || taken.file().equals(rule.file())) {
+                problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name() + "\" replaces \""
+                        + old + "\", and no earlier folder has a rule of that name", Nearest.to(old, rules.keySet())));
+            } else {
+                replaced.put(taken, rule);
+                rules.remove(old);
+            }
+        }
+        RuleText other = rules.putIfAbsent(rule.name(), rule);
+        if (other != null) {
+            boolean mayReplace = isOf(other.file(), files) && isOf(rule.file(), packFiles);
+            problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name()
+                    + "\" stands already in " + other.file() + ":" + other.line() + (mayReplace
+                    ? "; if it is to take its place, say @replaces(\"" + rule.name() + "\")" : "")));
+        }
+    }
+
+    private static boolean isOf(String name, List<RuleFile> files) {
+        return files.stream().anyMatch(file -> file.name().equals(name));
+    }
+
+    /** The sentences that rules are written in. */
+    public Dictionary dictionary() {
+        return dictionary;
+    }
+
+    /** Every rule that holds, by its name, in the order of the files; those that another replaces are not there. */
+    public Map<String, RuleText> rules() {
+        return Collections.unmodifiableMap(rules);
+    }
+
+    /** The rules that hold and that stand in a rule folder rather than in the built-in base. */
+    public List<RuleText> packRules() {
+        return rules.values().stream().filter(rule -> isOf(rule.file(), packFiles)).toList();
+    }
+
+    /** How many rules the rule folders have, those with a problem among them. */
+    public int packSize() {
+        return packFiles.stream().mapToInt(file -> file.rules().size() + file.broken().size()).sum();
+    }
+
+    /** The rules with a problem, as far as they could be read. */
+    public List<RuleText> broken() {
+        List<RuleText> broken = new ArrayList<>();
+        files.forEach(file -> broken.addAll(file.broken()));
+        packFiles.forEach(file -> broken.addAll(file.broken()));
+        return broken;
+    }
+
+    /** The rules that do not hold any more, each with the one that took its place. */
+    Map<RuleText, RuleText> replaced() {
+        return Collections.unmodifiableMap(replaced);
+    }
+
+    /** Whether a trusted folder brings raw Drools, which nothing here can look into. */
+    public boolean hasDrools() {
+        return drools;
+    }
+
+    /** What there is to compile, the built-in files first. */
+    public List<Source> sources() {
+        return Collections.unmodifiableList(sources);
+    }
+
+    /** Everything for which the rules cannot be used: what could not be read, and rules of a folder that would loop. */
+    public List<Problem> problems() {
+        List<Problem> problems = new ArrayList<>(builtInProblems);
+        problems.addAll(packProblems);
+        return problems;
+    }
+
+    /** The problems of the built-in files alone. */
+    public List<Problem> builtInProblems() {
+        return builtInProblems;
+    }
+
+    /** The problems of the rule folders alone. */
+    public List<Problem> packProblems() {
+        return packProblems;
+    }
+
+    /** The names of the rules that {@code source} has. */
+    public List<String> namesIn(Source source) {
+        List<RuleFile> all = new ArrayList<>(files);
+        all.addAll(packFiles);
+        return all.stream().filter(file -> file.name().equals(source.name())).flatMap(file -> file.rules().stream())
+                .map(RuleText::name).sorted().toList();
+    }
+}

@@ -1,0 +1,263 @@
+package camberwell.upkeep;
+
+import camberwell.language.Asked;
+import camberwell.language.Condition;
+import camberwell.language.RuleGraph;
+import camberwell.language.RuleText;
+import camberwell.vocabulary.Adjuster;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Makes up a case in which a rule should fire: a car, a day, tyres and reports that pass what its conditions ask. For a
+ * finding it takes the conditions of the strongest rule that finds it.
+ */
+public final class DemoCase {
+
+    private static final int DEEPEST = 6;
+    /** What a case says where the rule lets it choose; a case should look like one that somebody wrote. */
+    private static final List<String> LIKED = List.of("rear", "entry", "slow", "clear", "every-lap", "some-laps",
+            "whole-run", "front", "front-left", "left", "dry");
+    private static final Set<String> BOUND_TO_AN_AXLE = Set.of("hot-inner-edge", "hot-outer-edge", "hot-middle",
+            "cold-middle", "overheating", "slow-warm-up", "graining");
+    /** Bar off the target, and kelvin, at which a reading is clear beyond doubt. */
+    private static final double CLEARLY = 0.2;
+    private static final double CLEAR_KELVIN = 16;
+
+    private final Collection<RuleText> rules;
+    private final List<Map<String, String>> reports = new ArrayList<>();
+    private final Map<String, Asked.Passing> car = new TreeMap<>();
+    private final Map<String, Asked.Passing> day = new TreeMap<>();
+    private final Map<String, String> readings = new TreeMap<>();
+
+    private DemoCase(Collection<RuleText> rules) {
+        this.rules = rules;
+    }
+
+    /** The text of a case file for {@code rule}; {@code rules} are those that may find what it asks for. */
+    public static String of(RuleText rule, Collection<RuleText> rules) {
+        DemoCase made = new DemoCase(rules);
+        made.meet(rule, new HashSet<>(), 0);
+        return made.text("A case for the rule: " + rule.name());
+    }
+
+    private void meet(RuleText rule, Set<String> met, int depth) {
+        for (Condition condition : rule.conditions()) {
+            Asked asked = Asked.of(condition);
+            switch (asked.about()) {
+                case "report" -> {
+                    if (!asked.negative()) {
+                        report(asked);
+                    }
+                }
+                case "car" -> asked.passes().forEach((key, passing) -> car.merge(key, passing, Asked.Passing::and));
+                case "day" -> asked.passes().forEach((key, passing) -> day.merge(key, passing, Asked.Passing::and));
+                case "reading" -> asked.passes().forEach((key, passing) ->
+                        readings.put(key, passing.words().stream().findFirst().orElse("")));
+                default -> { }
+            }
+        }
+        for (Condition condition : rule.conditions()) {
+            String finding = condition.head().words().get("finding");
+            if (finding != null && !condition.negative() && depth < DEEPEST && met.add(finding)) {
+                strongest(finding).ifPresent(by -> meet(by, met, depth + 1));
+            }
+        }
+    }
+
+    /** Of the rules that go with this car and day; one that asks for no other finding is the easiest to meet. */
+    private Optional<RuleText> strongest(String finding) {
+        return rules.stream().filter(rule -> certainty(rule, finding) > 0).filter(this::possible).min(Comparator
+                .comparing((RuleText rule) -> !RuleGraph.asked(rule).isEmpty())
+                .thenComparing(rule -> -certainty(rule, finding)).thenComparing(RuleText::name));
+    }
+
+    private boolean possible(RuleText rule) {
+        return rule.conditions().stream().map(Asked::of).allMatch(asked -> switch (asked.about()) {
+            case "car" -> goesWith(asked, car);
+            case "day" -> goesWith(asked, day);
+            default -> true;
+        });
+    }
+
+    private static boolean goesWith(Asked asked, Map<String, Asked.Passing> so) {
+        return asked.passes().entrySet().stream().noneMatch(entry -> so.containsKey(entry.getKey())
+                && so.get(entry.getKey()).and(entry.getValue()).nothing());
+    }
+
+    private static double certainty(RuleText rule, String finding) {
+        return rule.conclusions().stream().filter(line -> line.sentence().verb().equals("find"))
+                .filter(line -> line.word("finding").equals(finding))
+                .mapToDouble(line -> Double.parseDouble(line.word("certainty"))).max().orElse(0);
+    }
+
+    private void report(Asked asked) {
+        Map<String, String> report = new LinkedHashMap<>();
+        for (String key : List.of("symptom", "where", "phase", "speed", "severity", "occurrence", "since", "turn")) {
+            Asked.Passing passing = asked.passes().get(key);
+            if (passing != null) {
+                report.put(key, chosen(passing));
+            } else if (key.equals("severity")) {
+                report.put(key, "clear");
+            } else if (key.equals("occurrence")) {
+                report.put(key, "every-lap");
+            } else if (key.equals("where") && BOUND_TO_AN_AXLE.contains(report.get("symptom"))) {
+                report.put(key, "front");
+            }
+        }
+        if (!reports.contains(report)) {
+            reports.add(report);
+        }
+    }
+
+    private static String chosen(Asked.Passing passing) {
+        return LIKED.stream().filter(passing.words()::contains).findFirst()
+                .orElseGet(() -> passing.words().stream().findFirst().orElse(""));
+    }
+
+    private String text(String title) {
+        StringBuilder text = new StringBuilder("title: '" + title.replace("'", "''") + "'\n");
+        String drive = car.containsKey("drive") ? chosen(car.get("drive")) : "rear";
+        text.append("car:\n  name: Practice car\n  drive: ").append(drive).append("\n  adjusters:\n");
+        adjusters().forEach((adjuster, setting) ->
+                text.append("    ").append(adjuster.id()).append(": {").append(setting).append("}\n"));
+        text.append("  tyres:\n");
+        for (String axle : List.of("front", "rear")) {
+            text.append("    ").append(axle).append(": {window: [75 °C, 95 °C], hot-target: 1.90 bar, ")
+                    .append("cold-minimum: 1.30 bar, rim: 17 in, diameter: 630 mm}\n");
+        }
+        text.append("conditions: {surface: ").append(day.containsKey("surface") ? chosen(day.get("surface")) : "dry")
+                .append(", air: 18 °C, track: ").append(track()).append(" °C}\n");
+        tyres(text);
+        if (!reports.isEmpty()) {
+            text.append("reports:\n");
+            reports.forEach(report -> text.append("  - ").append(report.toString().replace("=", ": ")).append('\n'));
+        }
+        return text.toString();
+    }
+
+    private int track() {
+        return !day.containsKey("track") ? 27 : day.get("track").words().contains("cold") ? 8 : 45;
+    }
+
+    private Map<Adjuster, String> adjusters() {
+        Map<Adjuster, String> settings = new EnumMap<>(Adjuster.class);
+        for (Adjuster adjuster : Adjuster.values()) {
+            Asked.Passing adjustable = car.get("adjustable " + adjuster.id());
+            boolean lacks = adjustable != null && adjustable.words().contains("no");
+            boolean wanted = adjustable != null && !lacks;
+            boolean usual = adjuster.wheel().isEmpty() && adjuster.kind() != Adjuster.Kind.WING;
+            if (!lacks && (usual || wanted)) {
+                settings.put(adjuster, setting(adjuster));
+            }
+        }
+        return settings;
+    }
+
+    private String setting(Adjuster adjuster) {
+        return switch (adjuster.kind()) {
+            case TOE -> range(value(adjuster.id().replace('-', ' '), adjuster.id().startsWith("front") ? 0.0 : 0.15,
+                    0.1), -0.5, 0.5, 0.05, "deg");
+            case CAMBER -> range(-value(adjuster.id().replace('-', ' '), 2.0, 0.4), -6, 0, 0.25, "deg");
+            case CASTER -> range(value("caster", 5.5, 0.5), 0, 15, 0.5, "deg");
+            case PRESSURE -> range(1.6, 1.3, 2.2, 0.05, "bar");
+            case HEIGHT -> range(100, 80, 120, 5, "mm");
+            case BRAKE_BIAS -> range(60, 50, 70, 1, "%");
+            default -> "now: 4, min: 1, max: 7, step: 1";
+        };
+    }
+
+    /** A figure that passes, {@code by} away from the border; the usual one where it passes. */
+    private double value(String property, double usual, double by) {
+        Asked.Passing passing = car.get(property);
+        if (passing == null || usual > passing.above() && usual < passing.below()) {
+            return usual;
+        }
+        boolean open = passing.below() == Double.MAX_VALUE || passing.above() == -Double.MAX_VALUE;
+        double away = open ? by : (passing.below() - passing.above()) / 2;
+        return usual <= passing.above() ? passing.above() + away : Math.max(passing.below() - away, -0.5);
+    }
+
+    private static String range(double now, double min, double max, double step, String unit) {
+        return "now: " + two(now) + " " + unit + ", min: " + two(Math.min(now, min)) + " " + unit + ", max: "
+                + two(Math.max(now, max)) + " " + unit + ", step: " + two(step) + " " + unit;
+    }
+
+    private static String two(double number) {
+        return String.format(Locale.ROOT, "%.2f", number).replaceAll("\\.?0+$", "");
+    }
+
+    private void tyres(StringBuilder text) {
+        if (!readings.containsValue("yes")) {
+            return;
+        }
+        text.append("tyres:\n");
+        for (String wheel : List.of("front-left", "front-right", "rear-left", "rear-right")) {
+            String axle = wheel.substring(0, wheel.indexOf('-'));
+            List<String> read = new ArrayList<>();
+            if ("yes".equals(readings.get(axle + " temperature read")) || axle.equals(otherOfHotter())) {
+                read.add(tread(axle, wheel.endsWith("left")));
+            }
+            if ("yes".equals(readings.get(axle + " pressure read"))) {
+                read.add("cold-pressure: 1.40 bar, hot-pressure: " + two(1.9 + overTarget(axle, wheel)) + " bar");
+            }
+            if (!read.isEmpty()) {
+                text.append("  ").append(wheel).append(": {").append(String.join(", ", read)).append("}\n");
+            }
+        }
+    }
+
+    /** That one axle is hotter shows only when both were read. */
+    private String otherOfHotter() {
+        String hotter = readings.getOrDefault("hotter axle", "");
+        return hotter.equals("front") ? "rear" : hotter.equals("rear") ? "front" : "";
+    }
+
+    private String tread(String axle, boolean left) {
+        double mean = switch (readings.getOrDefault(axle + " window", "")) {
+            case "below-window" -> 60;
+            case "above-window" -> 112;
+            default -> axle.equals(readings.get("hotter axle")) ? 94 : axle.equals(otherOfHotter()) ? 77 : 85;
+        };
+        boolean differ = readings.containsKey(axle + " sides-differ");
+        mean += !differ ? 0 : left ? CLEAR_KELVIN : -CLEAR_KELVIN;
+        double inner = 4;
+        double outer = -2;
+        switch (readings.getOrDefault(axle + " edges", "")) {
+            case "inner-edge-hot" -> inner = CLEAR_KELVIN;
+            case "outer-edge-hot" -> outer = CLEAR_KELVIN;
+            default -> { }
+        }
+        double middle = (inner + outer) / 2;
+        middle += switch (readings.getOrDefault(axle + " middle", "")) {
+            case "middle-hot" -> CLEAR_KELVIN;
+            case "middle-cold" -> -CLEAR_KELVIN;
+            default -> 0;
+        };
+        double shift = mean - (inner + middle + outer) / 3;
+        return "inner: " + Math.round(inner + shift) + " °C, middle: " + Math.round(middle + shift) + " °C, outer: "
+                + Math.round(outer + shift) + " °C";
+    }
+
+    private double overTarget(String axle, String wheel) {
+        String alone = readings.getOrDefault(axle + " alone", "");
+        if (!alone.isEmpty()) {
+            return !alone.startsWith(wheel + " ") ? 0 : alone.contains("above") ? CLEARLY : -CLEARLY;
+        }
+        return switch (readings.getOrDefault(axle + " target", "")) {
+            case "above-target" -> CLEARLY;
+            case "below-target" -> -CLEARLY;
+            default -> 0;
+        };
+    }
+}

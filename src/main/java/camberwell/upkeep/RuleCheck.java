@@ -1,0 +1,321 @@
+package camberwell.upkeep;
+
+import camberwell.language.Asked;
+import camberwell.language.Condition;
+import camberwell.language.Line;
+import camberwell.language.Names;
+import camberwell.language.RuleGraph;
+import camberwell.language.RuleText;
+import camberwell.pack.RuleSet;
+import camberwell.problem.Problem;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+
+/**
+ * Looks for what is wrong with rules that can each be read: what contradicts itself, says nothing new, or leads
+ * nowhere. It compares what conditions ask and what conclusions say, and fires nothing.
+ */
+public final class RuleCheck {
+
+    private final RuleSet set;
+    private final Names names;
+    private final Set<String> alwaysShown;
+    private final UnaryOperator<String> fileOfNote;
+    private final List<RuleText> all;
+    private final Map<String, List<Asked>> asks = new HashMap<>();
+    private final Map<String, Integer> place = new HashMap<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    /**
+     * @param alwaysShown names of notes that are shown without a rule asking for them
+     * @param fileOfNote the file of a note, by its name
+     */
+    public RuleCheck(RuleSet set, Names names, Set<String> alwaysShown, UnaryOperator<String> fileOfNote) {
+        this.set = set;
+        this.names = names;
+        this.alwaysShown = alwaysShown;
+        this.fileOfNote = fileOfNote;
+        this.all = List.copyOf(set.rules().values());
+        for (RuleText rule : all) {
+            asks.put(rule.name(), asked(rule));
+            place.put(rule.name(), place.size());
+        }
+    }
+
+    /** Every problem of the built-in rules, file by file from top to bottom. */
+    public List<Problem> builtIn() {
+        problems.clear();
+        problems.addAll(set.builtInProblems());
+        problems.addAll(RuleGraph.of(all).circles(all));
+        check(all, names.all());
+        return sorted();
+    }
+
+    /**
+     * Every problem of the rule folders, alone and together with the built-in rules.
+     *
+     * @param notes the names of the folders' own notes
+     */
+    public List<Problem> packs(Collection<String> notes) {
+        problems.clear();
+        problems.addAll(set.packProblems());
+        check(set.packRules(), notes);
+        return sorted();
+    }
+
+    private List<Problem> sorted() {
+        return problems.stream().distinct().sorted().toList();
+    }
+
+    private void check(List<RuleText> subjects, Collection<String> notes) {
+        Set<String> subject = new HashSet<>();
+        subjects.forEach(rule -> subject.add(rule.name()));
+        for (RuleText rule : subjects) {
+            neverFires(rule).ifPresent(why -> problem(rule, "the rule \"" + rule.name() + "\" can never fire: " + why));
+            opposites(rule, rule);
+        }
+        for (List<RuleText> alike : byConclusionTopic().values()) {
+            for (RuleText one : alike) {
+                for (RuleText other : alike) {
+                    if (one != other && (subject.contains(one.name()) || subject.contains(other.name()))) {
+                        covered(one, other, subject);
+                        if (before(one, other) && sameEvidence(one, other)) {
+                            boolean later = subject.contains(other.name());
+                            opposites(later ? other : one, later ? one : other);
+                        }
+                    }
+                }
+            }
+        }
+        if (!set.hasDrools()) {
+            findings(subjects);
+            unreachable(notes);
+        }
+    }
+
+    /** What a rule asks: conditions that meet on the same fact are taken together. */
+    private static List<Asked> asked(RuleText rule) {
+        List<Asked> merged = new ArrayList<>();
+        for (Condition condition : rule.conditions()) {
+            Asked asked = Asked.of(condition);
+            int same = 0;
+            while (same < merged.size() && !(asked.single() && merged.get(same).about().equals(asked.about()))) {
+                same++;
+            }
+            if (same < merged.size()) {
+                merged.set(same, merged.get(same).and(asked));
+            } else {
+                merged.add(asked);
+            }
+        }
+        return merged;
+    }
+
+    private Optional<String> neverFires(RuleText rule) {
+        List<Asked> asked = asks.get(rule.name());
+        for (Asked one : asked) {
+            if (one.nothing()) {
+                List<String> lines = clash(rule, one);
+                return Optional.of(lines.size() == 1 ? "nothing is \"" + lines.get(0) + "\""
+                        : "\"" + lines.get(0) + "\" and \"" + lines.get(1) + "\" exclude each other");
+            }
+        }
+        for (Asked negative : asked) {
+            for (Asked positive : asked) {
+                if (!positive.negative() && negative.negative() && positive.facts(negative)) {
+                    return Optional.of("\"" + text(rule, positive) + "\" and \"" + text(rule, negative)
+                            + "\" exclude each other");
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String text(RuleText rule, Asked asked) {
+        return rule.conditions().stream().filter(condition -> Asked.of(condition).equals(asked)).findFirst()
+                .orElseThrow().text();
+    }
+
+    /** The two conditions that exclude each other; one, when its own narrowings do. */
+    private static List<String> clash(RuleText rule, Asked impossible) {
+        List<Condition> about = rule.conditions().stream()
+                .filter(condition -> Asked.of(condition).about().equals(impossible.about())).toList();
+        for (Condition condition : about) {
+            if (Asked.of(condition).nothing()) {
+                return List.of(condition.text());
+            }
+        }
+        for (Condition one : about) {
+            for (Condition other : about) {
+                if (Asked.of(one).and(Asked.of(other)).nothing()) {
+                    return List.of(one.text(), other.text());
+                }
+            }
+        }
+        return List.of(about.get(0).text(), about.get(about.size() - 1).text());
+    }
+
+    /** Rules that conclude about the same thing, by the thing: only those need to be held against each other. */
+    private Map<String, List<RuleText>> byConclusionTopic() {
+        Map<String, List<RuleText>> topics = new HashMap<>();
+        for (RuleText rule : all) {
+            Set<String> of = new TreeSet<>();
+            rule.conclusions().forEach(line -> of.add(topic(line)));
+            of.forEach(topic -> topics.computeIfAbsent(topic, key -> new ArrayList<>()).add(rule));
+        }
+        return topics;
+    }
+
+    private static String topic(Line line) {
+        return line.words().containsKey("adjuster") ? line.word("adjuster")
+                : line.words().containsKey("finding") ? line.word("finding")
+                : line.sentence().template() + line.words().values();
+    }
+
+    /** Whether whenever {@code one} fires {@code other} fires too. */
+    private boolean implies(RuleText one, RuleText other) {
+        return asks.get(other.name()).stream().allMatch(wanted ->
+                asks.get(one.name()).stream().anyMatch(given -> given.within(wanted)));
+    }
+
+    private boolean before(RuleText one, RuleText other) {
+        return place.get(one.name()) < place.get(other.name());
+    }
+
+    private boolean sameEvidence(RuleText one, RuleText other) {
+        return implies(one, other) && implies(other, one);
+    }
+
+    /**
+     * Certainties add up, so a rule that asks for more may say the same again with a certainty of its own: what it
+     * asks for in addition is further evidence. With the very same certainty it is held to be a copy; on the
+     * same evidence any certainty would count that evidence twice.
+     */
+    private void covered(RuleText narrow, RuleText wide, Set<String> subject) {
+        // What is said is compared first: that is quick, and seldom the same.
+        if (!says(narrow, wide, false) || !implies(narrow, wide)) {
+            return;
+        }
+        boolean alike = implies(wide, narrow);
+        if (!alike && !says(narrow, wide, true) || alike && before(narrow, wide) && subject.contains(wide.name())) {
+            return;
+        }
+        problem(subject.contains(narrow.name()) ? narrow : wide, "the rule \"" + narrow.name() + "\" is covered by \""
+                + wide.name() + "\" (" + wide.file() + ":" + wide.line() + "), which says the same on "
+                + (alike ? "the same" : "less") + " evidence");
+    }
+
+    /** Whether all that {@code one} says {@code other} says too, with or without regard to the certainty. */
+    private static boolean says(RuleText one, RuleText other, boolean withCertainty) {
+        for (Line line : one.conclusions()) {
+            boolean said = false;
+            for (Line candidate : other.conclusions()) {
+                said |= line.sentence() == candidate.sentence() && line.words().entrySet().stream().allMatch(word ->
+                        !withCertainty && word.getKey().equals("certainty")
+                        || word.getValue().equals(candidate.word(word.getKey())));
+            }
+            if (!said) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void opposites(RuleText rule, RuleText other) {
+        for (Line one : rule.conclusions()) {
+            for (Line two : other.conclusions()) {
+                if (opposite(one, two) && (rule != other || one.line() < two.line())) {
+                    problems.add(Problem.error(rule.file(), one.line(), one.column(), rule == other
+                            ? "the rule \"" + rule.name() + "\" says both \"" + one.text() + "\" and \"" + two.text()
+                            + "\"" : "\"" + one.text() + "\" is the opposite of what \"" + other.name() + "\" ("
+                            + other.file() + ":" + two.line() + ") says on the same evidence: \"" + two.text() + "\""));
+                }
+            }
+        }
+    }
+
+    private static boolean opposite(Line one, Line other) {
+        String verb = one.sentence().verb();
+        String otherVerb = other.sentence().verb();
+        if (one.words().containsKey("finding") && other.words().containsKey("finding")) {
+            return one.word("finding").equals(other.word("finding")) && !verb.equals(otherVerb);
+        }
+        if (one.words().containsKey("adjuster") && other.words().containsKey("adjuster")) {
+            boolean sameWay = one.word("direction").equals(other.word("direction"));
+            boolean proposes = verb.equals("propose");
+            boolean otherProposes = otherVerb.equals("propose");
+            return one.word("adjuster").equals(other.word("adjuster"))
+                    && (sameWay ? proposes != otherProposes : proposes && otherProposes);
+        }
+        return false;
+    }
+
+    private void findings(List<RuleText> subjects) {
+        List<RuleText> everything = new ArrayList<>(all);
+        everything.addAll(set.broken());
+        Set<String> found = new TreeSet<>();
+        Set<String> asked = new TreeSet<>();
+        for (RuleText rule : everything) {
+            rule.conclusions().stream().filter(line -> line.sentence().verb().equals("find"))
+                    .forEach(line -> found.add(line.word("finding")));
+            asked.addAll(RuleGraph.asked(rule));
+        }
+        Set<String> told = new HashSet<>();
+        for (RuleText rule : subjects) {
+            for (Condition condition : rule.conditions()) {
+                nothingConcludes(rule, condition.head(), found, told);
+            }
+            for (Line line : rule.conclusions()) {
+                if (line.sentence().verb().equals("speak")) {
+                    nothingConcludes(rule, line, found, told);
+                } else if (line.sentence().verb().equals("find") && !asked.contains(line.word("finding"))
+                        && told.add("unused " + line.word("finding"))) {
+                    problems.add(Problem.error(rule.file(), line.line(), line.column(), "the finding \""
+                            + line.word("finding") + "\" leads nowhere: no rule asks for it"));
+                }
+            }
+        }
+    }
+
+    private void nothingConcludes(RuleText rule, Line line, Set<String> found, Set<String> told) {
+        String finding = line.words().get("finding");
+        if (finding != null && !found.contains(finding) && told.add(finding)) {
+            problems.add(Problem.error(rule.file(), line.line(), line.column(), "no rule finds \"" + finding + "\"",
+                    Nearest.to(finding, found)));
+        }
+    }
+
+    private void unreachable(Collection<String> notes) {
+        Set<String> reached = new HashSet<>(alwaysShown);
+        List<RuleText> everything = new ArrayList<>(all);
+        everything.addAll(set.broken());
+        for (RuleText rule : everything) {
+            reached.add(rule.note());
+            for (Line line : rule.conclusions()) {
+                line.words().forEach((gap, word) -> reached.add(gap.equals("adjuster")
+                        ? Word.of(Adjuster.class, word).note() : word));
+            }
+        }
+        for (String note : new TreeSet<>(notes)) {
+            if (!reached.contains(note)) {
+                problems.add(Problem.error(fileOfNote.apply(note), 1, 1,
+                        "no rule leads to the note \"" + note + "\""));
+            }
+        }
+    }
+
+    private void problem(RuleText rule, String message) {
+        problems.add(Problem.error(rule.file(), rule.line(), 1, message));
+    }
+}
