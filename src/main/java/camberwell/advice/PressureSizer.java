@@ -44,7 +44,7 @@ final class PressureSizer {
         }
         if (run.car().generic()) {
             return Optional.of(new Sized.Possible(new Size(Optional.empty(), Optional.empty(), 1, List.of(),
-                    List.of(CommonStep.of(change.adjuster())))));
+                    List.of(change.adjuster().adjustment().commonStep()))));
         }
         List<WheelFigures> measured = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.cold().isPresent() && figures.overTargetBar().isPresent()).toList();

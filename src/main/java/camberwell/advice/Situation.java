@@ -3,6 +3,7 @@ package camberwell.advice;
 import camberwell.physics.CornerPhase;
 import camberwell.physics.CornerSpeed;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Phase;
 import java.util.Optional;
 
@@ -16,7 +17,7 @@ import java.util.Optional;
 record Situation(CornerPhase phase, CornerSpeed speed) {
 
     static Situation of(Adjuster adjuster, Optional<Complaint> complaint) {
-        CornerSpeed usual = adjuster.kind() == Adjuster.Kind.WING ? CornerSpeed.FAST : CornerSpeed.MEDIUM;
+        CornerSpeed usual = adjuster.adjustment() == Adjustment.WING ? CornerSpeed.FAST : CornerSpeed.MEDIUM;
         return new Situation(phase(adjuster, complaint.flatMap(Complaint::phase)),
                 complaint.flatMap(Complaint::speed).map(said -> CornerSpeed.valueOf(said.name())).orElse(usual));
     }

@@ -5,6 +5,7 @@ import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
 import java.util.List;
@@ -33,7 +34,7 @@ final class Sizer {
      */
     Optional<Sized> size(Change change, boolean wanted) {
         Adjuster adjuster = change.adjuster();
-        if (adjuster.kind() == Adjuster.Kind.PRESSURE) {
+        if (adjuster.adjustment() == Adjustment.PRESSURE) {
             return new PressureSizer(run, tyres).size(change);
         }
         Optional<Setting> setting = run.car().setting(adjuster);
@@ -42,13 +43,13 @@ final class Sizer {
         }
         if (run.car().generic()) {
             return Optional.of(new Sized.Possible(new Size(Optional.empty(), Optional.empty(), 1, List.of(),
-                    List.of(CommonStep.of(adjuster)))));
+                    List.of(adjuster.adjustment().commonStep()))));
         }
         Optional<String> stop = stop(change, setting.get());
         if (stop.isPresent()) {
             return Optional.of(new Sized.Impossible(stop.get()));
         }
-        return Optional.of(switch (adjuster.kind()) {
+        return Optional.of(switch (adjuster.adjustment()) {
             case CAMBER -> new CamberSizer(run, tyres).size(change, setting.get());
             case TOE -> new Sized.Possible(new ToeSizer(run, complaints).size(change, setting.get()));
             case CASTER -> new Sized.Possible(new CasterSizer(run).size(change, setting.get()));

@@ -29,20 +29,20 @@ final class StepSizer {
     static Size size(Change change, Setting setting, List<Complaint> complaints) {
         List<String> computation = new ArrayList<>();
         Adjuster adjuster = change.adjuster();
-        double aim = switch (adjuster.kind()) {
+        double aim = switch (adjuster.adjustment()) {
             case BRAKE_BIAS -> MODEST_BIAS_PERCENT;
-            case HEIGHT -> setting.now().unit() == Unit.INCH ? 0.1 : 2.5;
-            case STIFFNESS -> setting.now().unit() == Unit.POSITION ? 0 : setting.now().value() / 10;
+            case RIDE_HEIGHT -> setting.now().unit() == Unit.INCH ? 0.1 : 2.5;
+            case SPRINGS -> setting.now().unit() == Unit.POSITION ? 0 : setting.now().value() / 10;
             default -> 0;
         };
-        int modest = adjuster.kind() == Adjuster.Kind.BRAKE_BIAS ? modestBias(setting)
+        int modest = adjuster == Adjuster.BRAKE_BIAS ? modestBias(setting)
                 : (int) Math.max(1, Math.round(aim / setting.step().value()));
         int steps = aim > 0 ? Math.min(MOST_STEPS, modest) : 1;
         if (aim > 0) {
             computation.add("a modest shift is about " + setting.now().withValue(aim).text(setting.decimals())
                     + "; the car moves in steps of " + setting.step());
         } else if (complaints.stream().anyMatch(complaint -> complaint.weight() >= STRONG)
-                && (adjuster.id().endsWith("bump") || adjuster.id().endsWith("rebound"))) {
+                && adjuster.adjustment().damping()) {
             steps = 2;
             computation.add("two clicks, since the complaint is strong; one would be hard to feel");
         } else {

@@ -3,7 +3,6 @@ package camberwell.audit;
 import camberwell.audit.Judgement.Verdict;
 import camberwell.car.Car;
 import camberwell.car.Setting;
-import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.language.RuleText;
 import camberwell.model.Bench;
@@ -11,6 +10,7 @@ import camberwell.model.Bench.Relief;
 import camberwell.model.CarModel;
 import camberwell.physics.CornerPhase;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
@@ -138,7 +138,7 @@ public final class Audit {
             return Optional.empty();
         }
         // Toe drags by its distance from zero, which several steps would pass.
-        int most = change.adjuster().kind() == Adjuster.Kind.TOE ? 1 : STEPS;
+        int most = change.adjuster().adjustment() == Adjustment.TOE ? 1 : STEPS;
         int steps = Math.min(most, setting.get().stepsLeft(change.direction()));
         boolean atStop = steps == 0;
         Change makeable = atStop ? change.opposite() : change;
@@ -172,7 +172,7 @@ public final class Audit {
         if (!trouble.speeds().isEmpty()) {
             return trouble.speeds().stream().map(Audit::speed).toList();
         }
-        return List.of(speed(adjuster.kind() == Adjuster.Kind.WING ? CornerSpeed.FAST : CornerSpeed.MEDIUM));
+        return List.of(speed(adjuster.adjustment() == Adjustment.WING ? CornerSpeed.FAST : CornerSpeed.MEDIUM));
     }
 
     private static double speed(CornerSpeed speed) {

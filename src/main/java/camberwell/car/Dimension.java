@@ -1,5 +1,6 @@
 package camberwell.car;
 
+import camberwell.units.Measure;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Word;
 
@@ -64,6 +65,11 @@ public enum Dimension implements Word {
     /** The unit of the plausible range; a file may use any unit of the same dimension. */
     public Unit unit() {
         return unit;
+    }
+
+    /** What it may be in a car's file. */
+    public Measure measure() {
+        return Measure.in("the " + spoken(), unit, least, most);
     }
 
     /** Least plausible value, in {@link #unit()}. */

@@ -1,7 +1,9 @@
 package camberwell.cli;
 
 import camberwell.advice.TyreStiffness;
+import camberwell.units.Measure;
 import camberwell.units.Quantity;
+import camberwell.units.Range;
 import camberwell.units.Unit;
 import java.util.List;
 import java.util.Locale;
@@ -17,26 +19,16 @@ import picocli.CommandLine.TypeConversionException;
  */
 abstract class Amount implements ITypeConverter<Quantity> {
 
-    /** From {@code least} to {@code most} in {@code unit}, and the same in the other units of its dimension. */
-    private record Range(Unit unit, double least, double most) {
+    private final Measure measure;
+    private final String noun;
 
-        boolean holds(Quantity quantity) {
-            double value = quantity.in(unit);
-            return value >= least && value <= most;
-        }
-
-        @Override
-        public String toString() {
-            return new Quantity(least, unit) + " and " + new Quantity(most, unit);
-        }
+    private Amount(Measure measure) {
+        this.measure = measure;
+        this.noun = measure.noun();
     }
 
-    private final String noun;
-    private final List<Range> ranges;
-
     private Amount(String noun, Range... ranges) {
-        this.noun = noun;
-        this.ranges = List.of(ranges);
+        this(new Measure(noun, List.of(ranges)));
     }
 
     @Override
@@ -49,8 +41,7 @@ abstract class Amount implements ITypeConverter<Quantity> {
                     + symbols() + (comma ? meant(point) : ""));
         }
         Quantity read = quantity.get();
-        Optional<Range> range = ranges.stream().filter(one -> one.unit.dimension() == read.unit().dimension())
-                .findFirst();
+        Optional<Range> range = measure.range(read.unit());
         if (range.isEmpty()) {
             throw new TypeConversionException(read.unit() == Unit.POSITION ? noun + " needs a unit: " + symbols()
                     + suggestion(read) : "\"" + text + "\" will not do: " + noun + " is written in " + symbols());
@@ -66,8 +57,7 @@ abstract class Amount implements ITypeConverter<Quantity> {
     /** The same number in a unit in which it is plausible. */
     private String suggestion(Quantity read) {
         return units().filter(unit -> unit != read.unit()).map(unit -> new Quantity(read.value(), unit))
-                .filter(other -> ranges.stream().anyMatch(range -> range.unit.dimension() == other.unit().dimension()
-                        && range.holds(other))).findFirst().map(other -> meant(other.toString())).orElse("");
+                .filter(measure::holds).findFirst().map(other -> meant(other.toString())).orElse("");
     }
 
     private static String meant(String text) {
@@ -75,8 +65,7 @@ abstract class Amount implements ITypeConverter<Quantity> {
     }
 
     private Stream<Unit> units() {
-        return ranges.stream().flatMap(range -> Stream.concat(Stream.of(range.unit),
-                range.unit.dimension().units().stream()).distinct());
+        return measure.units().stream();
     }
 
     private String symbols() {
@@ -87,104 +76,104 @@ abstract class Amount implements ITypeConverter<Quantity> {
 
     static final class Pressure extends Amount {
         Pressure() {
-            super("a pressure", new Range(Unit.BAR, 0.3, 6));
+            super(Measure.PRESSURE);
         }
     }
 
     static final class AmbientPressure extends Amount {
         AmbientPressure() {
-            super("the ambient pressure", new Range(Unit.BAR, 0.5, 1.1));
+            super("the ambient pressure", Range.in(Unit.BAR, 0.5, 1.1));
         }
     }
 
     static final class PressureStep extends Amount {
         PressureStep() {
-            super("a step of pressure", new Range(Unit.BAR, 0.0001, 0.5));
+            super("a step of pressure", Range.in(Unit.BAR, 0.0001, 0.5));
         }
     }
 
     static final class Altitude extends Amount {
         Altitude() {
-            super("an altitude", new Range(Unit.METRE, -500, 5000));
+            super(Measure.ALTITUDE);
         }
     }
 
     /** Of air, of a track, or of a tyre that stands. */
     static final class Temperature extends Amount {
         Temperature() {
-            super("a temperature", new Range(Unit.CELSIUS, -40, 120));
+            super("a temperature", Range.in(Unit.CELSIUS, -40, 120));
         }
     }
 
     static final class GasTemperature extends Amount {
         GasTemperature() {
-            super("a gas temperature", new Range(Unit.CELSIUS, -40, 200));
+            super("a gas temperature", Range.in(Unit.CELSIUS, -40, 200));
         }
     }
 
     static final class Toe extends Amount {
         Toe() {
-            super("a toe", new Range(Unit.DEGREE, -5, 5), new Range(Unit.MILLIMETRE, -50, 50));
+            super("a toe", Range.in(Unit.DEGREE, -5, 5), Range.in(Unit.MILLIMETRE, -50, 50));
         }
     }
 
     static final class Camber extends Amount {
         Camber() {
-            super("a camber", new Range(Unit.DEGREE, -20, 20));
+            super("a camber", Range.in(Unit.DEGREE, -20, 20));
         }
     }
 
     static final class AxisAngle extends Amount {
         AxisAngle() {
-            super("a caster or kingpin inclination", new Range(Unit.DEGREE, -25, 25));
+            super("a caster or kingpin inclination", Range.in(Unit.DEGREE, -25, 25));
         }
     }
 
     static final class Steer extends Amount {
         Steer() {
-            super("a steer of the wheels", new Range(Unit.DEGREE, 0.5, 50));
+            super("a steer of the wheels", Range.in(Unit.DEGREE, 0.5, 50));
         }
     }
 
     static final class Roll extends Amount {
         Roll() {
-            super("a roll of the body", new Range(Unit.DEGREE, 0, 15));
+            super("a roll of the body", Range.in(Unit.DEGREE, 0, 15));
         }
     }
 
     static final class Share extends Amount {
         Share() {
-            super("the camber taken back", new Range(Unit.PERCENT, -100, 200));
+            super("the camber taken back", Range.in(Unit.PERCENT, -100, 200));
         }
     }
 
     static final class Diameter extends Amount {
         Diameter() {
-            super("a reference diameter", new Range(Unit.MILLIMETRE, 150, 1500));
+            super("a reference diameter", Range.in(Unit.MILLIMETRE, 150, 1500));
         }
     }
 
     static final class Travel extends Amount {
         Travel() {
-            super("a travel of the wheel", new Range(Unit.MILLIMETRE, 1, 300));
+            super("a travel of the wheel", Range.in(Unit.MILLIMETRE, 1, 300));
         }
     }
 
     static final class TrackWidth extends Amount {
         TrackWidth() {
-            super("a track width", new Range(Unit.METRE, 0.5, 2.5));
+            super("a track width", Range.in(Unit.METRE, 0.5, 2.5));
         }
     }
 
     static final class Speed extends Amount {
         Speed() {
-            super("a speed", new Range(Unit.KILOMETRE_PER_HOUR, 1, 500));
+            super("a speed", Range.in(Unit.KILOMETRE_PER_HOUR, 1, 500));
         }
     }
 
     static final class Load extends Amount {
         Load() {
-            super("the load of one tyre", new Range(Unit.NEWTON, 200, 20_000));
+            super("the load of one tyre", Range.in(Unit.NEWTON, 200, 20_000));
         }
     }
 

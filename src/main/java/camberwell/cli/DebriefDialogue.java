@@ -126,9 +126,9 @@ final class DebriefDialogue {
             Word word = listed.get(i);
             boolean fresh = explained.add(word);
             page.numbered(1, i + 1, audience == Audience.NEWCOMER && fresh && topic.field() == Field.DOING
-                    ? Phrases.felt(word) + " (" + spoken(word) + ")"
+                    ? word.felt() + " (" + spoken(word) + ")"
                     : spoken(word) + (fresh || audience == Audience.NEWCOMER && topic.field() != Field.DOING
-                    ? ": " + Phrases.felt(word) : ""));
+                    ? ": " + word.felt() : ""));
         }
     }
 

@@ -257,12 +257,7 @@ public final class Debrief implements AutoCloseable {
             return "";
         }
         Report report = state.run().reports().get(topic.complaint());
-        String phase = report.phase().map(it -> switch (it) {
-            case BRAKING -> " under braking";
-            case STRAIGHT -> " on the straight";
-            case KERBS -> " over kerbs";
-            default -> " at " + it.id();
-        }).orElse("");
+        String phase = report.phase().map(it -> " " + it.at()).orElse("");
         return report.symptom().spoken() + phase;
     }
 

@@ -10,9 +10,7 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /** What can be asked about. Of two questions that tell the same, the one that stands first here is asked. */
 public enum Field implements Word {
@@ -78,6 +76,6 @@ public enum Field implements Word {
 
     /** Every word that may be said; none where the answer is a number or a car. */
     public List<Word> words() {
-        return Optional.ofNullable(type).map(it -> Arrays.<Word>asList(it.getEnumConstants())).orElse(List.of());
+        return type == null ? List.of() : List.copyOf(Word.all(type));
     }
 }

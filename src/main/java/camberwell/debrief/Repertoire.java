@@ -14,17 +14,17 @@ import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** What is worth asking at all: only what some rule asks about, or the effect of some change depends on. */
 final class Repertoire {
 
-    private final Map<Symptom, Set<Field>> fields = new EnumMap<>(Symptom.class);
-    private final Map<Symptom, Set<Phase>> phases = new EnumMap<>(Symptom.class);
+    private final Map<Symptom, Set<Field>> fields = new TreeMap<>();
+    private final Map<Symptom, Set<Phase>> phases = new TreeMap<>();
     private boolean track;
 
     Repertoire(RuleBase rules, Notes notes) {

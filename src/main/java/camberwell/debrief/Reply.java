@@ -2,6 +2,7 @@ package camberwell.debrief;
 
 import camberwell.car.Car;
 import camberwell.run.TyreReading;
+import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
@@ -20,15 +21,8 @@ import java.util.stream.Stream;
 /** Reads what somebody typed as an answer. */
 public final class Reply {
 
-    /** What is plausible, as in a case file; common practice, no source. */
-    private static final double COLDEST_TREAD = -20;
-    private static final double HOTTEST_TREAD = 200;
-    private static final double COLDEST_TRACK = -20;
-    private static final double HOTTEST_TRACK = 80;
     private static final double LIKE_A_TREAD = 45;
     private static final double BEYOND_A_TREAD = 130;
-    private static final double LEAST_BAR = 0.3;
-    private static final double MOST_BAR = 6;
 
     private Reply() {
     }
@@ -167,8 +161,7 @@ public final class Reply {
     /** A temperature of the track; °C unless a unit is typed. */
     public static Answer track(String typed) throws NoAnswer {
         Quantity track = quantity(typed.trim(), Unit.CELSIUS);
-        if (track.unit().dimension() != Unit.Dimension.TEMPERATURE || track.in(Unit.CELSIUS) < COLDEST_TRACK
-                || track.in(Unit.CELSIUS) > HOTTEST_TRACK) {
+        if (!Measure.TRACK.holds(track)) {
             throw new NoAnswer(track + " is no temperature of a track.");
         }
         return new Answer.Measured(track);
@@ -236,8 +229,7 @@ public final class Reply {
         if (bare && isPressure(figure, car) && (quantity.value() < LIKE_A_TREAD || quantity.value() > BEYOND_A_TREAD)) {
             return Optional.empty();
         }
-        double celsius = quantity.in(Unit.CELSIUS);
-        if (celsius < COLDEST_TREAD || celsius > HOTTEST_TREAD) {
+        if (!Measure.TREAD.holds(quantity)) {
             throw new NoAnswer(quantity + " is no temperature of a tread.");
         }
         return Optional.of(quantity);
@@ -256,8 +248,7 @@ public final class Reply {
 
     private static Quantity pressure(String figure, Car car) throws NoAnswer {
         Quantity pressure = quantity(figure, pressureUnit(car));
-        if (pressure.unit().dimension() != Unit.Dimension.PRESSURE || pressure.in(Unit.BAR) < LEAST_BAR
-                || pressure.in(Unit.BAR) > MOST_BAR) {
+        if (!Measure.PRESSURE.holds(pressure)) {
             throw new NoAnswer(pressure + " is no pressure of a tyre; type the unit where it is not "
                     + pressureUnit(car).symbol() + ".");
         }

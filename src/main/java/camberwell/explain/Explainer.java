@@ -26,6 +26,7 @@ import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
@@ -259,7 +260,7 @@ public final class Explainer {
         private Optional<String> car(Change change) {
             Adjuster adjuster = change.adjuster();
             Car car = reasoning.run().car();
-            Optional<Setting> setting = car.setting(adjuster).or(() -> adjuster.kind() != Adjuster.Kind.PRESSURE
+            Optional<Setting> setting = car.setting(adjuster).or(() -> adjuster.adjustment() != Adjustment.PRESSURE
                     ? Optional.empty() : Arrays.stream(Wheel.values()).filter(wheel -> adjuster.wheel()
                     .map(wheel::equals).orElse(adjuster.axle().equals(Optional.of(wheel.axle())))).findFirst()
                     .flatMap(car::pressureSetting));

@@ -20,7 +20,7 @@ public record Withholding(Optional<Change> change, double certainty, String rule
 
     /** Whether an adjuster serves the car's balance rather than the tyre. */
     public static boolean isBalance(Adjuster adjuster) {
-        return !adjuster.kind().ofTyre();
+        return !adjuster.adjustment().ofTyre();
     }
 
     @Override

@@ -4,6 +4,7 @@ import camberwell.car.Car;
 import camberwell.car.Dimension;
 import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
+import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
@@ -60,7 +61,7 @@ final class CarReader {
 
     private static Optional<Setting> setting(Adjuster adjuster, Fields fields) {
         List.of("now", "min", "max", "step").forEach(fields::require);
-        Measure measure = Measure.of(adjuster);
+        Measure measure = adjuster.measure();
         Optional<Quantity> now = fields.quantity("now", measure);
         Optional<Quantity> min = fields.quantity("min", measure).flatMap(it -> like(now, it, "min", fields));
         Optional<Quantity> max = fields.quantity("max", measure).flatMap(it -> like(now, it, "max", fields));
@@ -107,20 +108,16 @@ final class CarReader {
     /** The signs of angles, pressures and heights are fixed; clicks and positions are counted either way. */
     private static boolean largerLessens(Adjuster adjuster, Fields fields) {
         String key = "larger-is";
-        switch (adjuster.kind()) {
-            case STIFFNESS, WING, DIFFERENTIAL -> {
-                List<Direction> directions = adjuster.directions();
-                return fields.choice(key, directions.stream().map(Direction::id).toList())
-                        .filter(directions.get(0)::is).isPresent();
-            }
-            default -> {
-                if (fields.node(key).isPresent()) {
-                    fields.errorAtKey(key, "the larger number of the " + adjuster.spoken() + " is always "
-                            + adjuster.directions().get(1).spoken() + "; leave \"larger-is\" out");
-                }
-                return false;
-            }
+        List<Direction> directions = adjuster.directions();
+        if (adjuster.adjustment().countedEitherWay()) {
+            return fields.choice(key, directions.stream().map(Direction::id).toList())
+                    .filter(directions.get(0)::is).isPresent();
         }
+        if (fields.node(key).isPresent()) {
+            fields.errorAtKey(key, "the larger number of the " + adjuster.spoken() + " is always "
+                    + directions.get(1).spoken() + "; leave \"larger-is\" out");
+        }
+        return false;
     }
 
     private static Map<Axle, TyreSpec> tyres(Fields axles, Document in) {
@@ -150,7 +147,7 @@ final class CarReader {
             return List.of();
         }
         List<Quantity> ends = new ArrayList<>();
-        list.getValue().forEach(end -> Measure.TREAD.read(end, in).ifPresent(ends::add));
+        list.getValue().forEach(end -> Quantities.read(Measure.TREAD, end, in).ifPresent(ends::add));
         if (ends.size() == 2 && ends.get(0).compareTo(ends.get(1)) >= 0) {
             in.error(node, "the window should begin with its lower end");
         }
@@ -160,7 +157,7 @@ final class CarReader {
     private static Map<Dimension, Quantity> dimensions(Fields fields) {
         Map<Dimension, Quantity> dimensions = new EnumMap<>(Dimension.class);
         for (Dimension dimension : Dimension.values()) {
-            fields.quantity(dimension.id(), Measure.of(dimension)).ifPresent(it -> dimensions.put(dimension, it));
+            fields.quantity(dimension.id(), dimension.measure()).ifPresent(it -> dimensions.put(dimension, it));
         }
         fields.done();
         return dimensions;

@@ -9,6 +9,7 @@ import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
 import camberwell.run.TyreReading;
+import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.CornerSpeed;
@@ -205,7 +206,7 @@ public final class CaseReader {
         private static Map<Adjuster, Quantity> setup(Fields fields, Optional<Car> car) {
             Map<Adjuster, Quantity> setup = new EnumMap<>(Adjuster.class);
             for (Adjuster adjuster : Adjuster.values()) {
-                fields.quantity(adjuster.id(), Measure.of(adjuster))
+                fields.quantity(adjuster.id(), adjuster.measure())
                         .filter(quantity -> car.isEmpty() || fits(adjuster, quantity, car.get(), fields))
                         .ifPresent(quantity -> setup.put(adjuster, quantity));
             }

@@ -1,5 +1,6 @@
 package camberwell.input;
 
+import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
@@ -127,7 +128,7 @@ final class Fields {
     }
 
     /** A word of the vocabulary. */
-    <W extends Enum<W> & Word> Optional<W> word(String key, Class<W> type) {
+    <W extends Word> Optional<W> word(String key, Class<W> type) {
         return choice(key, Word.ids(type)).map(id -> Word.of(type, id));
     }
 
@@ -150,7 +151,7 @@ final class Fields {
 
     /** A quantity. */
     Optional<Quantity> quantity(String key, Measure measure) {
-        return node(key).flatMap(node -> measure.read(node, in));
+        return node(key).flatMap(node -> Quantities.read(measure, node, in));
     }
 
     /** A map below this one. */

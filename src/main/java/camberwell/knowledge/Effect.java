@@ -27,12 +27,7 @@ public record Effect(Word on, Optional<Phase> phase, Optional<CornerSpeed> speed
     public String text() {
         StringBuilder text = new StringBuilder(on.spoken());
         where.ifPresent(axle -> text.append(" at the ").append(axle.id()));
-        phase.ifPresent(when -> text.append(switch (when) {
-            case BRAKING -> " under braking";
-            case STRAIGHT -> " on the straight";
-            case KERBS -> " over kerbs";
-            default -> " at " + when.id();
-        }));
+        phase.ifPresent(when -> text.append(' ').append(when.at()));
         speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
         return text.toString();
     }

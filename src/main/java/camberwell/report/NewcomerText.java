@@ -120,7 +120,7 @@ public final class NewcomerText {
         report.turn().filter(Turn::oneSided).ifPresent(turn -> circumstances.add("only when you turn " + turn.id()));
         circumstances.add(terms.felt(report.occurrence()));
         return terms.felt(report.symptom()) + report.where().map(place -> " Look at the " + place.spoken()
-                + (place.id().contains("-") ? " tyre." : " tyres.")).orElse("") + " This comes "
+                + (place.wheel().isPresent() ? " tyre." : " tyres.")).orElse("") + " This comes "
                 + String.join(", ", circumstances) + ".";
     }
 

@@ -7,6 +7,7 @@ import camberwell.physics.VehicleModel;
 import camberwell.physics.Wheels;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 
 /** A prediction of the handling model in one line. */
 final class PredictionText {
@@ -31,9 +32,9 @@ final class PredictionText {
         }
         line.append("; scrub power front ").append(signed(prediction.scrubShift(AxleEnd.FRONT), 0))
                 .append(" W, rear ").append(signed(prediction.scrubShift(AxleEnd.REAR), 0)).append(" W");
-        if (adjuster.kind() == Adjuster.Kind.TOE) {
+        if (adjuster.adjustment() == Adjustment.TOE) {
             line.append("; toe drag ").append(signed(prediction.toeDragShift(), 1)).append(" N");
-        } else if (adjuster.kind() == Adjuster.Kind.WING) {
+        } else if (adjuster.adjustment() == Adjustment.WING) {
             line.append("; a wing's drag is not in the model");
         }
         prediction.lentBy().ifPresent(name -> line.append("; with dimensions of a class, ").append(name)

@@ -10,6 +10,7 @@ import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Quality;
@@ -34,7 +35,7 @@ public final class Words {
 
     /** A change in words: {@code front camber less negative}. Taking off rear toe-in is not called toe-out. */
     public static String change(Change change) {
-        return change.adjuster().kind() == Adjuster.Kind.TOE
+        return change.adjuster().adjustment() == Adjustment.TOE
                 ? change.adjuster().spoken() + (change.adjuster() == Adjuster.REAR_TOE ? ", " : " towards ")
                 + direction(change) : change.adjuster().spoken() + " " + direction(change);
     }
@@ -80,7 +81,7 @@ public final class Words {
             return "one common step";
         }
         return fromTo(size.from().get(), size.to().get())
-                + (change.change().adjuster().kind() == Adjuster.Kind.PRESSURE ? " cold" : "");
+                + (change.change().adjuster().adjustment() == Adjustment.PRESSURE ? " cold" : "");
     }
 
     /** Two quantities of one unit: {@code 0.15 -> 0.25 deg}. */
@@ -100,13 +101,10 @@ public final class Words {
     private static String amount(Change change, Quantity from, Quantity to, int steps) {
         Adjuster adjuster = change.adjuster();
         String by = from.unit() == Unit.POSITION
-                ? steps + (adjuster.id().matches(".*(bump|rebound)") ? " click" : " step") + (steps == 1 ? "" : "s")
+                ? steps + " " + adjuster.adjustment().stepWord() + (steps == 1 ? "" : "s")
                 : from.withValue(Math.abs(to.value() - from.value())).text(decimals(from, to));
-        return by + " " + switch (adjuster.kind()) {
-            case TOE -> toe(change.direction(), from, to) + " a wheel";
-            case CAMBER, CASTER, PRESSURE, STIFFNESS, HEIGHT, WING, BRAKE_BIAS, DIFFERENTIAL ->
-                    change.direction().spoken();
-        };
+        return by + " " + (adjuster.adjustment() == Adjustment.TOE ? toe(change.direction(), from, to) + " a wheel"
+                : change.direction().spoken());
     }
 
     /** Taking toe-out off is less toe-out, not toe-in. */

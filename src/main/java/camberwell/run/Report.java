@@ -23,14 +23,8 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
     /** In words, as far as things were said: {@code clear understeer at entry in slow corners, every lap}. */
     public String text() {
         StringBuilder text = new StringBuilder(severity.id()).append(' ').append(symptom.spoken());
-        where.ifPresent(place -> text.append(" at the ").append(place.id())
-                .append(place.id().contains("-") ? " tyre" : " tyres"));
-        phase.ifPresent(when -> text.append(switch (when) {
-            case BRAKING -> " under braking";
-            case STRAIGHT -> " on the straight";
-            case KERBS -> " over kerbs";
-            default -> " at " + when.id();
-        }));
+        where.ifPresent(place -> text.append(" at the ").append(place.tyres()));
+        phase.ifPresent(when -> text.append(' ').append(when.at()));
         speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
         turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways"
                 : " in " + side.id() + " turns only"));

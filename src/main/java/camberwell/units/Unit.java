@@ -1,5 +1,6 @@
 package camberwell.units;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,11 +48,6 @@ public enum Unit {
         public String named() {
             return name;
         }
-
-        /** The units that it can be written in. */
-        public List<Unit> units() {
-            return List.of(Unit.values()).stream().filter(unit -> unit.dimension == this).toList();
-        }
     }
 
     private final Dimension dimension;
@@ -69,6 +65,18 @@ public enum Unit {
     /** The dimension. */
     public Dimension dimension() {
         return dimension;
+    }
+
+    /** This unit, and after it the others of its dimension. */
+    public List<Unit> alike() {
+        List<Unit> alike = new ArrayList<>();
+        alike.add(this);
+        for (Unit unit : values()) {
+            if (unit.dimension == dimension && unit != this) {
+                alike.add(unit);
+            }
+        }
+        return List.copyOf(alike);
     }
 
     /** The symbol that is printed. */

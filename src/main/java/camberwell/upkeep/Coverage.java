@@ -11,8 +11,6 @@ import camberwell.language.RuleText;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
-import camberwell.units.Quantity;
-import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
@@ -24,6 +22,7 @@ import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Typical;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -63,7 +62,6 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
     }
 
     private static final Set<Phase> CORNER = EnumSet.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
-    private static final Set<Phase> BRAKES = EnumSet.of(Phase.BRAKING, Phase.ENTRY);
 
     /** Covers the rules of {@code advisor}. */
     public static Coverage of(Advisor advisor, RuleBase rules, Notes notes) {
@@ -95,7 +93,7 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
 
     private static List<Cell> asked(Symptom symptom, Drive drive) {
         List<Cell> asked = new ArrayList<>();
-        if (ofTyre(symptom)) {
+        if (symptom.ofTyre()) {
             for (Axle axle : Axle.values()) {
                 asked.add(new Cell(symptom, Optional.empty(), Optional.empty(), Optional.of(axle), drive,
                         Optional.empty(), List.of()));
@@ -117,31 +115,12 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
         return asked;
     }
 
-    private static boolean ofTyre(Symptom symptom) {
-        return switch (symptom) {
-            case SLOW_WARM_UP, OVERHEATING, GRAINING, HOT_INNER_EDGE, HOT_OUTER_EDGE, HOT_MIDDLE, COLD_MIDDLE -> true;
-            default -> false;
-        };
-    }
-
     /** Why a complaint makes no sense in that phase, or rightly leads to no change of the setup. */
     private static Optional<String> without(Symptom symptom, Phase phase, Drive drive) {
-        return Optional.ofNullable(switch (symptom) {
-            case UNDERSTEER, OVERSTEER, SNAP_OVERSTEER -> phase == Phase.STRAIGHT
-                    ? "on the straight nothing is turned: that is wandering, pulling or wheelspin" : null;
-            case WHEELSPIN -> BRAKES.contains(phase) || phase == Phase.LIFT_OFF ? "without power no wheel spins" : null;
-            case FRONT_LOCKING, REAR_LOCKING, UNSTABLE_BRAKING -> BRAKES.contains(phase) ? null
-                    : "off the brakes no wheel locks";
-            case SLOW_TURN_IN, NERVOUS_TURN_IN -> phase == Phase.ENTRY ? null : "turn-in is the entry";
-            case WANDERING -> phase == Phase.STRAIGHT || phase == Phase.BRAKING ? null
-                    : "wandering is what a car does while nobody turns it";
-            case PULLING -> phase == Phase.EXIT && drive == Drive.FRONT ? null
-                    : "a car that is not the same left and right is mended, not adjusted";
-            case HEAVY_STEERING, LIGHT_STEERING -> phase == Phase.KERBS
-                    ? "over a kerb the wheel kicks; that is instability over kerbs" : null;
-            case KERB_INSTABILITY -> phase == Phase.KERBS ? null : "a kerb is a kerb, wherever it lies";
-            default -> null;
-        });
+        if (symptom == Symptom.PULLING && !(phase == Phase.EXIT && drive == Drive.FRONT)) {
+            return Optional.of("a car that is not the same left and right is mended, not adjusted");
+        }
+        return symptom.senseless(phase);
     }
 
     private static Case run(Cell cell, Car car) {
@@ -154,23 +133,10 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
     private static Car car(Drive drive) {
         Map<Adjuster, Setting> adjusters = new EnumMap<>(Adjuster.class);
         for (Adjuster adjuster : Adjuster.values()) {
-            adjusters.put(adjuster, switch (adjuster.kind()) {
-                case TOE -> adjuster == Adjuster.REAR_TOE ? setting(0.2, 0, 0.4, 0.05, Unit.DEGREE)
-                        : setting(-0.1, -0.3, 0.2, 0.05, Unit.DEGREE);
-                case CAMBER -> setting(-2.6, -4, -1, 0.1, Unit.DEGREE);
-                case CASTER -> setting(6, 3, 9, 0.5, Unit.DEGREE);
-                case PRESSURE -> setting(1.6, 1.4, 2.2, 0.05, Unit.BAR);
-                case STIFFNESS, WING, DIFFERENTIAL -> setting(5, 1, 9, 1, Unit.POSITION);
-                case HEIGHT -> setting(80, 60, 100, 2, Unit.MILLIMETRE);
-                case BRAKE_BIAS -> setting(60, 50, 70, 1, Unit.PERCENT);
-            });
+            Typical typical = adjuster.typical();
+            adjusters.put(adjuster, new Setting(typical.now(), typical.min(), typical.max(), typical.step(), false));
         }
         return new Car("a car with everything", Optional.of(drive), adjusters, Map.of(), Map.of(), false);
-    }
-
-    private static Setting setting(double now, double min, double max, double step, Unit unit) {
-        return new Setting(new Quantity(now, unit), new Quantity(min, unit), new Quantity(max, unit),
-                new Quantity(step, unit), false);
     }
 
     private static List<Change> never(String verb, RuleBase rules) {

@@ -4,7 +4,12 @@ import camberwell.language.Asked;
 import camberwell.language.Condition;
 import camberwell.language.RuleGraph;
 import camberwell.language.RuleText;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Typical;
+import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -28,8 +33,6 @@ public final class DemoCase {
     /** What a case says where the rule lets it choose; a case should look like one that somebody wrote. */
     private static final List<String> LIKED = List.of("rear", "entry", "slow", "clear", "every-lap", "some-laps",
             "whole-run", "front", "front-left", "left", "dry");
-    private static final Set<String> BOUND_TO_AN_AXLE = Set.of("hot-inner-edge", "hot-outer-edge", "hot-middle",
-            "cold-middle", "overheating", "slow-warm-up", "graining");
     /** Bar off the target, and kelvin, at which a reading is clear beyond doubt. */
     private static final double CLEARLY = 0.2;
     private static final double CLEAR_KELVIN = 16;
@@ -111,7 +114,7 @@ public final class DemoCase {
                 report.put(key, "clear");
             } else if (key.equals("occurrence")) {
                 report.put(key, "every-lap");
-            } else if (key.equals("where") && BOUND_TO_AN_AXLE.contains(report.get("symptom"))) {
+            } else if (key.equals("where") && Word.of(Symptom.class, report.get("symptom")).ofTyre()) {
                 report.put(key, "front");
             }
         }
@@ -156,7 +159,7 @@ public final class DemoCase {
             Asked.Passing adjustable = car.get("adjustable " + adjuster.id());
             boolean lacks = adjustable != null && adjustable.words().contains("no");
             boolean wanted = adjustable != null && !lacks;
-            boolean usual = adjuster.wheel().isEmpty() && adjuster.kind() != Adjuster.Kind.WING;
+            boolean usual = adjuster.wheel().isEmpty() && adjuster.adjustment() != Adjustment.WING;
             if (!lacks && (usual || wanted)) {
                 settings.put(adjuster, setting(adjuster));
             }
@@ -165,16 +168,15 @@ public final class DemoCase {
     }
 
     private String setting(Adjuster adjuster) {
-        return switch (adjuster.kind()) {
-            case TOE -> range(value(adjuster.id().replace('-', ' '), adjuster.id().startsWith("front") ? 0.0 : 0.15,
-                    0.1), -0.5, 0.5, 0.05, "deg");
-            case CAMBER -> range(-value(adjuster.id().replace('-', ' '), 2.0, 0.4), -6, 0, 0.25, "deg");
-            case CASTER -> range(value("caster", 5.5, 0.5), 0, 15, 0.5, "deg");
-            case PRESSURE -> range(1.6, 1.3, 2.2, 0.05, "bar");
-            case HEIGHT -> range(100, 80, 120, 5, "mm");
-            case BRAKE_BIAS -> range(60, 50, 70, 1, "%");
-            default -> "now: 4, min: 1, max: 7, step: 1";
+        Typical typical = adjuster.typical();
+        double usual = typical.now().value();
+        double now = switch (adjuster.adjustment()) {
+            case TOE -> value(adjuster.spoken(), usual, 0.1);
+            case CAMBER -> -value(adjuster.spoken(), -usual, 0.4);
+            case CASTER -> value(adjuster.spoken(), usual, 0.5);
+            default -> usual;
         };
+        return range(now, typical);
     }
 
     /** A figure that passes, {@code by} away from the border; the usual one where it passes. */
@@ -188,9 +190,15 @@ public final class DemoCase {
         return usual <= passing.above() ? passing.above() + away : Math.max(passing.below() - away, -0.5);
     }
 
-    private static String range(double now, double min, double max, double step, String unit) {
-        return "now: " + two(now) + " " + unit + ", min: " + two(Math.min(now, min)) + " " + unit + ", max: "
-                + two(Math.max(now, max)) + " " + unit + ", step: " + two(step) + " " + unit;
+    private static String range(double now, Typical typical) {
+        Unit unit = typical.now().unit();
+        return "now: " + setting(now, unit) + ", min: " + setting(Math.min(now, typical.min().value()), unit)
+                + ", max: " + setting(Math.max(now, typical.max().value()), unit) + ", step: "
+                + setting(typical.step().value(), unit);
+    }
+
+    private static String setting(double value, Unit unit) {
+        return (two(value) + " " + unit.symbol()).trim();
     }
 
     private static String two(double number) {

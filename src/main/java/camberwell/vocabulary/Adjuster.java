@@ -1,73 +1,74 @@
 package camberwell.vocabulary;
 
+import camberwell.units.Measure;
+import camberwell.units.Unit;
 import java.util.List;
 import java.util.Optional;
 
 /** What can be changed on a car. Only the adjusters that a car lists can be changed on it. */
 public enum Adjuster implements Word {
-    FRONT_TOE("front-toe", Kind.TOE),
-    REAR_TOE("rear-toe", Kind.TOE),
-    FRONT_CAMBER("front-camber", Kind.CAMBER),
-    REAR_CAMBER("rear-camber", Kind.CAMBER),
-    CASTER("caster", Kind.CASTER),
-    FRONT_PRESSURE("front-pressure", Kind.PRESSURE),
-    REAR_PRESSURE("rear-pressure", Kind.PRESSURE),
-    FRONT_LEFT_PRESSURE("front-left-pressure", Kind.PRESSURE),
-    FRONT_RIGHT_PRESSURE("front-right-pressure", Kind.PRESSURE),
-    REAR_LEFT_PRESSURE("rear-left-pressure", Kind.PRESSURE),
-    REAR_RIGHT_PRESSURE("rear-right-pressure", Kind.PRESSURE),
-    FRONT_ANTI_ROLL_BAR("front-anti-roll-bar", Kind.STIFFNESS),
-    REAR_ANTI_ROLL_BAR("rear-anti-roll-bar", Kind.STIFFNESS),
-    FRONT_SPRINGS("front-springs", Kind.STIFFNESS),
-    REAR_SPRINGS("rear-springs", Kind.STIFFNESS),
-    FRONT_BUMP("front-bump", Kind.STIFFNESS),
-    FRONT_REBOUND("front-rebound", Kind.STIFFNESS),
-    REAR_BUMP("rear-bump", Kind.STIFFNESS),
-    REAR_REBOUND("rear-rebound", Kind.STIFFNESS),
-    FRONT_RIDE_HEIGHT("front-ride-height", Kind.HEIGHT),
-    REAR_RIDE_HEIGHT("rear-ride-height", Kind.HEIGHT),
-    FRONT_WING("front-wing", Kind.WING),
-    REAR_WING("rear-wing", Kind.WING),
-    BRAKE_BIAS("brake-bias", Kind.BRAKE_BIAS),
-    DIFFERENTIAL_PRELOAD("differential-preload", Kind.DIFFERENTIAL),
-    DIFFERENTIAL_POWER("differential-power", Kind.DIFFERENTIAL),
-    DIFFERENTIAL_COAST("differential-coast", Kind.DIFFERENTIAL);
+    FRONT_TOE("front-toe", Adjustment.TOE, Axle.FRONT, Typical.of(-0.1, -0.3, 0.2, 0.05, Unit.DEGREE)),
+    REAR_TOE("rear-toe", Adjustment.TOE, Axle.REAR, Typical.of(0.2, 0, 0.4, 0.05, Unit.DEGREE)),
+    FRONT_CAMBER("front-camber", Adjustment.CAMBER, Axle.FRONT),
+    REAR_CAMBER("rear-camber", Adjustment.CAMBER, Axle.REAR),
+    CASTER(Adjustment.CASTER),
+    FRONT_PRESSURE("front-pressure", Adjustment.PRESSURE, Axle.FRONT),
+    REAR_PRESSURE("rear-pressure", Adjustment.PRESSURE, Axle.REAR),
+    FRONT_LEFT_PRESSURE("front-left-pressure", Wheel.FRONT_LEFT),
+    FRONT_RIGHT_PRESSURE("front-right-pressure", Wheel.FRONT_RIGHT),
+    REAR_LEFT_PRESSURE("rear-left-pressure", Wheel.REAR_LEFT),
+    REAR_RIGHT_PRESSURE("rear-right-pressure", Wheel.REAR_RIGHT),
+    FRONT_ANTI_ROLL_BAR("front-anti-roll-bar", Adjustment.ANTI_ROLL_BAR, Axle.FRONT),
+    REAR_ANTI_ROLL_BAR("rear-anti-roll-bar", Adjustment.ANTI_ROLL_BAR, Axle.REAR),
+    FRONT_SPRINGS("front-springs", Adjustment.SPRINGS, Axle.FRONT),
+    REAR_SPRINGS("rear-springs", Adjustment.SPRINGS, Axle.REAR),
+    FRONT_BUMP("front-bump", Adjustment.BUMP, Axle.FRONT),
+    FRONT_REBOUND("front-rebound", Adjustment.REBOUND, Axle.FRONT),
+    REAR_BUMP("rear-bump", Adjustment.BUMP, Axle.REAR),
+    REAR_REBOUND("rear-rebound", Adjustment.REBOUND, Axle.REAR),
+    FRONT_RIDE_HEIGHT("front-ride-height", Adjustment.RIDE_HEIGHT, Axle.FRONT),
+    REAR_RIDE_HEIGHT("rear-ride-height", Adjustment.RIDE_HEIGHT, Axle.REAR),
+    FRONT_WING("front-wing", Adjustment.WING, Axle.FRONT),
+    REAR_WING("rear-wing", Adjustment.WING, Axle.REAR),
+    BRAKE_BIAS(Adjustment.BRAKE_BIAS),
+    DIFFERENTIAL_PRELOAD(Adjustment.DIFFERENTIAL_PRELOAD),
+    DIFFERENTIAL_POWER(Adjustment.DIFFERENTIAL_POWER),
+    DIFFERENTIAL_COAST(Adjustment.DIFFERENTIAL_COAST);
 
-    /** What sort of adjuster it is, with its two directions: first the one that lowers its number. */
+    /** What sort of adjuster it is, where bars, springs and dampers are one sort. */
     public enum Kind {
-        TOE(Direction.TOE_OUT, Direction.TOE_IN),
-        CAMBER(Direction.MORE_NEGATIVE, Direction.LESS_NEGATIVE),
-        CASTER(Direction.LESS, Direction.MORE),
-        PRESSURE(Direction.LOWER, Direction.HIGHER),
-        STIFFNESS(Direction.SOFTER, Direction.STIFFER),
-        HEIGHT(Direction.LOWER, Direction.HIGHER),
-        WING(Direction.LESS, Direction.MORE),
-        BRAKE_BIAS(Direction.REARWARD, Direction.FORWARD),
-        DIFFERENTIAL(Direction.LESS, Direction.MORE);
-
-        private final List<Direction> directions;
-
-        Kind(Direction lowers, Direction raises) {
-            directions = List.of(lowers, raises);
-        }
-
-        /** The two directions, first the one that lowers the number. */
-        public List<Direction> directions() {
-            return directions;
-        }
-
-        /** Whether it acts on the tyre itself, so that it is looked at before the car's balance. */
-        public boolean ofTyre() {
-            return this == PRESSURE || this == CAMBER || this == TOE;
-        }
+        TOE, CAMBER, CASTER, PRESSURE, STIFFNESS, HEIGHT, WING, BRAKE_BIAS, DIFFERENTIAL
     }
 
     private final String id;
-    private final Kind kind;
+    private final Adjustment adjustment;
+    private final Optional<Axle> axle;
+    private final Optional<Wheel> wheel;
+    private final Typical typical;
 
-    Adjuster(String id, Kind kind) {
+    Adjuster(Adjustment ofTheCar) {
+        this(ofTheCar.id(), ofTheCar, Optional.empty(), Optional.empty(), ofTheCar.typical());
+    }
+
+    Adjuster(String id, Adjustment adjustment, Axle axle) {
+        this(id, adjustment, axle, adjustment.typical());
+    }
+
+    Adjuster(String id, Adjustment adjustment, Axle axle, Typical typical) {
+        this(id, adjustment, Optional.of(axle), Optional.empty(), typical);
+    }
+
+    Adjuster(String id, Wheel pressureOf) {
+        this(id, Adjustment.PRESSURE, Optional.of(pressureOf.axle()), Optional.of(pressureOf),
+                Adjustment.PRESSURE.typical());
+    }
+
+    Adjuster(String id, Adjustment adjustment, Optional<Axle> axle, Optional<Wheel> wheel, Typical typical) {
         this.id = id;
-        this.kind = kind;
+        this.adjustment = adjustment;
+        this.axle = axle;
+        this.wheel = wheel;
+        this.typical = typical;
     }
 
     @Override
@@ -75,25 +76,60 @@ public enum Adjuster implements Word {
         return id;
     }
 
+    /** What it adjusts. */
+    public Adjustment adjustment() {
+        return adjustment;
+    }
+
     /** What sort of adjuster it is. */
     public Kind kind() {
-        return kind;
+        return switch (adjustment) {
+            case TOE -> Kind.TOE;
+            case CAMBER -> Kind.CAMBER;
+            case CASTER -> Kind.CASTER;
+            case PRESSURE -> Kind.PRESSURE;
+            case ANTI_ROLL_BAR, SPRINGS, BUMP, REBOUND -> Kind.STIFFNESS;
+            case RIDE_HEIGHT -> Kind.HEIGHT;
+            case WING -> Kind.WING;
+            case BRAKE_BIAS -> Kind.BRAKE_BIAS;
+            case DIFFERENTIAL_PRELOAD, DIFFERENTIAL_POWER, DIFFERENTIAL_COAST -> Kind.DIFFERENTIAL;
+        };
     }
 
     /** The two directions it moves in, first the one that lowers its number. */
     public List<Direction> directions() {
-        return kind.directions();
+        return adjustment.directions();
     }
 
     /** The axle it acts on, where it acts on one. */
     public Optional<Axle> axle() {
-        return id.startsWith("front") ? Optional.of(Axle.FRONT)
-                : id.startsWith("rear") ? Optional.of(Axle.REAR) : Optional.empty();
+        return axle;
     }
 
     /** The wheel whose pressure it is, where it is one wheel's. */
     public Optional<Wheel> wheel() {
-        return kind == Kind.PRESSURE ? Word.find(Wheel.class, id.replace("-pressure", "")) : Optional.empty();
+        return wheel;
+    }
+
+    /** What a setting of it may be: its units, and the plausible range in each. */
+    public Measure measure() {
+        return adjustment.measure(this);
+    }
+
+    /** How it stands on a made-up car. */
+    public Typical typical() {
+        return typical;
+    }
+
+    /** The adjuster of {@code adjustment} that sets a whole axle, if there is one. */
+    public static Optional<Adjuster> of(Adjustment adjustment, Axle axle) {
+        for (Adjuster adjuster : values()) {
+            if (adjuster.adjustment == adjustment && adjuster.wheel.isEmpty()
+                    && adjuster.axle.isPresent() && adjuster.axle.get() == axle) {
+                return Optional.of(adjuster);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The pressure adjuster of a whole axle. */
@@ -103,7 +139,12 @@ public enum Adjuster implements Word {
 
     /** The pressure adjuster of one wheel. */
     public static Adjuster pressureOf(Wheel wheel) {
-        return Word.of(Adjuster.class, wheel.id() + "-pressure");
+        return switch (wheel) {
+            case FRONT_LEFT -> FRONT_LEFT_PRESSURE;
+            case FRONT_RIGHT -> FRONT_RIGHT_PRESSURE;
+            case REAR_LEFT -> REAR_LEFT_PRESSURE;
+            case REAR_RIGHT -> REAR_RIGHT_PRESSURE;
+        };
     }
 
     /** The camber adjuster of an axle. */
@@ -118,6 +159,6 @@ public enum Adjuster implements Word {
 
     /** The knowledge note that tells of this adjuster: one wheel's pressure is told of with its axle's. */
     public String note() {
-        return wheel().map(wheel -> pressureOf(wheel.axle()).id).orElse(id);
+        return wheel.isPresent() ? pressureOf(wheel.get().axle()).id : id;
     }
 }

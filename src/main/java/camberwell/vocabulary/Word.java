@@ -1,9 +1,8 @@
 package camberwell.vocabulary;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** A word of the closed vocabulary: kebab-case in files, in rules and on screen. */
 public interface Word {
@@ -24,11 +23,30 @@ public interface Word {
         return id().equals(id);
     }
 
+    /** What it means to somebody who felt it, to choose from a list; the trade's word where that says it. */
+    default String felt() {
+        return spoken();
+    }
+
+    /** Every word of {@code type}, in the vocabulary's order. */
+    static <W extends Word> List<W> all(Class<W> type) {
+        List<W> all = new ArrayList<>();
+        for (Word word : words(type)) {
+            all.add(type.cast(word));
+        }
+        return all;
+    }
+
+    /** Symptoms are the one list that may grow, so they are no enumeration. */
+    private static Word[] words(Class<? extends Word> type) {
+        return type == Symptom.class ? Symptom.values() : type.getEnumConstants();
+    }
+
     /** The word of {@code type} that is written {@code id}, if there is one. */
-    static <W extends Enum<W> & Word> Optional<W> find(Class<W> type, String id) {
-        for (W word : type.getEnumConstants()) {
+    static <W extends Word> Optional<W> find(Class<W> type, String id) {
+        for (Word word : words(type)) {
             if (word.id().equals(id)) {
-                return Optional.of(word);
+                return Optional.of(type.cast(word));
             }
         }
         return Optional.empty();
@@ -39,13 +57,17 @@ public interface Word {
      *
      * @throws IllegalArgumentException if there is none
      */
-    static <W extends Enum<W> & Word> W of(Class<W> type, String id) {
+    static <W extends Word> W of(Class<W> type, String id) {
         return find(type, id).orElseThrow(() -> new IllegalArgumentException(
                 "\"" + id + "\" is none of " + String.join(", ", ids(type))));
     }
 
     /** Every word of {@code type} as it is written, in the vocabulary's order. */
-    static <W extends Enum<W> & Word> List<String> ids(Class<W> type) {
-        return Arrays.stream(type.getEnumConstants()).map(Word::id).collect(Collectors.toUnmodifiableList());
+    static <W extends Word> List<String> ids(Class<W> type) {
+        List<String> ids = new ArrayList<>();
+        for (Word word : words(type)) {
+            ids.add(word.id());
+        }
+        return List.copyOf(ids);
     }
 }

@@ -1,2 +1,2 @@
-/** The trade's words as closed lists: what a case, a car, a note and a rule may say. Depends on nothing. */
+/** The trade's words, each described once as data: what a case, a car, a note and a rule may say. */
 package camberwell.vocabulary;

@@ -18,7 +18,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -121,7 +120,7 @@ class DemoCasesTest {
     @Test
     @DisplayName("the paddock has every symptom, and the four starting ones on every driven axle")
     void symptoms() {
-        Set<Symptom> missing = EnumSet.allOf(Symptom.class);
+        Set<Symptom> missing = new TreeSet<>(List.of(Symptom.values()));
         Set<String> starting = new TreeSet<>();
         Paddock.cases().values().forEach(run -> run.reports().forEach(report -> {
             missing.remove(report.symptom());

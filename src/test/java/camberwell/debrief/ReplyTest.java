@@ -13,6 +13,7 @@ import camberwell.vocabulary.Word;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,8 @@ class ReplyTest {
         String said;
         try {
             said = String.join(" ", ((Answer.Said) Reply.said(typed, Field.DOING, SYMPTOMS)).groups().stream()
-                    .flatMap(List::stream).map(word -> ((Enum<?>) word).name()).toList());
+                    .flatMap(List::stream).map(word -> word.id().toUpperCase(Locale.ROOT).replace('-', '_'))
+                    .toList());
         } catch (Reply.NoAnswer e) {
             said = e.getMessage().contains("may be") ? expected.contains("OR") ? expected : "AMBIGUOUS"
                     : e.getMessage().contains("did you mean understeer") ? "DID YOU MEAN understeer" : "NO ANSWER 99";

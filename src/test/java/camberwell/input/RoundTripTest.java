@@ -14,6 +14,7 @@ import camberwell.run.Conditions;
 import camberwell.run.Report;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
+import camberwell.units.Range;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
@@ -187,14 +188,12 @@ class RoundTripTest {
         }
 
         private Setting setting(Adjuster adjuster) {
-            Measure.Range range = one(Measure.of(adjuster).ranges().toArray(Measure.Range[]::new));
+            Range range = one(adjuster.measure().ranges().toArray(Range[]::new));
             Unit unit = range.units().get(0);
             Quantity now = between(range.least(), range.most(), unit);
-            boolean counted = List.of(Adjuster.Kind.STIFFNESS, Adjuster.Kind.WING, Adjuster.Kind.DIFFERENTIAL)
-                    .contains(adjuster.kind());
             return new Setting(now, between(range.least(), now.value(), unit),
                     between(now.value(), range.most(), unit), between(0.01, 3, unit),
-                    counted && random.nextBoolean());
+                    adjuster.adjustment().countedEitherWay() && random.nextBoolean());
         }
 
         private TyreSpec tyre() {
