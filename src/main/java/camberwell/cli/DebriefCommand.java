@@ -109,7 +109,7 @@ final class DebriefCommand implements Callable<Integer> {
     private Debrief open() throws IOException {
         if (resume != null) {
             return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
-                    new CaseReader().read(console.path(resume)).run());
+                    engine.cases().read(console.path(resume)).run());
         }
         if (car != null) {
             Path file = console.path(car);

@@ -89,8 +89,11 @@ public final class CaseWriter {
         MapOf tyres = new MapOf(FlowStyle.BLOCK);
         run.tyres().forEach((wheel, reading) -> tyres.putEvenEmpty(wheel.id(), reading(reading)));
         map.put("tyres", tyres.node());
-        if (!run.reports().isEmpty()) {
-            map.put("reports", list(run.reports().stream().map(CaseWriter::report).toList(), FlowStyle.BLOCK));
+        run.heard().ifPresent(heard -> map.put("say", text(heard.said())));
+        List<Report> heard = run.heard().stream().flatMap(it -> it.told().stream()).map(Report::of).toList();
+        List<Report> reports = run.reports().stream().filter(report -> !heard.contains(report)).toList();
+        if (!reports.isEmpty()) {
+            map.put("reports", list(reports.stream().map(CaseWriter::report).toList(), FlowStyle.BLOCK));
         }
         if (!run.earlier().isEmpty()) {
             map.put("earlier-runs", list(run.earlier().stream()

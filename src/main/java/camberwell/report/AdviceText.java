@@ -54,6 +54,7 @@ public final class AdviceText {
         if (advice.run().car().drive().isEmpty()) {
             page.paragraph(0, Words.UNKNOWN_DRIVE);
         }
+        advice.run().heard().ifPresent(heard -> HeardText.write(heard, page));
         findings(advice.findings(), page);
         doubts(advice.tyres().doubts(), page);
         if (advice.drivingFirst()) {
@@ -87,6 +88,9 @@ public final class AdviceText {
 
     private static String nothing(Advice advice) {
         if (advice.complaints().isEmpty()) {
+            if (advice.run().heard().filter(heard -> !heard.refused().isEmpty()).isPresent()) {
+                return "Nothing was understood that a change could help. Say it in other words.";
+            }
             return "Nothing asks for a change. Leave the car as it is.";
         }
         return advice.withheld().isEmpty() && advice.driving().isEmpty()

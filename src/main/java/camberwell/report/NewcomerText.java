@@ -41,6 +41,8 @@ public final class NewcomerText {
     public void write(Advice advice, Page page) {
         page.heading(advice.run().title());
         page.heading("What the car did");
+        advice.run().heard().filter(heard -> !heard.refused().isEmpty())
+                .ifPresent(heard -> HeardText.write(heard, page));
         if (advice.run().reports().isEmpty()) {
             page.paragraph(0, advice.complaints().isEmpty() ? "You told of nothing that is wrong."
                     : "You told of nothing that is wrong, but the tyres show something.");

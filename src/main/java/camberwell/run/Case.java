@@ -1,9 +1,11 @@
 package camberwell.run;
 
 import camberwell.car.Car;
+import camberwell.saying.Heard;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Wheel;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -19,9 +21,11 @@ import java.util.Optional;
  * @param earlier earlier runs of the same car, oldest first, from which camber sizing can learn
  * @param carFile the file that the car was read from; empty when it stands in the case itself
  * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
+ * @param heard what was understood of the driver's own words; the reports have it already
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
-        List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
+        List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
+        Optional<Heard> heard) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -31,10 +35,16 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         setup = ordered(Adjuster.class, setup);
     }
 
+    /** A case of which nobody has spoken. */
+    public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
+            List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, Optional.empty());
+    }
+
     /** A case whose car stands in it, as it ran. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier) {
-        this(title, source, car, conditions, tyres, reports, earlier, Optional.empty(), Map.of());
+        this(title, source, car, conditions, tyres, reports, earlier, Optional.empty(), Map.of(), Optional.empty());
     }
 
     private static <K extends Enum<K>, V> Map<K, V> ordered(Class<K> type, Map<K, V> map) {
@@ -45,17 +55,25 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, heard);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, heard);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, heard);
+    }
+
+    /** The same case with what the driver said of it: the complaints on top, and the surface. */
+    public Case withHeard(Heard said) {
+        List<Report> all = new ArrayList<>(reports);
+        said.told().stream().map(Report::of).filter(report -> !all.contains(report)).forEach(all::add);
+        return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres, all,
+                earlier, carFile, setup, Optional.of(said));
     }
 
     /**
@@ -71,6 +89,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
                 merged.put(adjuster, setting);
             }
         });
-        return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged);
+        return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
+                heard);
     }
 }

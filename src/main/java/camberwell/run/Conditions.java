@@ -18,6 +18,11 @@ import java.util.Optional;
 public record Conditions(Surface surface, Optional<Quantity> air, Optional<Quantity> track,
         Optional<Quantity> coldTyres, Optional<Quantity> altitude, Turn turns) {
 
+    /** The same day on another surface. */
+    public Conditions withSurface(Surface other) {
+        return new Conditions(other, air, track, coldTyres, altitude, turns);
+    }
+
     /** A dry day of which nothing else is known. */
     public static final Conditions UNKNOWN = new Conditions(Surface.DRY, Optional.empty(), Optional.empty(),
             Optional.empty(), Optional.empty(), Turn.BOTH);
