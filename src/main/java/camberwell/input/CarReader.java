@@ -36,6 +36,7 @@ final class CarReader {
         fields.require("drive");
         Optional<String> name = fields.text("name");
         boolean generic = fields.choice("generic", List.of("true", "false")).filter("true"::equals).isPresent();
+        Optional<Boolean> simulator = simulator(fields);
         // Of a class of car nobody may know even that: the debrief saves such a case.
         boolean unknown = generic && fields.has("drive", UNKNOWN);
         Optional<Drive> drive = unknown ? Optional.empty() : fields.word("drive", Drive.class);
@@ -46,7 +47,13 @@ final class CarReader {
                 .map(CarReader::dimensions).orElse(Map.of());
         fields.done();
         return name.isEmpty() || drive.isEmpty() && !unknown ? Optional.empty()
-                : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic));
+                : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic, simulator));
+    }
+
+    /** Whether it is driven in a simulator, if it says so. */
+    static Optional<Boolean> simulator(Fields fields) {
+        return fields.choice("simulator", List.of("yes", "no", "true", "false"))
+                .map(said -> said.equals("yes") || said.equals("true"));
     }
 
     private static Map<Adjuster, Setting> adjusters(Fields fields) {

@@ -143,6 +143,15 @@ public final class CaseReader {
                     earlierRun(node, car).ifPresent(earlier::add);
                 }
             }
+            List<String> answered = new ArrayList<>();
+            for (Node node : fields.list("answered")) {
+                if (node instanceof ScalarNode word) {
+                    answered.add(word.getValue());
+                } else {
+                    in.error(node, "what was answered should be words, not " + Document.kind(node));
+                }
+            }
+            Optional<Boolean> simulator = CarReader.simulator(fields);
             Optional<Heard> heard = heard(fields);
             boolean given = entry(in.root(), "conditions") instanceof MappingNode day && entry(day, "surface") != null;
             if (given && heard.flatMap(Heard::surface).filter(it -> it != conditions.surface()).isPresent()) {
@@ -155,6 +164,12 @@ public final class CaseReader {
             }
             Optional<Case> run = car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup),
                     conditions, tyres, reports, earlier, carFile, setup));
+            if (!answered.isEmpty()) {
+                run = run.map(it -> it.withAnswered(answered));
+            }
+            if (simulator.isPresent()) {
+                run = run.map(it -> it.withCar(it.car().withSimulator(simulator.get())));
+            }
             return heard.isPresent() ? run.map(it -> it.withHeard(heard.get())) : run;
         }
 

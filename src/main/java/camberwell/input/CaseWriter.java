@@ -82,6 +82,9 @@ public final class CaseWriter {
     public String text(Case run, Path file) {
         MapOf map = new MapOf(FlowStyle.BLOCK).put("title", text(run.title()));
         map.put("car", run.carFile().isPresent() ? text(relative(run.carFile().get(), file)) : car(run.car()));
+        if (run.carFile().isPresent()) {
+            run.car().simulator().ifPresent(simulator -> map.put("simulator", yes(simulator)));
+        }
         map.put("conditions", conditions(run.conditions()));
         MapOf setup = new MapOf(FlowStyle.BLOCK);
         run.setup().forEach((adjuster, quantity) -> setup.put(adjuster.id(), quantity(quantity)));
@@ -94,6 +97,9 @@ public final class CaseWriter {
         List<Report> reports = run.reports().stream().filter(report -> !heard.contains(report)).toList();
         if (!reports.isEmpty()) {
             map.put("reports", list(reports.stream().map(CaseWriter::report).toList(), FlowStyle.BLOCK));
+        }
+        if (!run.answered().isEmpty()) {
+            map.put("answered", list(run.answered().stream().map(CaseWriter::text).toList(), FlowStyle.FLOW));
         }
         if (!run.earlier().isEmpty()) {
             map.put("earlier-runs", list(run.earlier().stream()
@@ -135,6 +141,7 @@ public final class CaseWriter {
         if (car.generic()) {
             map.put("generic", new ScalarNode(Tag.BOOL, "true", null, null, ScalarStyle.PLAIN));
         }
+        car.simulator().ifPresent(simulator -> map.put("simulator", yes(simulator)));
         return map.put("adjusters", adjusters.node()).put("tyres", tyres.node())
                 .put("dimensions", dimensions.node()).node();
     }
@@ -177,6 +184,10 @@ public final class CaseWriter {
                 .putWord("phase", report.phase()).putWord("speed", report.speed())
                 .put("severity", text(report.severity().id())).put("occurrence", text(report.occurrence().id()))
                 .putWord("since", report.since()).putWord("turn", report.turn()).node();
+    }
+
+    private static Node yes(boolean so) {
+        return new ScalarNode(Tag.BOOL, so ? "yes" : "no", null, null, ScalarStyle.PLAIN);
     }
 
     private static Node text(String text) {

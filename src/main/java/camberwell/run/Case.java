@@ -22,10 +22,11 @@ import java.util.Optional;
  * @param carFile the file that the car was read from; empty when it stands in the case itself
  * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
  * @param heard what was understood of the driver's own words; the reports have it already
+ * @param answered what a debrief asked and need not ask again: the word of a question, after the number of a complaint
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
         List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
-        Optional<Heard> heard) {
+        Optional<Heard> heard, List<String> answered) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -33,18 +34,19 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         reports = List.copyOf(reports);
         earlier = List.copyOf(earlier);
         setup = ordered(Adjuster.class, setup);
+        answered = List.copyOf(answered);
     }
 
     /** A case of which nobody has spoken. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
-        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, Optional.empty());
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, Optional.empty(), List.of());
     }
 
     /** A case whose car stands in it, as it ran. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier) {
-        this(title, source, car, conditions, tyres, reports, earlier, Optional.empty(), Map.of(), Optional.empty());
+        this(title, source, car, conditions, tyres, reports, earlier, Optional.empty(), Map.of(), Optional.empty(), List.of());
     }
 
     private static <K extends Enum<K>, V> Map<K, V> ordered(Class<K> type, Map<K, V> map) {
@@ -55,17 +57,32 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, heard);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, heard, answered);
+    }
+
+    /** The same case with more known of its car. */
+    public Case withCar(Car other) {
+        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, heard, answered);
+    }
+
+    /** The same case on another day, or on another surface. */
+    public Case withConditions(Conditions others) {
+        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, heard, answered);
+    }
+
+    /** The same case with more answered. */
+    public Case withAnswered(List<String> words) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, heard, words);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, heard);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, heard, answered);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, heard);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, heard, answered);
     }
 
     /** The same case with what the driver said of it: the complaints on top, and the surface. */
@@ -73,7 +90,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         List<Report> all = new ArrayList<>(reports);
         said.told().stream().map(Report::of).filter(report -> !all.contains(report)).forEach(all::add);
         return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres, all,
-                earlier, carFile, setup, Optional.of(said));
+                earlier, carFile, setup, Optional.of(said), answered);
     }
 
     /**
@@ -90,6 +107,6 @@ public record Case(String title, String source, Car car, Conditions conditions, 
             }
         });
         return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
-                heard);
+                heard, answered);
     }
 }

@@ -23,6 +23,16 @@ public record Conditions(Surface surface, Optional<Quantity> air, Optional<Quant
         return new Conditions(other, air, track, coldTyres, altitude, turns);
     }
 
+    /** The same day with the track at another temperature. */
+    public Conditions withTrack(Quantity other) {
+        return new Conditions(surface, air, Optional.of(other), coldTyres, altitude, turns);
+    }
+
+    /** The same day on a circuit that mostly turns another way. */
+    public Conditions withTurns(Turn others) {
+        return new Conditions(surface, air, track, coldTyres, altitude, others);
+    }
+
     /** A dry day of which nothing else is known. */
     public static final Conditions UNKNOWN = new Conditions(Surface.DRY, Optional.empty(), Optional.empty(),
             Optional.empty(), Optional.empty(), Turn.BOTH);

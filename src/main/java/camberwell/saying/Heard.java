@@ -35,6 +35,11 @@ public record Heard(String said, List<Told> told, Optional<Surface> surface, boo
         }
     }
 
+    /** What somebody tells in words of the vocabulary. */
+    public static Heard of(Told... told) {
+        return new Heard("", List.of(told), Optional.empty(), false, List.of(), List.of(), List.of());
+    }
+
     /** Copies the lists. */
     public Heard {
         told = List.copyOf(told);

@@ -96,7 +96,7 @@ final class Telling {
     Optional<String> senseless() {
         Optional<String> why = words.get(Phase.class) instanceof Phase phase ? symptom.senseless(phase)
                 : Optional.empty();
-        return why.map(it -> symptom.spoken() + " " + Told.phase((Phase) words.remove(Phase.class)) + ": " + it);
+        return why.map(it -> symptom.spoken() + " " + ((Phase) words.remove(Phase.class)).at() + ": " + it);
     }
 
     private void onlyOneLeft(Class<CornerSpeed> kind) {

@@ -43,7 +43,7 @@ public record Told(Symptom symptom, List<Word> words, List<Word> notIn) {
         word(Severity.class).ifPresent(severity -> text.append(severity.id()).append(' '));
         text.append(symptom.spoken());
         word(Place.class).ifPresent(place -> text.append(" at the ").append(place.id()));
-        word(Phase.class).ifPresent(phase -> text.append(' ').append(phase(phase)));
+        word(Phase.class).ifPresent(phase -> text.append(' ').append(phase.at()));
         word(CornerSpeed.class).ifPresent(speed -> text.append(" in ").append(speed.id()).append(" corners"));
         word(Turn.class).ifPresent(turn -> text.append(turn == Turn.BOTH ? " in turns both ways"
                 : " in " + turn.id() + " turns"));
@@ -51,22 +51,12 @@ public record Told(Symptom symptom, List<Word> words, List<Word> notIn) {
                 : "on " + often.spoken()));
         word(Since.class).ifPresent(since -> text.append(since(since)));
         for (Word not : notIn) {
-            text.append(", not ").append(not instanceof Phase phase ? phase(phase)
+            text.append(", not ").append(not instanceof Phase phase ? phase.at()
                     : not instanceof Since since ? since(since).substring(2)
                     : not instanceof Turn ? "in " + not.id() + " turns"
                     : not instanceof CornerSpeed ? "in " + not.id() + " corners" : not.spoken());
         }
         return text.toString();
-    }
-
-    static String phase(Phase phase) {
-        return switch (phase) {
-            case BRAKING -> "under braking";
-            case LIFT_OFF -> "on lift-off";
-            case STRAIGHT -> "on the straight";
-            case KERBS -> "over kerbs and bumps";
-            default -> "at " + phase.id();
-        };
     }
 
     private static String since(Since since) {
