@@ -19,9 +19,17 @@ import java.util.Optional;
  * @param tyres what the maker says of the tyres, per axle
  * @param dimensions as far as they are given, at the present settings; empty when the file gives none
  * @param generic whether this is a class of car rather than one car: advice then has directions and common steps only
+ * @param simulator whether it exists in a simulator only: there are no wheel nuts there, and no jacks
+ * @param biasOf what its brake bias counts
  */
 public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
-        Map<Dimension, Quantity> dimensions, boolean generic) {
+        Map<Dimension, Quantity> dimensions, boolean generic, boolean simulator, BiasOf biasOf) {
+
+    /** One that can be touched, with its brake bias as a share of the braking force. */
+    public Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
+            Map<Dimension, Quantity> dimensions, boolean generic) {
+        this(name, drive, adjusters, tyres, dimensions, generic, false, BiasOf.FORCE);
+    }
 
     /** Copies the maps in the order of the vocabulary. */
     public Car {
@@ -77,11 +85,12 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         Map<Adjuster, Setting> changed = new EnumMap<>(Adjuster.class);
         adjusters.forEach((adjuster, setting) -> changed.put(adjuster,
                 setup.containsKey(adjuster) ? setting.withNow(setup.get(adjuster)) : setting));
-        return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic);
+        return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic, simulator,
+                biasOf);
     }
 
     /** The same car with other dimensions. */
     public Car withDimensions(Map<Dimension, Quantity> others) {
-        return new Car(name, drive, adjusters, tyres, others, generic);
+        return new Car(name, drive, adjusters, tyres, others, generic, simulator, biasOf);
     }
 }

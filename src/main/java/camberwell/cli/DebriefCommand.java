@@ -195,9 +195,7 @@ final class DebriefCommand implements Callable<Integer> {
     }
 
     private void advice(Advice advice, Page page) {
-        Advice shown = new Advice(advice.run().withSource(save == null ? "-" : save), advice.tyres(),
-                advice.complaints(), advice.findings(), advice.changes(), advice.withheld(), advice.conflicts(),
-                advice.driving(), advice.drivingFirst(), advice.cautions(), advice.predictions());
+        Advice shown = advice.withSource(save == null ? "-" : save);
         if (audience == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.terms()).write(shown, page);
         } else {

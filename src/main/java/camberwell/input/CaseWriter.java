@@ -1,5 +1,6 @@
 package camberwell.input;
 
+import camberwell.car.BiasOf;
 import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
@@ -134,6 +135,12 @@ public final class CaseWriter {
                 text(car.drive().map(Word::id).orElse(CarReader.UNKNOWN)));
         if (car.generic()) {
             map.put("generic", new ScalarNode(Tag.BOOL, "true", null, null, ScalarStyle.PLAIN));
+        }
+        if (car.simulator()) {
+            map.put("simulator", text("yes"));
+        }
+        if (car.biasOf() != BiasOf.FORCE) {
+            map.put("brake-bias-of", text(car.biasOf().id()));
         }
         return map.put("adjusters", adjusters.node()).put("tyres", tyres.node())
                 .put("dimensions", dimensions.node()).node();
