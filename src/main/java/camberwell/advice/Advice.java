@@ -1,6 +1,7 @@
 package camberwell.advice;
 
 import camberwell.fact.Finding;
+import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Note;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
@@ -19,12 +20,16 @@ import java.util.List;
  * @param driving for the driver, most certain first
  * @param drivingFirst whether the driver should try something before the car is changed
  * @param cautions once each, the general ones first
+ * @param circumstances of the case, which choose among the wordings of a note
  * @param predictions what the handling model says of the changes, when it is asked
  */
 public record Advice(Case run, TyreReadings tyres, List<Complaint> complaints, List<Finding> findings,
         List<RankedChange> changes, List<Withheld> withheld, List<Conflict> conflicts, List<DrivingAdvice> driving,
-        boolean drivingFirst, List<Note> cautions, Predictions predictions) {
+        boolean drivingFirst, List<Note> cautions, Circumstances circumstances, Predictions predictions) {
 
-    /** How many cautions go with every change and stand first. */
-    public static final int GENERAL_CAUTIONS = Advisor.GENERAL_CAUTIONS.size();
+    /** The same advice on a case by another name. */
+    public Advice withSource(String source) {
+        return new Advice(run.withSource(source), tyres, complaints, findings, changes, withheld, conflicts, driving,
+                drivingFirst, cautions, circumstances, predictions);
+    }
 }

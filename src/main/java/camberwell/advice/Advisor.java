@@ -10,6 +10,7 @@ import camberwell.fact.Driving;
 import camberwell.fact.Finding;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
+import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.reading.TyreReader;
@@ -30,9 +31,6 @@ import java.util.function.Consumer;
 /** Advises on a case: fires the rules, then ranks, sizes and weighs what they propose. Safe for several threads. */
 public final class Advisor {
 
-    /** Shown once with every advice that changes the car. */
-    static final List<String> GENERAL_CAUTIONS = List.of("series-rules-first", "tyre-makers-limits",
-            "wheel-nut-torque", "support-the-car", "licensed-workshop");
     /** A change on an adjuster that the car lacks is worth a word only when it would have stood this high. */
     private static final int WORTH_A_WORD = 3;
 
@@ -48,9 +46,18 @@ public final class Advisor {
         this.weights = weights;
     }
 
-    /** The names of the cautions that are shown with every advice that changes the car. */
-    public static List<String> generalCautions() {
-        return GENERAL_CAUTIONS;
+    /** The names of the cautions that go with changes, whatever the rules say; the one to be shown first, first. */
+    public static List<String> generalCautions(Notes notes) {
+        List<Note> general = new ArrayList<>();
+        for (String name : notes.names(Note.Kind.CAUTION)) {
+            if (notes.get(name).goesWithChanges()) {
+                general.add(notes.get(name));
+            }
+        }
+        general.sort(Comparator.comparingInt(Note::order));
+        List<String> names = new ArrayList<>();
+        general.forEach(note -> names.add(note.name()));
+        return names;
     }
 
     /** The weights that it ranks by. */
@@ -76,30 +83,33 @@ public final class Advisor {
     public Advice weigh(Case run, TyreReadings tyres, Conclusions conclusions) {
         List<Complaint> complaints = Complaint.of(run, tyres, weights);
         Predictions predictions = cars.of(run.car(), run.conditions().surface());
-        Weighing weighing = new Weighing(run, tyres, complaints, conclusions, predictions);
-        weighing.rank();
         List<Finding> findings = conclusions.findings().stream().filter(Finding::likely).toList();
-        List<DrivingAdvice> driving = driving(conclusions.driving());
+        Surroundings surroundings = new Surroundings(run, findings);
+        Weighing weighing = new Weighing(run, tyres, complaints, conclusions, surroundings, predictions);
+        weighing.rank();
+        List<DrivingAdvice> driving = driving(conclusions.driving(), surroundings.all());
         boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
         return new Advice(run, tyres, complaints, findings, weighing.changes, weighing.withheld(),
                 weighing.conflicts, driving, drivingFirst,
-                cautions(conclusions.cautions(), !weighing.changes.isEmpty()), predictions);
+                cautions(conclusions.cautions(), surroundings, weighing.advised()), surroundings.all(),
+                predictions);
     }
 
     /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */
     public Score worth(Advice advice, Change change) {
         Note note = notes.get(change.adjuster().note());
-        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints(), advice.run(), weights);
+        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints(),
+                new Surroundings(advice.run(), advice.findings()).of(change.adjuster()), weights);
     }
 
-    private List<DrivingAdvice> driving(List<Driving> concluded) {
+    private List<DrivingAdvice> driving(List<Driving> concluded, Circumstances circumstances) {
         Map<String, List<Driving>> byNote = new TreeMap<>();
         concluded.forEach(advice -> byNote.computeIfAbsent(advice.note(), key -> new ArrayList<>()).add(advice));
         List<DrivingAdvice> driving = new ArrayList<>();
         byNote.forEach((note, reasons) -> {
             double certainty = Certainty.ofRules(reasons);
             if (certainty >= weights.leastCertainty()) {
-                driving.add(new DrivingAdvice(notes.get(note), certainty, List.copyOf(reasons)));
+                driving.add(new DrivingAdvice(notes.get(note).fitting(circumstances), certainty, List.copyOf(reasons)));
             }
         });
         driving.sort(Comparator.comparingDouble(DrivingAdvice::certainty).reversed()
@@ -107,11 +117,20 @@ public final class Advisor {
         return List.copyOf(driving);
     }
 
-    private List<Note> cautions(List<Caution> concluded, boolean changing) {
-        Set<String> names = new LinkedHashSet<>(changing ? GENERAL_CAUTIONS : List.of());
+    /** Those that go with the changes, then those that rules draw. */
+    private List<Note> cautions(List<Caution> concluded, Surroundings surroundings, List<Change> changes) {
+        Set<Note> cautions = new LinkedHashSet<>();
+        for (String name : generalCautions(notes)) {
+            caution(name, surroundings.changing(changes)).ifPresent(cautions::add);
+        }
         concluded.stream().filter(caution -> caution.certainty() >= weights.leastCertainty()).map(Caution::note)
-                .sorted().forEach(names::add);
-        return names.stream().map(notes::get).toList();
+                .sorted().forEach(name -> caution(name, surroundings.changing(Change.all())).ifPresent(cautions::add));
+        return List.copyOf(cautions);
+    }
+
+    private Optional<Note> caution(String name, Circumstances circumstances) {
+        Note note = notes.get(name);
+        return note.when().holds(circumstances) ? Optional.of(note.fitting(circumstances)) : Optional.empty();
     }
 
     /** One case's ranking in the making. */
@@ -119,6 +138,7 @@ public final class Advisor {
         private final Case run;
         private final List<Complaint> complaints;
         private final Conclusions conclusions;
+        private final Surroundings surroundings;
         private final Sizer sizer;
         private final Map<Change, List<Proposal>> proposals = new TreeMap<>();
         private final Map<Change, Withheld> withheld = new LinkedHashMap<>();
@@ -126,10 +146,11 @@ public final class Advisor {
         private List<RankedChange> changes = List.of();
 
         Weighing(Case run, TyreReadings tyres, List<Complaint> complaints, Conclusions conclusions,
-                Predictions predictions) {
+                Surroundings surroundings, Predictions predictions) {
             this.run = run;
             this.complaints = complaints;
             this.conclusions = conclusions;
+            this.surroundings = surroundings;
             this.sizer = new Sizer(run, tyres, complaints, predictions);
             conclusions.proposals().forEach(proposal ->
                     proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
@@ -154,6 +175,10 @@ public final class Advisor {
             }
             changes = List.copyOf(ranked);
             addConflicts(candidates);
+        }
+
+        List<Change> advised() {
+            return changes.stream().map(RankedChange::change).toList();
         }
 
         private double certainty(Change change) {
@@ -181,9 +206,12 @@ public final class Advisor {
         private RankedChange candidate(Change change, double certainty) {
             Note note = notes.get(change.adjuster().note());
             Note.Way way = note.ways().get(change.direction());
-            Score score = Score.of(note, way, certainty, complaints, run, weights);
+            Score score = Score.of(note, way, certainty, complaints, surroundings.of(change.adjuster()), weights);
             Size none = new Size(Optional.empty(), Optional.empty(), 0, List.of(), List.of());
-            return new RankedChange(0, change, none, score, List.copyOf(proposals.get(change)), note, way);
+            Note fitting = note.fitting(surroundings.of(change.adjuster(),
+                    score.helps().stream().map(Score.Help::complaint).toList()));
+            return new RankedChange(0, change, none, score, List.copyOf(proposals.get(change)), fitting,
+                    fitting.ways().get(change.direction()));
         }
 
         private void place(RankedChange candidate, int position, List<RankedChange> ranked) {

@@ -1,6 +1,7 @@
 package camberwell.advice;
 
 import camberwell.fact.Reading;
+import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Effect;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
@@ -21,13 +22,13 @@ import java.util.Optional;
  *
  * @param weight what it is worth to relieve it
  * @param text in words
- * @param reported whether a person said so
+ * @param report what a person said; empty where only the tyres show it
  */
 public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
-        double weight, String text, boolean reported) {
+        double weight, String text, Optional<Report> report) {
 
     /** In the order of the vocabulary, whatever order they were written down in. */
-    private static final Comparator<Complaint> ORDER = Comparator.comparing((Complaint complaint) -> !complaint.reported)
+    private static final Comparator<Complaint> ORDER = Comparator.comparing((Complaint complaint) -> !complaint.reported())
             .thenComparing(Complaint::symptom).thenComparing(complaint -> complaint.phase.map(Phase::ordinal).orElse(-1))
             .thenComparing(Complaint::text);
 
@@ -37,7 +38,7 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
         for (Report report : run.reports()) {
             complaints.add(new Complaint(report.symptom(), report.where().map(Place::axle), report.phase(),
                     report.speed(), weights.severity().get(report.severity())
-                            * weights.occurrence().get(report.occurrence()), report.text(), true));
+                            * weights.occurrence().get(report.occurrence()), report.text(), Optional.of(report)));
         }
         for (Reading reading : tyres.readings()) {
             symptom(reading.state()).ifPresent(symptom -> {
@@ -46,12 +47,18 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
                         && complaint.where.filter(where -> where != axle).isEmpty());
                 if (!said) {
                     complaints.add(new Complaint(symptom, Optional.of(axle), Optional.empty(), Optional.empty(),
-                            weights.severity().get(Severity.CLEAR) * reading.certainty(), reading.statement(), false));
+                            weights.severity().get(Severity.CLEAR) * reading.certainty(), reading.statement(),
+                            Optional.empty()));
                 }
             });
         }
         complaints.sort(ORDER);
         return List.copyOf(complaints);
+    }
+
+    /** Whether a person said so. */
+    public boolean reported() {
+        return report.isPresent();
     }
 
     private static Optional<Symptom> symptom(Reading.State state) {
@@ -70,9 +77,8 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
      * How well an effect fits this complaint on this car and day, in [0, 1]: 1 when every circumstance that the effect
      * names is the complaint's own, less for one that the complaint leaves open, 0 for another one.
      */
-    double fit(Effect effect, Case run, Weights weights) {
-        if (effect.on() != symptom || effect.drive().isPresent() && !effect.drive().equals(run.car().drive())
-                || effect.surface().filter(surface -> surface != run.conditions().surface()).isPresent()) {
+    double fit(Effect effect, Circumstances circumstances, Weights weights) {
+        if (effect.on() != symptom || !effect.when().holds(circumstances)) {
             return 0;
         }
         return fit(effect.where(), where, weights) * fit(effect.phase(), phase, weights)

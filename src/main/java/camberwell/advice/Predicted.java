@@ -23,6 +23,7 @@ public record Predicted(Prediction prediction, Optional<Complaint> claimed, Opti
     public static String phase(CornerPhase phase) {
         return switch (phase) {
             case ENTRY -> "entry";
+            case LIFT_OFF -> "lift-off";
             case MID_CORNER -> "mid-corner";
             case EXIT -> "exit";
         };

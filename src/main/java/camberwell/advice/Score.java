@@ -1,8 +1,8 @@
 package camberwell.advice;
 
+import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Note;
-import camberwell.run.Case;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -45,14 +45,14 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         return certainty * (relief - harmToComplaints - harmToFine) - effort - risk;
     }
 
-    static Score of(Note note, Note.Way way, double certainty, List<Complaint> complaints, Case run,
-            Weights weights) {
+    static Score of(Note note, Note.Way way, double certainty, List<Complaint> complaints,
+            Circumstances circumstances, Weights weights) {
         List<Help> helps = new ArrayList<>();
         Map<String, Cost> costs = new LinkedHashMap<>();
         double relief = 0;
         double harm = 0;
         for (Complaint complaint : complaints) {
-            double effect = effectOn(complaint, way.effects(), run, weights);
+            double effect = effectOn(complaint, way.effects(), circumstances, weights);
             if (effect > 0) {
                 helps.add(new Help(complaint, effect));
                 relief += complaint.weight() * effect / 3;
@@ -63,7 +63,7 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         }
         Map<Word, Effect> fine = new LinkedHashMap<>();
         for (Effect effect : way.effects()) {
-            if (effect.effect() < 0 && holds(effect, run)
+            if (effect.effect() < 0 && effect.when().holds(circumstances)
                     && complaints.stream().noneMatch(complaint -> complaint.symptom() == effect.on())) {
                 fine.merge(effect.on(), effect, (one, other) -> other.effect() < one.effect() ? other : one);
             }
@@ -81,17 +81,13 @@ public record Score(double certainty, double relief, double harmToComplaints, do
                 List.copyOf(sorted));
     }
 
-    private static boolean holds(Effect effect, Case run) {
-        return (effect.drive().isEmpty() || effect.drive().equals(run.car().drive()))
-                && effect.surface().filter(surface -> surface != run.conditions().surface()).isEmpty();
-    }
-
     /** The effect that fits the complaint most particularly, times how well it fits. */
-    private static double effectOn(Complaint complaint, List<Effect> effects, Case run, Weights weights) {
-        Optional<Effect> best = effects.stream().filter(effect -> complaint.fit(effect, run, weights) > 0)
+    private static double effectOn(Complaint complaint, List<Effect> effects, Circumstances circumstances,
+            Weights weights) {
+        Optional<Effect> best = effects.stream().filter(effect -> complaint.fit(effect, circumstances, weights) > 0)
                 .max(Comparator.comparingInt(Effect::particularity)
-                        .thenComparingDouble(effect -> complaint.fit(effect, run, weights))
+                        .thenComparingDouble(effect -> complaint.fit(effect, circumstances, weights))
                         .thenComparingInt(effect -> Math.abs(effect.effect())));
-        return best.map(effect -> effect.effect() * complaint.fit(effect, run, weights)).orElse(0.0);
+        return best.map(effect -> effect.effect() * complaint.fit(effect, circumstances, weights)).orElse(0.0);
     }
 }

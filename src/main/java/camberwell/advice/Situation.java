@@ -27,7 +27,8 @@ record Situation(CornerPhase phase, CornerSpeed speed) {
             case BRAKE_BIAS, DIFFERENTIAL_COAST -> CornerPhase.ENTRY;
             case DIFFERENTIAL_POWER -> CornerPhase.EXIT;
             default -> said.map(phase -> switch (phase) {
-                case BRAKING, ENTRY, LIFT_OFF -> CornerPhase.ENTRY;
+                case BRAKING, ENTRY -> CornerPhase.ENTRY;
+                case LIFT_OFF -> CornerPhase.LIFT_OFF;
                 case EXIT -> CornerPhase.EXIT;
                 case MID_CORNER, STRAIGHT, KERBS -> CornerPhase.MID_CORNER;
             }).orElse(CornerPhase.MID_CORNER);

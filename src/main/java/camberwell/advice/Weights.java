@@ -1,75 +1,70 @@
 package camberwell.advice;
 
+import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Word;
-import java.io.IOException;
-import java.nio.file.Files;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Problems;
 import java.nio.file.Path;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.Map;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.composer.Composer;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
-import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.parser.Parser;
-import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.StreamReader;
-import org.yaml.snakeyaml.resolver.Resolver;
+import java.util.Optional;
 
 /** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained. */
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
         double leastCertainty, double drivingFirst, double clearMajority) {
 
+    /** Heavier than any weight that still leaves room for the others. */
+    private static final double MOST = 10;
+
     /**
      * Reads the file.
      *
-     * @throws IllegalArgumentException if a weight is missing or is no number
+     * @throws ProblemsException with everything that is wrong with it
      */
-    public static Weights read(Path file) throws IOException {
-        // Composed as cases are, and nothing constructed: a start loads no second parser, and no logger.
-        LoaderOptions options = new LoaderOptions();
-        Parser parser = new ParserImpl(new StreamReader(Files.readString(file)), options);
-        Map<String, String> values = new HashMap<>();
-        flatten("", new Composer(parser, new Resolver(), options).getSingleNode(), values);
-        return new Weights(each("occurrence", values, Occurrence.class), each("severity", values, Severity.class),
-                number("score.harm-to-a-complaint", values), number("score.harm-to-what-is-fine", values),
-                number("score.effort", values), number("score.risk", values), number("score.least-relief", values),
-                number("score.open-circumstance", values), number("least-certainty", values),
-                number("driving-first", values), number("clear-majority", values));
+    public static Weights read(Path file) {
+        Problems problems = new Problems();
+        Optional<Weights> weights = Document.load(file, problems).map(document -> read(document.fields("weight")));
+        problems.warningsOrFail();
+        return weights.orElseThrow();
     }
 
-    /** Every number as it is written, by its key and those above it: {@code score.effort}. */
-    private static void flatten(String above, Node node, Map<String, String> values) {
-        if (node instanceof MappingNode mapping) {
-            for (NodeTuple entry : mapping.getValue()) {
-                if (entry.getKeyNode() instanceof ScalarNode key) {
-                    flatten((above.isEmpty() ? "" : above + ".") + key.getValue(), entry.getValueNode(), values);
-                }
-            }
-        } else if (node instanceof ScalarNode scalar) {
-            values.put(above, scalar.getValue());
-        }
-    }
-
-    private static <W extends Enum<W> & Word> Map<W, Double> each(String above, Map<String, String> values,
-            Class<W> type) {
-        Map<W, Double> weights = new EnumMap<>(type);
-        for (W word : type.getEnumConstants()) {
-            weights.put(word, number(above + "." + word.id(), values));
-        }
+    private static Weights read(Fields fields) {
+        Map<Occurrence, Double> occurrence = each("occurrence", fields, Occurrence.class);
+        Map<Severity, Double> severity = each("severity", fields, Severity.class);
+        fields.require("score");
+        Optional<Fields> score = fields.map("score", "weight");
+        Weights weights = new Weights(occurrence, severity, part(score, "harm-to-a-complaint"),
+                part(score, "harm-to-what-is-fine"), part(score, "effort"), part(score, "risk"),
+                part(score, "least-relief"), part(score, "open-circumstance"), weight(fields, "least-certainty", 1),
+                weight(fields, "driving-first", 1), weight(fields, "clear-majority", MOST));
+        score.ifPresent(Fields::done);
+        fields.done();
         return weights;
     }
 
-    private static double number(String key, Map<String, String> values) {
-        try {
-            return Double.parseDouble(values.getOrDefault(key, ""));
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("weights.yaml: " + key + " must be a number", e);
-        }
+    private static <W extends Enum<W> & Word> Map<W, Double> each(String key, Fields fields, Class<W> type) {
+        Map<W, Double> weights = new EnumMap<>(type);
+        fields.require(key);
+        fields.map(key, key).ifPresent(each -> {
+            for (W word : Word.all(type)) {
+                weights.put(word, weight(each, word.id(), MOST));
+            }
+            each.done();
+        });
+        return weights;
+    }
+
+    private static double part(Optional<Fields> fields, String key) {
+        return fields.isPresent() ? weight(fields.get(), key, MOST) : 0;
+    }
+
+    /** A weight; 0, with the problem noted, where it is missing or will not do. */
+    private static double weight(Fields fields, String key, double most) {
+        fields.require(key);
+        return fields.number(key, 0, most).orElse(0.0);
     }
 }

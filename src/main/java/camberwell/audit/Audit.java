@@ -153,7 +153,8 @@ public final class Audit {
         Set<CornerPhase> phases = new LinkedHashSet<>();
         for (Phase phase : trouble.phases()) {
             switch (phase) {
-                case ENTRY, LIFT_OFF -> phases.add(CornerPhase.ENTRY);
+                case ENTRY -> phases.add(CornerPhase.ENTRY);
+                case LIFT_OFF -> phases.add(CornerPhase.LIFT_OFF);
                 case MID_CORNER -> phases.add(CornerPhase.MID_CORNER);
                 case EXIT -> phases.add(CornerPhase.EXIT);
                 // Nothing steady: straight-line braking, the straight, kerbs.

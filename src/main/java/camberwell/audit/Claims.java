@@ -1,10 +1,13 @@
 package camberwell.audit;
 
 import camberwell.car.Car;
+import camberwell.car.Ordinary;
 import camberwell.fact.Setup;
 import camberwell.knowledge.Effect;
+import camberwell.knowledge.Matter;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.knowledge.When;
 import camberwell.language.Condition;
 import camberwell.language.Line;
 import camberwell.language.RuleText;
@@ -50,11 +53,24 @@ final class Claims {
         Optional<String> explanation = note.differences().stream()
                 .filter(difference -> difference.explains(change.direction(), effect))
                 .map(Note.Difference::because).findFirst();
+        List<String> found = effect.when().of(Matter.FINDING);
+        Optional<String> bound = found.isEmpty() ? Optional.empty() : Optional.of("this holds only with "
+                + String.join(" or ", found) + ", which a steady-state model does not know");
+        List<String> surfaces = effect.when().of(Matter.SURFACE);
         return new Claim("note " + note.name(), change, effect.effect() > 0,
                 List.of(new Claim.Trouble(effect.on(), set(effect.phase()), set(effect.speed()), effect.where())),
-                car -> effect.drive().isEmpty() || effect.drive().equals(car.drive()),
-                effect.surface().orElse(Surface.DRY),
-                note.model().or(() -> explanation));
+                car -> holds(effect.when(), car, change.adjuster()),
+                surfaces.isEmpty() ? Surface.DRY : Word.of(Surface.class, surfaces.get(0)),
+                note.model().or(() -> explanation).or(() -> bound));
+    }
+
+    /** Whether the effect is claimed of that car as it stands. */
+    private static boolean holds(When when, Car car, Adjuster adjuster) {
+        List<String> drives = when.of(Matter.DRIVE);
+        List<String> standings = when.of(Matter.SETTING);
+        return (drives.isEmpty() || car.drive().filter(drive -> drives.contains(drive.id())).isPresent())
+                && (standings.isEmpty() || Ordinary.standing(car, adjuster).stream()
+                        .anyMatch(standing -> standings.contains(standing.id())));
     }
 
     private static <T> Set<T> set(Optional<T> word) {

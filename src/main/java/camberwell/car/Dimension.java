@@ -17,6 +17,9 @@ public enum Dimension implements Word {
     /** Spring rate seen at the wheel, without the bar. */
     FRONT_WHEEL_RATE("front-wheel-rate", Unit.NEWTON_PER_MILLIMETRE, 5, 400),
     REAR_WHEEL_RATE("rear-wheel-rate", Unit.NEWTON_PER_MILLIMETRE, 5, 400),
+    /** Vertical rate of one tyre at its pressure. */
+    FRONT_TYRE_RATE("front-tyre-rate", Unit.NEWTON_PER_MILLIMETRE, 60, 600),
+    REAR_TYRE_RATE("rear-tyre-rate", Unit.NEWTON_PER_MILLIMETRE, 60, 600),
     /** Roll stiffness of the bar at its present setting. */
     FRONT_BAR("front-bar", Unit.NEWTON_METRE_PER_DEGREE, 0, 6000),
     REAR_BAR("rear-bar", Unit.NEWTON_METRE_PER_DEGREE, 0, 6000),

@@ -163,10 +163,7 @@ final class DebriefCommand implements Callable<Integer> {
 
     /** The advice on a page, under the name of the file that it can be asked for again by. */
     private void advice(Debrief debrief, Page page) {
-        Advice advice = debrief.advice();
-        Advice shown = new Advice(advice.run().withSource(save == null ? "-" : save), advice.tyres(),
-                advice.complaints(), advice.findings(), advice.changes(), advice.withheld(), advice.conflicts(),
-                advice.driving(), advice.drivingFirst(), advice.cautions(), advice.predictions());
+        Advice shown = debrief.advice().withSource(save == null ? "-" : save);
         if (audience == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.terms()).write(shown, page);
         } else {

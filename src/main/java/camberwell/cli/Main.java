@@ -67,6 +67,7 @@ public final class Main implements Runnable {
                 .add("read", () -> new ReadCommand(console))
                 .add("pressure", () -> new PressureCommand(console))
                 .add("alignment", () -> new AlignmentCommand(console))
+                .add("sheet", () -> new SheetCommand(console, engine))
                 .add("predict", () -> new PredictCommand(console))
                 .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);

@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import camberwell.advice.Advisor;
+import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
@@ -80,14 +81,13 @@ final class RulesCheckCommand implements Callable<Integer> {
      * Checks folders, or the built-in rules when there are none; what may not be in a folder is a problem like others.
      */
     static Checked check(List<String> folders, List<String> trusted, Console console, Engine engine) {
-        Set<String> always = Set.copyOf(Advisor.generalCautions());
         if (folders.isEmpty()) {
             Notes notes = engine.notes();
             // The notes take as long as the rules do, and neither waits for the other.
             CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
             RuleSet set = engine.ruleSet();
             List<Problem> problems = new ArrayList<>(
-                    new RuleCheck(set, Engine.names(notes), always, notes::file).builtIn());
+                    new RuleCheck(set, Engine.names(notes), always(notes), notes::file).builtIn());
             problems.addAll(ofNotes.join());
             return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
         }
@@ -113,9 +113,18 @@ final class RulesCheckCommand implements Callable<Integer> {
                 own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
         RuleSet set = with.ruleSet();
         List<Problem> problems = new ArrayList<>(
-                new RuleCheck(set, Engine.names(notes), always, notes::file).packs(own));
+                new RuleCheck(set, Engine.names(notes), always(notes), notes::file).packs(own));
         problems.addAll(notes.problems(own));
         return new Checked(problems.stream().sorted().toList(), set.packSize(), own.size());
+    }
+
+    /** The notes that no rule has to ask for; what is wrong with a note is told by itself. */
+    private static Set<String> always(Notes notes) {
+        try {
+            return Set.copyOf(Advisor.generalCautions(notes));
+        } catch (ProblemsException e) {
+            return Set.copyOf(notes.names(Note.Kind.CAUTION));
+        }
     }
 
     private void json(Checked checked) throws IOException {

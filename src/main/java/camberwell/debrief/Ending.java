@@ -48,7 +48,7 @@ public final class Ending {
         page.labelled(0, advice.drivingFirst() ? "Then" : "Change", Words.move(first));
         page.labelled(0, "Feel", first.way().watch());
         page.labelled(0, "Put back", first.way().putBack());
-        if (debrief.run().car().simulated()) {
+        if (debrief.run().car().simulator()) {
             simulated(first, page);
         }
     }

@@ -40,8 +40,7 @@ public record Outcome(List<Change> ranking, Map<Optional<Change>, Double> shares
         }
         return new Outcome(advice.changes().stream().map(RankedChange::change).toList(), shares,
                 advice.drivingFirst() ? Optional.of(advice.driving().get(0).note().name()) : Optional.empty(),
-                advice.cautions().stream().skip(advice.changes().isEmpty() ? 0 : Advice.GENERAL_CAUTIONS)
-                        .map(Note::name).collect(Collectors.toCollection(TreeSet::new)));
+                advice.cautions().stream().map(Note::name).collect(Collectors.toCollection(TreeSet::new)));
     }
 
     /** What is told first. */

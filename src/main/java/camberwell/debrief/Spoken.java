@@ -35,7 +35,7 @@ final class Spoken {
             return text(words.heard());
         }
         if (answer instanceof Answer.Either either) {
-            return either.yes() ? "yes" : "no";
+            return either.yes() ? "a simulator" : "a real car";
         }
         if (answer instanceof Answer.Chosen chosen) {
             return switch (chosen.choice()) {
@@ -57,7 +57,10 @@ final class Spoken {
     /** The figures of one tyre. */
     static String text(TyreReading tyre) {
         String tread = Stream.of(tyre.inner(), tyre.middle(), tyre.outer()).flatMap(Optional::stream)
-                .map(figure -> figure.text(Quantity.decimalsOf(figure.value()))).collect(Collectors.joining(" / "));
+                .map(Quantity::toString).collect(Collectors.joining(" / "));
+        String unit = tyre.outer().map(figure -> " " + figure.unit().symbol()).orElse("");
+        // Three of one unit name it once.
+        tread = tread.endsWith(unit) && !unit.isEmpty() ? tread.replace(unit, "") + unit : tread;
         String pressure = Stream.of(tyre.coldPressure().map(it -> it + " cold"),
                         tyre.hotPressure().map(it -> it + " hot"))
                 .flatMap(Optional::stream).collect(Collectors.joining(", "));

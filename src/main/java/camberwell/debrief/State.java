@@ -44,7 +44,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             known.add(Field.CAR);
             known.add(Field.DRIVE);
         }
-        if (run.car().simulator().isPresent()) {
+        if (run.car().simulated().isPresent()) {
             known.add(Field.SIMULATOR);
         }
         if (!run.reports().isEmpty()) {

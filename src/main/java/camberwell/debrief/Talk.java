@@ -237,15 +237,27 @@ public final class Talk {
         if (topic.field() == Field.TRACK && TyreLine.figures(typed)) {
             return answered(Reply.track(typed));
         }
+        Optional<Boolean> simulator = Understanding.simulator(typed);
+        if (simulator.isPresent() && topic.field() != Field.SIMULATOR && debrief.cars(topic).isEmpty()) {
+            Answer answer = new Answer.Either(simulator.get());
+            echo(Understanding.Understood.of(answer));
+            debrief.answer(Topic.of(Field.SIMULATOR), answer);
+            ask();
+            return Next.ANSWERED;
+        }
         Understanding.Understood understood = understanding.of(asked, Asking.listed(asked), typed);
-        if (understood.answer() instanceof Answer.OfCar || !(understood.answer() instanceof Answer.Unknown)) {
+        if (understood.answer() instanceof Answer.Unknown) {
+            page.paragraph(0, "That stays open.");
+        } else {
             echo(understood);
         }
         return answered(understood.answer());
     }
 
     private void echo(Understanding.Understood understood) {
-        heard = Optional.of(Spoken.text(understood.answer()));
+        boolean look = question.filter(it -> it.topic().field() == Field.LOOK).isPresent();
+        heard = Optional.of(look && understood.answer() instanceof Answer.Nothing ? "nothing shows"
+                : Spoken.text(understood.answer()));
         page.paragraph(0, "Heard: " + heard.get() + ".");
         understood.besides().forEach(words -> page.paragraph(0, Words.sentence(words) + "."));
     }

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 /** What a line that was typed answers: a number of the list, yes or no, a word, or a sentence about anything. */
 final class Understanding {
 
-    private static final Set<String> REAL = Set.of("car", "real", "real car", "a real car", "a car", "track", "real life");
+    private static final Set<String> REAL = Set.of("real", "real car", "a real car", "the real car", "real life", "a car");
     private static final Set<String> SIMULATED = Set.of("simulator", "sim", "a simulator", "simracing", "sim racing", "game",
             "simulation", "sim rig", "rig");
 
@@ -47,6 +47,12 @@ final class Understanding {
     Understanding(Debrief debrief, Listener listener) {
         this.debrief = debrief;
         this.listener = listener;
+    }
+
+    /** Whether a line says that it was a simulator, or that it was none. */
+    static Optional<Boolean> simulator(String typed) {
+        String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "").replaceFirst("^(in |it was |it is )+", "");
+        return REAL.contains(small) ? Optional.of(false) : SIMULATED.contains(small) ? Optional.of(true) : Optional.empty();
     }
 
     /** What a line says by itself, whatever was asked. */
@@ -88,6 +94,9 @@ final class Understanding {
         }
         if (heard.fine() && topic.field() != Field.DOING) {
             return Understood.of(fine(topic));
+        }
+        if (heard.told().isEmpty() && !heard.unclear().isEmpty() && !heard.unclear().get(0).mayBe().isEmpty()) {
+            throw notUnderstood(typed, heard);
         }
         if (heard.anything() && !(heard.told().isEmpty() && debrief.run().reports().isEmpty() && heard.surface().isEmpty()
                 && !heard.fine())) {
@@ -158,8 +167,8 @@ final class Understanding {
     /** Yes, no, both and the like, as far as they answer that question. */
     private Optional<Answer> plain(Topic topic, String typed) throws Reply.NoAnswer {
         String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "");
-        if (topic.field() == Field.SIMULATOR && (REAL.contains(small) || SIMULATED.contains(small))) {
-            return Optional.of(new Answer.Either(SIMULATED.contains(small)));
+        if (topic.field() == Field.SIMULATOR && (simulator(typed).isPresent() || small.equals("car") || small.equals("track"))) {
+            return Optional.of(new Answer.Either(simulator(typed).orElse(false)));
         }
         if (topic.field() == Field.DOUBT) {
             return Optional.of(new Answer.Chosen(choice(small)));

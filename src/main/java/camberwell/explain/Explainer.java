@@ -75,9 +75,11 @@ public final class Explainer {
         Map<String, Derived> findings = new LinkedHashMap<>();
         Set<Premise> typed = new LinkedHashSet<>();
         sum.steps().forEach(step -> new Teller(reasoning).follow(step, findings, typed));
+        Optional<RankedChange> ranked = ranked(reasoning.advice(), change);
         return Optional.of(new How(change, reasoning.typed().stream().filter(typed::contains).toList(),
-                List.copyOf(findings.values()), sum, ranked(reasoning.advice(), change),
-                withheld(reasoning.advice(), change), notes.get(change.adjuster().note())));
+                List.copyOf(findings.values()), sum, ranked, withheld(reasoning.advice(), change),
+                ranked.map(RankedChange::note).orElseGet(() -> notes.get(change.adjuster().note())
+                        .fitting(reasoning.advice().circumstances()))));
     }
 
     /** Why {@code change} is not advised; where it is, the first reason says so. */

@@ -1,5 +1,6 @@
 package camberwell.input;
 
+import camberwell.car.BiasOf;
 import camberwell.car.Car;
 import camberwell.car.Dimension;
 import camberwell.car.Setting;
@@ -10,6 +11,9 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Quantities;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -37,6 +41,7 @@ final class CarReader {
         Optional<String> name = fields.text("name");
         boolean generic = fields.choice("generic", List.of("true", "false")).filter("true"::equals).isPresent();
         Optional<Boolean> simulator = simulator(fields);
+        BiasOf biasOf = fields.word("brake-bias-of", BiasOf.class).orElse(BiasOf.FORCE);
         // Of a class of car nobody may know even that: the debrief saves such a case.
         boolean unknown = generic && fields.has("drive", UNKNOWN);
         Optional<Drive> drive = unknown ? Optional.empty() : fields.word("drive", Drive.class);
@@ -47,7 +52,7 @@ final class CarReader {
                 .map(CarReader::dimensions).orElse(Map.of());
         fields.done();
         return name.isEmpty() || drive.isEmpty() && !unknown ? Optional.empty()
-                : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic, simulator));
+                : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic, simulator, biasOf));
     }
 
     /** Whether it is driven in a simulator, if it says so. */

@@ -1,5 +1,6 @@
 package camberwell.input;
 
+import camberwell.car.BiasOf;
 import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
@@ -11,6 +12,9 @@ import camberwell.run.Report;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.io.BufferedWriter;
@@ -83,7 +87,7 @@ public final class CaseWriter {
         MapOf map = new MapOf(FlowStyle.BLOCK).put("title", text(run.title()));
         map.put("car", run.carFile().isPresent() ? text(relative(run.carFile().get(), file)) : car(run.car()));
         if (run.carFile().isPresent()) {
-            run.car().simulator().ifPresent(simulator -> map.put("simulator", yes(simulator)));
+            run.car().simulated().ifPresent(simulator -> map.put("simulator", yes(simulator)));
         }
         map.put("conditions", conditions(run.conditions()));
         MapOf setup = new MapOf(FlowStyle.BLOCK);
@@ -141,7 +145,10 @@ public final class CaseWriter {
         if (car.generic()) {
             map.put("generic", new ScalarNode(Tag.BOOL, "true", null, null, ScalarStyle.PLAIN));
         }
-        car.simulator().ifPresent(simulator -> map.put("simulator", yes(simulator)));
+        car.simulated().ifPresent(simulator -> map.put("simulator", yes(simulator)));
+        if (car.biasOf() != BiasOf.FORCE) {
+            map.put("brake-bias-of", text(car.biasOf().id()));
+        }
         return map.put("adjusters", adjusters.node()).put("tyres", tyres.node())
                 .put("dimensions", dimensions.node()).node();
     }
@@ -167,7 +174,7 @@ public final class CaseWriter {
     }
 
     private static Node conditions(Conditions conditions) {
-        MapOf map = new MapOf(FlowStyle.FLOW).put("surface", text(conditions.surface().id()))
+        MapOf map = new MapOf(FlowStyle.FLOW).putWord("surface", unless(Surface.DRY, conditions.surface()))
                 .put("air", conditions.air()).put("track", conditions.track())
                 .put("cold-tyres", conditions.coldTyres()).put("altitude", conditions.altitude());
         return conditions.turns() == Turn.BOTH ? map.node() : map.put("turns", text(conditions.turns().id())).node();
@@ -179,10 +186,16 @@ public final class CaseWriter {
                 .put("hot-pressure", reading.hotPressure()).node();
     }
 
+    /** What is read as well when nothing stands there is not put into anybody's mouth. */
+    private static <W extends Word> Optional<W> unless(W taken, W word) {
+        return word == taken ? Optional.empty() : Optional.of(word);
+    }
+
     private static Node report(Report report) {
         return new MapOf(FlowStyle.FLOW).put("symptom", text(report.symptom().id())).putWord("where", report.where())
                 .putWord("phase", report.phase()).putWord("speed", report.speed())
-                .put("severity", text(report.severity().id())).put("occurrence", text(report.occurrence().id()))
+                .putWord("severity", unless(Severity.CLEAR, report.severity()))
+                .putWord("occurrence", unless(Occurrence.EVERY_LAP, report.occurrence()))
                 .putWord("since", report.since()).putWord("turn", report.turn()).node();
     }
 

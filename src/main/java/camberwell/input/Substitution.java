@@ -2,6 +2,8 @@ package camberwell.input;
 
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.yaml.Document;
+import camberwell.yaml.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

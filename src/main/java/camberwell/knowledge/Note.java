@@ -5,6 +5,7 @@ import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Word;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,13 +26,61 @@ import java.util.Set;
  * @param showsAs the complaint that a reading or a cause shows as, where there is one
  * @param contested the schools that differ, and the reading that settles it
  * @param practice a driving note's advice for the next lap
+ * @param when a caution applies; one that names what is being changed needs no rule to be shown
+ * @param order of a caution among those shown, the smallest number first
+ * @param variants other wordings of its texts, for cases of a kind, in the order in which they are tried
  * @param sources at least one; {@code common practice, no source} where there is none to name
  * @param prose the rest of the page
  */
 public record Note(String name, Kind kind, String title, String statement, String plain, Map<Direction, Way> ways,
         int effort, int risk, Optional<String> model, List<Difference> differences, Optional<Trouble> showsAs,
-        Optional<String> contested, Optional<Practice> practice,
+        Optional<String> contested, Optional<Practice> practice, When when, int order, List<Variant> variants,
         List<String> sources, String prose) {
+
+    /** Whether it is a caution that goes with certain changes, whatever the rules say. */
+    public boolean goesWithChanges() {
+        return kind == Kind.CAUTION && !when.of(Matter.CHANGING).isEmpty();
+    }
+
+    /** This note with each text in the first of its wordings that fits. */
+    public Note fitting(Circumstances circumstances) {
+        if (variants.isEmpty()) {
+            return this;
+        }
+        Fitting fitting = new Fitting(variants, circumstances);
+        Map<Direction, Way> fitted = new EnumMap<>(Direction.class);
+        ways.forEach((direction, way) -> fitted.put(direction, fitting.way(direction, way)));
+        return new Note(name, kind, title, fitting.text(kind == Kind.ADJUSTMENT ? "summary" : "statement", statement),
+                fitting.text("plain", plain), fitted, effort, risk, model, differences, showsAs, contested,
+                practice.map(fitting::practice), when, order, variants, sources, prose);
+    }
+
+    private record Fitting(List<Variant> variants, Circumstances circumstances) {
+
+        Way way(Direction direction, Way way) {
+            Optional<Direction> said = Optional.of(direction);
+            return new Way(way.effects, text("rationale", said, way.rationale), text("plain", said, way.plain),
+                    text("watch", said, way.watch), text("put-back", said, way.putBack));
+        }
+
+        Practice practice(Practice practice) {
+            return new Practice(text("try", practice.tryNext), text("feel", practice.feel),
+                    text("car-or-driver", practice.carOrDriver));
+        }
+
+        String text(String key, String otherwise) {
+            return text(key, Optional.empty(), otherwise);
+        }
+
+        private String text(String key, Optional<Direction> way, String otherwise) {
+            for (Variant variant : variants) {
+                if (variant.key().equals(key) && variant.way().equals(way) && variant.when().holds(circumstances)) {
+                    return variant.text();
+                }
+            }
+            return otherwise;
+        }
+    }
 
     /** What a note is about; each kind has its folder. */
     public enum Kind implements Word {

@@ -3,10 +3,8 @@ package camberwell.knowledge;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Direction;
-import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Quality;
-import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.io.ByteArrayInputStream;
@@ -111,9 +109,8 @@ public final class NoteImage {
                 out.writeUTF(effect.on().id());
                 word(out, effect.phase());
                 word(out, effect.speed());
-                word(out, effect.drive());
-                word(out, effect.surface());
                 word(out, effect.where());
+                when(out, effect.when());
                 out.writeInt(effect.effect());
             }
             text(out, way.getValue().rationale());
@@ -146,6 +143,15 @@ public final class NoteImage {
             text(out, note.practice().get().feel());
             text(out, note.practice().get().carOrDriver());
         }
+        when(out, note.when());
+        out.writeInt(note.order());
+        out.writeInt(note.variants().size());
+        for (Variant variant : note.variants()) {
+            out.writeUTF(variant.key());
+            word(out, variant.way());
+            when(out, variant.when());
+            text(out, variant.text());
+        }
         out.writeInt(note.sources().size());
         for (String source : note.sources()) {
             text(out, source);
@@ -167,7 +173,7 @@ public final class NoteImage {
             int count = in.readInt();
             for (int j = 0; j < count; j++) {
                 effects.add(new Effect(topic(in.readUTF()), word(in, Phase.class), word(in, CornerSpeed.class),
-                        word(in, Drive.class), word(in, Surface.class), word(in, Axle.class), in.readInt()));
+                        word(in, Axle.class), when(in), in.readInt()));
             }
             ways.put(direction, new Note.Way(List.copyOf(effects), text(in), text(in), text(in), text(in)));
         }
@@ -185,13 +191,49 @@ public final class NoteImage {
         Optional<String> contested = said(in);
         Optional<Note.Practice> practice = in.readBoolean()
                 ? Optional.of(new Note.Practice(text(in), text(in), text(in))) : Optional.empty();
+        When when = when(in);
+        int order = in.readInt();
+        List<Variant> variants = new ArrayList<>();
+        int wordings = in.readInt();
+        for (int i = 0; i < wordings; i++) {
+            variants.add(new Variant(in.readUTF(), word(in, Direction.class), when(in), text(in)));
+        }
         List<String> sources = new ArrayList<>();
         int count = in.readInt();
         for (int i = 0; i < count; i++) {
             sources.add(text(in));
         }
         return new Note(name, kind, title, statement, plain, ways, effort, risk, model,
-                List.copyOf(differences), showsAs, contested, practice, List.copyOf(sources), text(in));
+                List.copyOf(differences), showsAs, contested, practice, when, order,
+                List.copyOf(variants), List.copyOf(sources), text(in));
+    }
+
+    private static void when(DataOutputStream out, When when) throws IOException {
+        out.writeByte(when.words().size());
+        for (Map.Entry<Matter, List<String>> entry : when.words().entrySet()) {
+            out.writeByte(entry.getKey().ordinal());
+            out.writeByte(entry.getValue().size());
+            for (String word : entry.getValue()) {
+                out.writeUTF(word);
+            }
+        }
+    }
+
+    private static When when(DataInputStream in) throws IOException {
+        int matters = in.readByte();
+        if (matters == 0) {
+            return When.ALWAYS;
+        }
+        Map<Matter, List<String>> words = new EnumMap<>(Matter.class);
+        for (int i = 0; i < matters; i++) {
+            Matter matter = Matter.values()[in.readByte()];
+            String[] said = new String[in.readByte()];
+            for (int j = 0; j < said.length; j++) {
+                said[j] = in.readUTF();
+            }
+            words.put(matter, List.of(said));
+        }
+        return new When(words);
     }
 
     private static Optional<String> said(DataInputStream in) throws IOException {

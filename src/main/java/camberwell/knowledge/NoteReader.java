@@ -33,15 +33,20 @@ final class NoteReader {
     private static final ObjectMapper YAML = new ObjectMapper(
             YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build());
     private static final List<String> EFFECT_KEYS =
-            List.of("on", "effect", "phase", "speed", "drive", "surface", "where");
+            List.of("on", "effect", "phase", "speed", "where", "drive", "surface", "when");
+    private static final int LAST_ORDER = 9;
+    private static final String MIRRORED = "mirrored";
+    private static final String MIRRORED_EXCEPT = "mirrored-except";
     private static final List<String> DIFFERENCE_KEYS = List.of("way", "on", "phase", "rule", "because");
     private static final List<String> TROUBLE_KEYS = List.of("on", "phase", "speed", "where");
+    private static final List<String> WORDING_KEYS = List.of("when", "text");
     private static final List<String> WAY_KEYS = List.of("effects", "rationale", "plain", "watch", "put-back");
 
     private final String file;
     private final String name;
     private final Note.Kind kind;
     private final List<String> lines;
+    private final List<Variant> variants = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
 
     /**
@@ -92,7 +97,7 @@ final class NoteReader {
                     "effort", "risk", "model", "model-differs", "contested"));
             case READING, CAUSE -> allowed.addAll(List.of("statement", "plain", "shows-as", "contested"));
             case DRIVING -> allowed.addAll(List.of("statement", "plain", "try", "feel", "car-or-driver"));
-            case CAUTION -> allowed.add("statement");
+            case CAUTION -> allowed.addAll(List.of("statement", "plain", "when", "order"));
         }
         head.fieldNames().forEachRemaining(key -> {
             if (!allowed.contains(key)) {
@@ -106,7 +111,7 @@ final class NoteReader {
         }
         boolean adjustment = kind == Note.Kind.ADJUSTMENT;
         return new Note(name, kind, text(head, "title"), text(head, adjustment ? "summary" : "statement"),
-                adjustment || kind == Note.Kind.CAUTION ? "" : text(head, "plain"),
+                adjustment || kind == Note.Kind.CAUTION && !head.has("plain") ? "" : text(head, "plain"),
                 adjustment ? ways(head) : Map.of(), adjustment ? number(head, "effort", 1, 5) : 1,
                 adjustment ? number(head, "risk", 0, 3) : 0,
                 adjustment ? Optional.of(text(head, "model")).filter(model -> !model.equals("represented"))
@@ -115,6 +120,7 @@ final class NoteReader {
                 head.has("contested") ? Optional.of(text(head, "contested")) : Optional.empty(),
                 kind == Note.Kind.DRIVING ? Optional.of(new Note.Practice(text(head, "try"), text(head, "feel"),
                         text(head, "car-or-driver"))) : Optional.empty(),
+                when(head), head.has("order") ? number(head, "order", 1, 9) : LAST_ORDER, List.copyOf(variants),
                 sources(head), prose);
     }
 
@@ -135,18 +141,67 @@ final class NoteReader {
                 }
             });
         }
+        Map<Direction, List<Effect>> effects = effects(head.path("effects"), adjuster.get().directions());
         for (Direction direction : adjuster.get().directions()) {
-            List<Effect> effects = new ArrayList<>();
-            JsonNode list = head.path("effects").path(direction.id());
-            if (!list.isArray() || list.isEmpty()) {
-                problem("effects", "no effects are given for " + direction.id(), Optional.empty());
-            }
-            list.forEach(entry -> effect(entry).ifPresent(effects::add));
-            ways.put(direction, new Note.Way(List.copyOf(effects), text(head, "rationale", direction),
+            ways.put(direction, new Note.Way(effects.get(direction), text(head, "rationale", direction),
                     text(head, "plain", direction), text(head, "watch", direction),
                     text(head, "put-back", direction)));
         }
         return ways;
+    }
+
+    /** The effects of each direction; one of the two may be the other mirrored. */
+    private Map<Direction, List<Effect>> effects(JsonNode node, List<Direction> directions) {
+        Map<Direction, List<Effect>> effects = new EnumMap<>(Direction.class);
+        for (Direction direction : directions) {
+            JsonNode said = node.path(direction.id());
+            if (!said.path(MIRRORED_EXCEPT).isArray() && !said.asText().equals(MIRRORED)) {
+                if (!said.isArray() || said.isEmpty()) {
+                    problem("effects", "no effects are given for " + direction.id() + ": list them, or say "
+                            + "\"" + MIRRORED + "\" or \"" + MIRRORED_EXCEPT + ": [...]\"", Optional.empty());
+                }
+                effects.put(direction, listed(said));
+            }
+        }
+        for (Direction direction : directions) {
+            if (!effects.containsKey(direction)) {
+                if (!effects.containsKey(direction.opposite())) {
+                    problem("effects", "of " + direction.id() + " and " + direction.opposite().id() + " one at most "
+                            + "is the other mirrored", Optional.empty());
+                }
+                effects.put(direction, mirrored(effects.getOrDefault(direction.opposite(), List.of()),
+                        node.path(direction.id())));
+            }
+        }
+        return effects;
+    }
+
+    /** What the way back does: the opposite, save where it is said. */
+    private List<Effect> mirrored(List<Effect> there, JsonNode back) {
+        if (back.isObject()) {
+            keys(back, List.of(MIRRORED_EXCEPT), "effects");
+        }
+        List<Effect> excepted = listed(back.path(MIRRORED_EXCEPT));
+        List<Effect> all = new ArrayList<>();
+        for (Effect effect : there) {
+            if (excepted.stream().noneMatch(effect::sameAs)) {
+                all.add(effect.mirrored());
+            }
+        }
+        all.addAll(excepted);
+        return List.copyOf(all);
+    }
+
+    private List<Effect> listed(JsonNode list) {
+        List<Effect> effects = new ArrayList<>();
+        list.forEach(entry -> effect(entry).ifPresent(read -> {
+            if (effects.stream().anyMatch(read::sameAs)) {
+                problem(read.on().id(), "two effects on " + read.text() + " in the same circumstances",
+                        Optional.empty());
+            }
+            effects.add(read);
+        }));
+        return List.copyOf(effects);
     }
 
     private List<Note.Difference> differences(JsonNode head) {
@@ -199,10 +254,54 @@ final class NoteReader {
         if (!effect.isInt() || effect.asInt() < -3 || effect.asInt() > 3) {
             problem(on, "an effect is a whole number from -3 to +3, not " + effect, Optional.empty());
         }
+        Map<Matter, List<String>> when = new EnumMap<>(Matter.class);
+        when.putAll(when(entry).words());
+        word(entry, "drive", Drive.class).ifPresent(drive -> when.put(Matter.DRIVE, List.of(drive.id())));
+        word(entry, "surface", Surface.class).ifPresent(surface -> when.put(Matter.SURFACE, List.of(surface.id())));
         Effect read = new Effect(topic.orElse(Symptom.UNDERSTEER), word(entry, "phase", Phase.class),
-                word(entry, "speed", CornerSpeed.class), word(entry, "drive", Drive.class),
-                word(entry, "surface", Surface.class), word(entry, "where", Axle.class), effect.asInt());
+                word(entry, "speed", CornerSpeed.class), word(entry, "where", Axle.class), new When(when),
+                effect.asInt());
         return problems.size() == before ? Optional.of(read) : Optional.empty();
+    }
+
+    /** What {@code when} names; always, if there is none. */
+    private When when(JsonNode node) {
+        JsonNode when = node.path("when");
+        if (when.isMissingNode()) {
+            return When.ALWAYS;
+        }
+        Map<Matter, List<String>> words = new EnumMap<>(Matter.class);
+        if (!when.isObject() || when.isEmpty()) {
+            problem("when", "when names what has to be so, as in {drive: rear, phase: exit}", Optional.empty());
+            return When.ALWAYS;
+        }
+        when.fields().forEachRemaining(entry -> {
+            Optional<Matter> matter = Word.find(Matter.class, entry.getKey());
+            if (matter.isEmpty()) {
+                problem(entry.getKey(), "unknown key \"" + entry.getKey() + "\" in when",
+                        Nearest.to(entry.getKey(), Word.ids(Matter.class)));
+            } else {
+                words.put(matter.get(), words(matter.get(), entry.getValue()));
+            }
+        });
+        return new When(words);
+    }
+
+    /** One word, or a list of which any will do. */
+    private List<String> words(Matter matter, JsonNode node) {
+        List<String> said = new ArrayList<>();
+        if (node.isArray()) {
+            node.forEach(word -> said.add(word.asText()));
+        } else {
+            said.add(node.isBoolean() ? (node.booleanValue() ? Matter.YES : Matter.NO) : node.asText());
+        }
+        List<String> known = matter.words();
+        for (String word : said) {
+            if (!known.isEmpty() && !known.contains(word)) {
+                problem(word, "\"" + word + "\" is no " + matter.id(), Nearest.to(word, known));
+            }
+        }
+        return List.copyOf(said);
     }
 
     private <W extends Enum<W> & Word> Optional<W> word(JsonNode entry, String key, Class<W> type) {
@@ -235,15 +334,38 @@ final class NoteReader {
     }
 
     private String text(JsonNode head, String key, Direction direction) {
-        return text(head.path(key), direction.id(), key + " for " + direction.id());
+        return text(head.path(key).path(direction.id()), key, Optional.of(direction));
     }
 
     private String text(JsonNode head, String key) {
-        return text(head, key, key);
+        return text(head.path(key), key, Optional.empty());
     }
 
-    private String text(JsonNode head, String key, String what) {
-        JsonNode node = head.isObject() ? head.path(key) : MissingNode.getInstance();
+    /** A text; or a list of wordings, each with the cases that it is for, and last the one for all others. */
+    private String text(JsonNode node, String key, Optional<Direction> way) {
+        String what = key + way.map(direction -> " for " + direction.id()).orElse("");
+        String place = way.map(Direction::id).orElse(key);
+        if (!node.isArray()) {
+            return plainText(node, place, what);
+        }
+        for (int i = 0; i < node.size(); i++) {
+            JsonNode wording = node.get(i);
+            keys(wording, WORDING_KEYS, what);
+            boolean last = i == node.size() - 1;
+            if (last == wording.has("when")) {
+                problem(place, last ? "the last wording of the " + what + " is for all other cases and has no when"
+                        : "every wording of the " + what + " but the last says when it is shown", Optional.empty());
+            }
+            String text = plainText(wording.path("text"), place, "text in a wording of the " + what);
+            if (last) {
+                return text;
+            }
+            variants.add(new Variant(key, way, when(wording), text));
+        }
+        return plainText(MissingNode.getInstance(), place, what);
+    }
+
+    private String plainText(JsonNode node, String key, String what) {
         if (!node.isTextual() || node.asText().isBlank()) {
             problem(key, "the note has no " + what, Optional.empty());
             return "";

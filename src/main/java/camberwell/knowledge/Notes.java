@@ -11,7 +11,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
@@ -145,9 +147,11 @@ public final class Notes {
     /** Everything that is wrong with the notes of those names. */
     public List<Problem> problems(Collection<String> names) {
         List<Problem> problems = new ArrayList<>();
+        Set<String> findings = new TreeSet<>(names(Note.Kind.READING));
+        findings.addAll(names(Note.Kind.CAUSE));
         for (String name : names) {
             try {
-                get(name);
+                problems.addAll(new WhenCheck(file(name), get(name), findings).problems());
             } catch (ProblemsException e) {
                 problems.addAll(e.problems());
             }

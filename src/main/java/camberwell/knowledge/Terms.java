@@ -1,16 +1,14 @@
 package camberwell.knowledge;
 
+import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import java.io.IOException;
-import java.nio.file.Files;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Problems;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,25 +28,51 @@ public final class Terms {
      * Reads the file: groups of words, each a line or a map with {@code meaning}, {@code felt}, {@code see} and
      * {@code drawing}, which names one of the group {@code drawings}.
      *
-     * @throws IllegalArgumentException if a word stands there twice or has no meaning
+     * @throws ProblemsException with everything that is wrong with it
      */
-    public static Terms read(Path file) throws IOException {
-        JsonNode root = new ObjectMapper(new YAMLFactory()).readTree(Files.readString(file));
+    public static Terms read(Path file) {
+        Problems problems = new Problems();
         Map<String, Term> terms = new LinkedHashMap<>();
-        JsonNode drawings = ((ObjectNode) root).remove("drawings");
-        root.fields().forEachRemaining(group -> group.getValue().fields().forEachRemaining(entry -> {
-            JsonNode node = entry.getValue();
-            String meaning = node.isTextual() ? node.asText() : node.path("meaning").asText();
-            List<String> see = new ArrayList<>();
-            node.path("see").forEach(word -> see.add(word.asText()));
-            Term term = new Term(entry.getKey(), group.getKey(), meaning.strip(),
-                    Optional.of(node.path("felt").asText()).filter(felt -> !felt.isEmpty()), see,
-                    drawings.path(node.path("drawing").asText()).asText().lines().toList());
-            if (meaning.isBlank() || terms.put(entry.getKey(), term) != null) {
-                throw new IllegalArgumentException("terms.yaml: " + entry.getKey() + " needs one meaning");
-            }
-        }));
+        Document.load(file, problems).ifPresent(document -> groups(document.fields("group"), terms));
+        problems.warningsOrFail();
         return new Terms(terms);
+    }
+
+    private static void groups(Fields root, Map<String, Term> terms) {
+        Map<String, List<String>> drawings = new HashMap<>();
+        root.map("drawings", "drawing").ifPresent(fields -> fields.keys().forEach(name ->
+                fields.drawing(name).ifPresent(lines -> drawings.put(name, lines))));
+        for (String group : root.keys()) {
+            if (!group.equals("drawings")) {
+                root.map(group, "word").ifPresent(words -> words.keys().forEach(word ->
+                        term(word, group, words, drawings).ifPresent(term -> enter(term, words, terms))));
+            }
+        }
+    }
+
+    private static void enter(Term term, Fields words, Map<String, Term> terms) {
+        Term first = terms.putIfAbsent(term.name(), term);
+        if (first != null) {
+            words.errorAtKey(term.name(), "\"" + term.name() + "\" is explained a second time; the first is among \""
+                    + first.group() + "\"");
+        }
+    }
+
+    private static Optional<Term> term(String name, String group, Fields words, Map<String, List<String>> drawings) {
+        if (!words.holdsMap(name)) {
+            return words.prose(name).map(meaning -> new Term(name, group, meaning, Optional.empty(), List.of(),
+                    List.of()));
+        }
+        return words.map(name, "key").flatMap(fields -> {
+            fields.require("meaning");
+            Optional<String> meaning = fields.prose("meaning");
+            Optional<String> felt = fields.prose("felt");
+            List<String> see = fields.texts("see");
+            Optional<String> drawing = fields.choice("drawing", drawings.keySet().stream().sorted().toList());
+            fields.done();
+            return meaning.map(it -> new Term(name, group, it, felt, see,
+                    drawing.map(drawings::get).orElse(List.of())));
+        });
     }
 
     /** Every word, in the file's order. */

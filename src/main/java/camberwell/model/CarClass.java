@@ -21,9 +21,9 @@ record CarClass(Kind kind, Drive drive) {
 
     /** What a car is built for. */
     enum Kind {
-        ROAD("road car", 0.52, 1.50, 1.4, 1.00, 0, 0),
-        COMPETITION("competition car", 0.47, 1.52, 2.4, 1.30, 600, 1000),
-        SINGLE_SEATER("winged single-seater", 0.30, 1.55, 4.0, 1.50, 1800, 2600);
+        ROAD("road car", 0.52, 1.50, 1.4, 1.00, 190_000, 0.35, 0, 0),
+        COMPETITION("competition car", 0.47, 1.52, 2.4, 1.30, 250_000, 0.6, 600, 1000),
+        SINGLE_SEATER("winged single-seater", 0.30, 1.55, 4.0, 1.50, 200_000, 0.7, 1800, 2600);
 
         private final String name;
         private final double cgHeight;
@@ -31,17 +31,23 @@ record CarClass(Kind kind, Drive drive) {
         /** Of the body on its springs, Hz. */
         private final double rideFrequency;
         private final double tyreGrip;
+        /** Vertical rate of one tyre, N/m; that of three open road cars is from 158 to 213 N/mm. */
+        private final double tyreRate;
+        /** Damping ratio of the body on its springs, dampers in the middle of their range. */
+        private final double damping;
         /** At 200 km/h, N. */
         private final double frontDownforce;
         private final double rearDownforce;
 
-        Kind(String name, double cgHeight, double track, double rideFrequency, double tyreGrip, double frontDownforce,
-                double rearDownforce) {
+        Kind(String name, double cgHeight, double track, double rideFrequency, double tyreGrip, double tyreRate,
+                double damping, double frontDownforce, double rearDownforce) {
             this.name = name;
             this.cgHeight = cgHeight;
             this.track = track;
             this.rideFrequency = rideFrequency;
             this.tyreGrip = tyreGrip;
+            this.tyreRate = tyreRate;
+            this.damping = damping;
             this.frontDownforce = frontDownforce;
             this.rearDownforce = rearDownforce;
         }
@@ -64,6 +70,11 @@ record CarClass(Kind kind, Drive drive) {
                 || car.setting(Adjuster.FRONT_ANTI_ROLL_BAR).isPresent()
                 || car.setting(Adjuster.REAR_ANTI_ROLL_BAR).isPresent();
         return new CarClass(built ? Kind.COMPETITION : Kind.ROAD, drive);
+    }
+
+    /** Damping ratio of the body on its springs, dampers in the middle of their range. */
+    double damping() {
+        return kind.damping;
     }
 
     /** In words: {@code rear-drive competition car}. */
@@ -94,6 +105,8 @@ record CarClass(Kind kind, Drive drive) {
         double front = all.get(Dimension.FRONT_WEIGHT).si();
         give(all, Dimension.FRONT_WHEEL_RATE, wheelRate(mass * front - all.get(Dimension.FRONT_UNSPRUNG).si()));
         give(all, Dimension.REAR_WHEEL_RATE, wheelRate(mass * (1 - front) - all.get(Dimension.REAR_UNSPRUNG).si()));
+        give(all, Dimension.FRONT_TYRE_RATE, kind.tyreRate);
+        give(all, Dimension.REAR_TYRE_RATE, kind.tyreRate);
         bar(all, Dimension.FRONT_BAR, Dimension.FRONT_BAR_STEP, (rigid ? 0.4 : 0.6)
                 * springs(all, Dimension.FRONT_WHEEL_RATE, Dimension.FRONT_TRACK));
         bar(all, Dimension.REAR_BAR, Dimension.REAR_BAR_STEP, (rigid ? 0.6 : 0.3)

@@ -10,6 +10,7 @@ import camberwell.physics.Pac2002;
 import camberwell.physics.SteeringAxis;
 import camberwell.physics.Toe;
 import camberwell.physics.VehicleModel;
+import camberwell.physics.motion.MovingCar;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
@@ -44,6 +45,12 @@ public final class CarModel {
     private static final double CASTER = Math.toRadians(5);
     /** Lock off the power over lock on it, where a car has both: common practice, no source. */
     private static final double COAST_PART = 0.5;
+    /** Lock without torque over lock on the power, where the car's file gives no preload: common practice. */
+    private static final double PRELOAD_PART = 0.15;
+    /** Acceleration for which the lock on the power is meant, over the grip; see {@link CornerPhase#EXIT}. */
+    private static final double POWER_PART = 0.2;
+    /** What it takes to hold the speed against the drag of cornering, m/s². */
+    private static final double HOLDING = 0.5;
     /** What a damp and a wet track leave of the dry one's friction: common practice, no source. */
     private static final Map<Surface, Double> FRICTION = Map.of(Surface.DRY, 1.0, Surface.DAMP, 0.8, Surface.WET, 0.6);
 
@@ -52,20 +59,47 @@ public final class CarModel {
     private static final Set<Adjuster> STIFFNESSES = Set.of(Adjuster.FRONT_ANTI_ROLL_BAR, Adjuster.REAR_ANTI_ROLL_BAR,
             Adjuster.FRONT_SPRINGS, Adjuster.REAR_SPRINGS);
 
+    private static final Set<Adjuster> DAMPERS = Set.of(Adjuster.FRONT_BUMP, Adjuster.FRONT_REBOUND,
+            Adjuster.REAR_BUMP, Adjuster.REAR_REBOUND);
+
     private final Car car;
     private final Optional<CarClass> lent;
     private final Surface surface;
-    private final double coastLock;
+    private final Lock lock;
+    private final Springs springs;
     private final VehicleModel onPower;
+    private final VehicleModel holding;
     private final VehicleModel offPower;
+    private final VehicleModel overrun;
 
-    private CarModel(Car car, Optional<CarClass> lent, Surface surface, double coastLock) {
+    /**
+     * What the differential holds besides what it holds on the power, N m.
+     *
+     * @param preload with no torque through it
+     * @param coast with the throttle closed
+     */
+    record Lock(double preload, double coast) {
+
+        private Lock more(double preloaded, double coasting) {
+            return new Lock(Math.max(0, preload + preloaded), Math.max(0, coast + coasting));
+        }
+    }
+
+    /** Wheel rates that the dampers were chosen for, N/m. */
+    private record Springs(double front, double rear) {
+    }
+
+    private CarModel(Car car, Optional<CarClass> lent, Surface surface, Lock lock, Optional<Springs> before) {
         this.car = car;
         this.lent = lent;
         this.surface = surface;
-        this.coastLock = coastLock;
+        this.lock = lock;
+        this.springs = before.orElseGet(() -> new Springs(si(Dimension.FRONT_WHEEL_RATE),
+                si(Dimension.REAR_WHEEL_RATE)));
         this.onPower = vehicle(si(Dimension.DIFFERENTIAL_LOCK));
-        this.offPower = vehicle(coastLock);
+        this.holding = vehicle(lock.preload() + powerRamp() * HOLDING * si(Dimension.MASS) * wheelRadius());
+        this.offPower = vehicle(lock.coast());
+        this.overrun = offPower.withBrakeFrontFraction(offPower.driveFrontFraction());
     }
 
     /**
@@ -87,22 +121,27 @@ public final class CarModel {
         }
         boolean own = all.get().keySet().stream().filter(CarModel::matters).allMatch(car.dimensions()::containsKey);
         Car complete = car.withDimensions(all.get());
-        double coast = COAST_PART * complete.dimension(Dimension.DIFFERENTIAL_LOCK).orElseThrow().si();
-        return sound(complete, own ? Optional.empty() : Optional.of(carClass), surface, coast);
+        double power = complete.dimension(Dimension.DIFFERENTIAL_LOCK).orElseThrow().si();
+        double preload = car.setting(Adjuster.DIFFERENTIAL_PRELOAD).map(Setting::now)
+                .filter(now -> now.unit().dimension() == Unit.Dimension.TORQUE)
+                .map(now -> Math.min(now.si(), power)).orElse(PRELOAD_PART * power);
+        return sound(complete, own ? Optional.empty() : Optional.of(carClass), surface,
+                new Lock(preload, Math.max(preload, COAST_PART * power)), Optional.empty());
     }
 
     /** A step that no adjuster takes, and air that no wing moves, are nothing to be told of. */
     private static boolean matters(Dimension dimension) {
         return switch (dimension) {
             case FRONT_DOWNFORCE, REAR_DOWNFORCE, FRONT_WING_STEP, REAR_WING_STEP, FRONT_BAR_STEP, REAR_BAR_STEP,
-                    DIFFERENTIAL_STEP, DIFFERENTIAL_LOCK, FRONT_DRIVE -> false;
+                    DIFFERENTIAL_STEP, DIFFERENTIAL_LOCK, FRONT_DRIVE, FRONT_TYRE_RATE, REAR_TYRE_RATE -> false;
             default -> true;
         };
     }
 
-    private static Optional<CarModel> sound(Car car, Optional<CarClass> lent, Surface surface, double coastLock) {
+    private static Optional<CarModel> sound(Car car, Optional<CarClass> lent, Surface surface, Lock lock,
+            Optional<Springs> before) {
         try {
-            return Optional.of(new CarModel(car, lent, surface, coastLock));
+            return Optional.of(new CarModel(car, lent, surface, lock, before));
         } catch (IllegalArgumentException noCar) {
             // Each dimension is plausible by itself, and together they are still no car: no figure.
             return Optional.empty();
@@ -114,6 +153,11 @@ public final class CarModel {
         return KINDS.contains(adjuster.kind()) || STIFFNESSES.contains(adjuster);
     }
 
+    /** Whether the transient model knows what that adjuster does. */
+    public static boolean representsInMotion(Adjuster adjuster) {
+        return represents(adjuster) || DAMPERS.contains(adjuster);
+    }
+
     /**
      * The car with one adjuster set otherwise.
      *
@@ -122,18 +166,29 @@ public final class CarModel {
      * @return the other car; empty when the model does not represent the adjuster, or the car lacks it
      */
     public Optional<CarModel> with(Adjuster adjuster, Quantity to) {
+        return represents(adjuster) ? set(adjuster, to) : Optional.empty();
+    }
+
+    /** The same for the car in motion, which knows of dampers too. */
+    public Optional<CarModel> withInMotion(Adjuster adjuster, Quantity to) {
+        return representsInMotion(adjuster) ? set(adjuster, to) : Optional.empty();
+    }
+
+    private Optional<CarModel> set(Adjuster adjuster, Quantity to) {
         Optional<Setting> from = car.setting(adjuster);
-        if (from.isEmpty() || !represents(adjuster) || unscaled(adjuster, to)) {
+        if (from.isEmpty() || unscaled(adjuster, to)) {
             return Optional.empty();
         }
         Car moved = car.with(Map.of(adjuster, to));
-        double coast = coastLock;
+        Lock held = lock;
         if (adjuster == Adjuster.DIFFERENTIAL_COAST) {
-            coast += from.get().stepsUp(to) * si(Dimension.DIFFERENTIAL_STEP);
+            held = lock.more(0, from.get().stepsUp(to) * si(Dimension.DIFFERENTIAL_STEP));
         } else if (adjuster == Adjuster.DIFFERENTIAL_PRELOAD) {
-            coast += moved.dimension(Dimension.DIFFERENTIAL_LOCK).orElseThrow().si() - si(Dimension.DIFFERENTIAL_LOCK);
+            double more = moved.dimension(Dimension.DIFFERENTIAL_LOCK).orElseThrow().si()
+                    - si(Dimension.DIFFERENTIAL_LOCK);
+            held = lock.more(more, more);
         }
-        return sound(moved, lent, surface, Math.max(0, coast));
+        return sound(moved, lent, surface, held, Optional.of(springs));
     }
 
     /** Springs that are numbered and not rated say nothing of the wheel rate. */
@@ -148,9 +203,52 @@ public final class CarModel {
                 .flatMap(setting -> with(change.adjuster(), setting.moved(change.direction(), steps)));
     }
 
-    /** The car of the handling model: off the power the differential holds what its coast ramps give. */
+    /** The same for the car in motion, which knows of dampers too. */
+    public Optional<CarModel> withInMotion(Change change, int steps) {
+        return car.setting(change.adjuster())
+                .flatMap(setting -> withInMotion(change.adjuster(), setting.moved(change.direction(), steps)));
+    }
+
+    /**
+     * The car of the handling model. The differential holds what its ramps give for the torque of that phase: on the
+     * power, off it, or no more than holds the speed; with the throttle closed the engine brakes the driven wheels.
+     */
     public VehicleModel vehicle(CornerPhase phase) {
-        return phase == CornerPhase.ENTRY ? offPower : onPower;
+        return switch (phase) {
+            case ENTRY -> offPower;
+            case LIFT_OFF -> overrun;
+            case MID_CORNER -> holding;
+            case EXIT -> onPower;
+        };
+    }
+
+    /** What the differential holds besides what it holds on the power. */
+    Lock lock() {
+        return lock;
+    }
+
+    /** Part of the driving torque through the differential that its ramps add to its preload, 0 to 1. */
+    double powerRamp() {
+        double driven = car.drive().orElseThrow() == Drive.FRONT ? 1 : 1 - si(Dimension.FRONT_DRIVE);
+        double torque = driven * wheelRadius() * si(Dimension.MASS)
+                * (POWER_PART * ROAD_FRICTION * si(Dimension.TYRE_GRIP) * VehicleModel.GRAVITY + HOLDING);
+        double ramp = si(Dimension.DIFFERENTIAL_LOCK) - lock.preload();
+        return torque > 0 ? Math.max(0, Math.min(1, ramp / torque)) : 0;
+    }
+
+    /** The car of the transient model. */
+    public MovingCar inMotion() {
+        return InMotion.of(this);
+    }
+
+    /** The wheel rate that the dampers of an axle were chosen for: a change of spring does not change the dampers. */
+    double baseWheelRate(Adjuster damper) {
+        return damper.axle().orElseThrow() == Axle.FRONT ? springs.front() : springs.rear();
+    }
+
+    /** Damping ratio of the body on its springs, dampers in the middle of their range. */
+    double damping() {
+        return CarClass.of(car).damping();
     }
 
     /** The car, with every dimension. */
@@ -181,11 +279,11 @@ public final class CarModel {
                         si(Dimension.FRONT_WHEEL_RATE), si(Dimension.FRONT_BAR), si(Dimension.FRONT_UNSPRUNG),
                         toe(Axle.FRONT), camber(Axle.FRONT), si(Dimension.FRONT_CAMBER_RECOVERY),
                         perSpeedSquared(Dimension.FRONT_DOWNFORCE), drive == Drive.FRONT ? lock : 0,
-                        tyre(frontLoad)),
+                        tyre(frontLoad), si(Dimension.FRONT_TYRE_RATE)),
                 new AxleModel(si(Dimension.REAR_TRACK), si(Dimension.REAR_ROLL_CENTRE), si(Dimension.REAR_WHEEL_RATE),
                         si(Dimension.REAR_BAR), si(Dimension.REAR_UNSPRUNG), toe(Axle.REAR), camber(Axle.REAR),
                         si(Dimension.REAR_CAMBER_RECOVERY), perSpeedSquared(Dimension.REAR_DOWNFORCE),
-                        drive == Drive.FRONT ? 0 : lock, tyre(rearLoad)));
+                        drive == Drive.FRONT ? 0 : lock, tyre(rearLoad), si(Dimension.REAR_TYRE_RATE)));
     }
 
     private boolean oneSize() {

@@ -5,6 +5,7 @@ import camberwell.language.Stage;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Nearest;
+import camberwell.yaml.Problems;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -67,8 +68,10 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         Map<String, byte[]> found = PackFiles.read(place, name, problems);
         Map<String, String> files = new TreeMap<>();
         found.forEach((path, bytes) -> keep(path, bytes, name, trusted, files, problems));
+        Problems inManifest = new Problems();
         Optional<Manifest> manifest = Optional.ofNullable(files.get(MANIFEST))
-                .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, problems));
+                .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, inManifest));
+        problems.addAll(inManifest.all());
         if (!problems.isEmpty()) {
             throw new ProblemsException(problems.stream().sorted().toList());
         }

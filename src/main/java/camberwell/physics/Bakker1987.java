@@ -29,9 +29,15 @@ public record Bakker1987(double a1, double a2, double a3, double a4, double a5, 
     private static final double SHAPE = 1.30;
 
     @Override
-    public MagicCurve at(double load, double lean) {
+    public void factors(double load, double lean, double[] into) {
+        into[0] = 1.0;
+        into[1] = SHAPE;
+        into[2] = 0.0;
+        into[3] = 0.0;
+        into[4] = 0.0;
+        into[5] = 0.0;
         if (!(load > 0.0)) {
-            return new MagicCurve(1.0, SHAPE, 0.0, 0.0, 0.0, 0.0);
+            return;
         }
         double kilonewtons = load / 1000.0;
         double degrees = Math.toDegrees(lean);
@@ -39,7 +45,10 @@ public record Bakker1987(double a1, double a2, double a3, double a4, double a5, 
         double stiffness = a3 * Math.sin(a4 * Math.atan(a5 * kilonewtons));
         double e = (a6 * kilonewtons + a7) * kilonewtons + a8;
         double b = d > 0.0 ? stiffness / (SHAPE * d) * Math.max(0.1, 1.0 - a12 * Math.abs(degrees)) : 1.0;
-        return new MagicCurve(Math.toDegrees(b), SHAPE, d, e, Math.toRadians(a9 * degrees),
-                (a10 * kilonewtons + a11) * kilonewtons * degrees);
+        into[0] = Math.toDegrees(b);
+        into[2] = d;
+        into[3] = e;
+        into[4] = Math.toRadians(a9 * degrees);
+        into[5] = (a10 * kilonewtons + a11) * kilonewtons * degrees;
     }
 }

@@ -56,6 +56,8 @@ final class CorneringSolver {
     private double lateral;
     private double longitudinal;
     private double roll;
+    private double frontTravel;
+    private double rearTravel;
     private double steer;
     private double sideslip;
     private double pull;
@@ -119,6 +121,8 @@ final class CorneringSolver {
         }
         LoadTransfer.Lateral transfer = car.lateralTransfer(lateral);
         roll = transfer.roll();
+        frontTravel = transfer.frontTravel();
+        rearTravel = transfer.rearTravel();
         double acrossFront = transfer.front().total();
         double acrossRear = transfer.rear().total();
         double trackRatio = car.front().track() / car.rear().track();
@@ -210,10 +214,13 @@ final class CorneringSolver {
         AxleModel front = car.front();
         AxleModel rear = car.rear();
         SteeringAxis axis = car.steeringAxis();
-        lean[FRONT_LEFT] = RollCamber.inner(axis.camber(front.camber(), steer), roll, front.camberGain());
-        lean[FRONT_RIGHT] = -RollCamber.outer(axis.camber(front.camber(), -steer), roll, front.camberGain());
-        lean[REAR_LEFT] = RollCamber.inner(rear.camber(), roll, rear.camberGain());
-        lean[REAR_RIGHT] = -RollCamber.outer(rear.camber(), roll, rear.camberGain());
+        // The suspension takes back a part of its own travel alone; what the tyres give, the wheels lean with.
+        double frontLean = roll - front.camberGain() * frontTravel;
+        double rearLean = roll - rear.camberGain() * rearTravel;
+        lean[FRONT_LEFT] = RollCamber.inner(axis.camber(front.camber(), steer), frontLean, 0.0);
+        lean[FRONT_RIGHT] = -RollCamber.outer(axis.camber(front.camber(), -steer), frontLean, 0.0);
+        lean[REAR_LEFT] = RollCamber.inner(rear.camber(), rearLean, 0.0);
+        lean[REAR_RIGHT] = -RollCamber.outer(rear.camber(), rearLean, 0.0);
         for (int i = 0; i < 4; i++) {
             curve[i] = (i < REAR_LEFT ? front : rear).tyre().at(load[i], lean[i]);
         }

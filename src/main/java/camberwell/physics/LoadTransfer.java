@@ -6,7 +6,9 @@ package camberwell.physics;
  * <p>Lateral transfer is that of one sprung mass on a roll axis (W. F. and D. L. Milliken, Race Car Vehicle Dynamics,
  * SAE, 1995, ch. 16 and 18): a geometric part through the roll centre, an elastic part through springs and bars, and
  * the unsprung mass's own. The split of roll stiffness moves the elastic part between the axles, and the tyres' load
- * sensitivity makes balance of it. The small further moment of the leaning mass is left out, as in the source.
+ * sensitivity makes balance of it. Two things go beyond the source where they are asked for: the moment of the leaning
+ * mass (T. D. Gillespie, Fundamentals of Vehicle Dynamics, SAE, 1992, ch. 6), and tyres that give, in series with
+ * springs and bar.
  */
 public final class LoadTransfer {
 
@@ -22,9 +24,35 @@ public final class LoadTransfer {
      * @param rollStiffness roll stiffness, springs and bar together, N m/rad
      * @param unsprungMass unsprung mass of the axle, kg
      * @param unsprungHeight height of the unsprung mass, m
+     * @param tyreRollStiffness roll stiffness of the tyres, N m/rad; infinite where they do not give
      */
     public record Axle(double sprungMass, double track, double rollCentreHeight, double rollStiffness,
-            double unsprungMass, double unsprungHeight) {
+            double unsprungMass, double unsprungHeight, double tyreRollStiffness) {
+
+        /** On tyres that do not give. */
+        public Axle(double sprungMass, double track, double rollCentreHeight, double rollStiffness,
+                double unsprungMass, double unsprungHeight) {
+            this(sprungMass, track, rollCentreHeight, rollStiffness, unsprungMass, unsprungHeight,
+                    Double.POSITIVE_INFINITY);
+        }
+
+        /** Roll stiffness of springs and bar on the tyres, N m/rad. */
+        double inSeries() {
+            return rollStiffness / (1.0 + rollStiffness / tyreRollStiffness);
+        }
+
+        private double geometric(double lateral) {
+            return sprungMass * lateral * rollCentreHeight / track;
+        }
+
+        private double unsprung(double lateral) {
+            return unsprungMass * lateral * unsprungHeight / track;
+        }
+
+        /** Roll of the axle on its tyres by what does not pass through the springs, rad. */
+        private double onTyres(double lateral) {
+            return (geometric(lateral) + unsprung(lateral)) * track / tyreRollStiffness;
+        }
     }
 
     /**
@@ -48,8 +76,10 @@ public final class LoadTransfer {
      * @param front front axle
      * @param rear rear axle
      * @param roll roll angle of the body, rad, positive to the right (in a left turn)
+     * @param frontTravel part of the roll that the front springs see, the tyres giving the rest, rad
+     * @param rearTravel the same at the rear, rad
      */
-    public record Lateral(Part front, Part rear, double roll) {
+    public record Lateral(Part front, Part rear, double roll, double frontTravel, double rearTravel) {
 
         /** Front part of the whole transfer, 0 to 1; one half where nothing is transferred. */
         public double frontShare() {
@@ -59,7 +89,7 @@ public final class LoadTransfer {
     }
 
     /**
-     * Lateral load transfer.
+     * Lateral load transfer without the moment of the leaning mass, as in the source.
      *
      * @param front front axle
      * @param rear rear axle
@@ -69,15 +99,36 @@ public final class LoadTransfer {
      * @throws IllegalArgumentException where the car has no roll stiffness
      */
     public static Lateral lateral(Axle front, Axle rear, double sprungHeight, double lateral) {
-        double stiffness = front.rollStiffness() + rear.rollStiffness();
-        if (!(stiffness > 0.0)) {
-            throw new IllegalArgumentException("roll stiffness must be positive, is " + stiffness + " N m/rad");
-        }
+        return lateral(front, rear, sprungHeight, lateral, 0.0);
+    }
+
+    /**
+     * Lateral load transfer.
+     *
+     * @param front front axle
+     * @param rear rear axle
+     * @param sprungHeight height of the sprung mass's centre of gravity, m
+     * @param lateral lateral acceleration, m/s², positive in a left turn
+     * @param gravity with which the leaning mass pulls, m/s²; 0 leaves its moment out
+     * @return transfer and roll
+     * @throws IllegalArgumentException where the roll stiffness does not hold the car up
+     */
+    public static Lateral lateral(Axle front, Axle rear, double sprungHeight, double lateral, double gravity) {
+        double stiffness = front.inSeries() + rear.inSeries();
         double mass = front.sprungMass() + rear.sprungMass();
         double momentOfAxis = front.sprungMass() * front.rollCentreHeight()
                 + rear.sprungMass() * rear.rollCentreHeight();
-        double roll = lateral * (mass * sprungHeight - momentOfAxis) / stiffness;
-        return new Lateral(part(front, roll, lateral), part(rear, roll, lateral), roll);
+        double arm = mass * sprungHeight - momentOfAxis;
+        double upright = stiffness - gravity * arm;
+        if (!(upright > 0.0)) {
+            throw new IllegalArgumentException("roll stiffness must hold the car up, is " + stiffness + " N m/rad");
+        }
+        double roll = (lateral * arm + front.inSeries() * front.onTyres(lateral)
+                + rear.inSeries() * rear.onTyres(lateral)) / upright;
+        double frontTravel = travel(front, roll, lateral);
+        double rearTravel = travel(rear, roll, lateral);
+        return new Lateral(part(front, frontTravel, lateral), part(rear, rearTravel, lateral), roll, frontTravel,
+                rearTravel);
     }
 
     /**
@@ -104,9 +155,12 @@ public final class LoadTransfer {
         return wheelRate * track * track / 2.0;
     }
 
-    private static Part part(Axle axle, double roll, double lateral) {
-        return new Part(axle.sprungMass() * lateral * axle.rollCentreHeight() / axle.track(),
-                axle.rollStiffness() * roll / axle.track(),
-                axle.unsprungMass() * lateral * axle.unsprungHeight() / axle.track());
+    private static double travel(Axle axle, double roll, double lateral) {
+        return (roll - axle.onTyres(lateral)) / (1.0 + axle.rollStiffness() / axle.tyreRollStiffness());
+    }
+
+    private static Part part(Axle axle, double travel, double lateral) {
+        return new Part(axle.geometric(lateral), axle.rollStiffness() * travel / axle.track(),
+                axle.unsprung(lateral));
     }
 }

@@ -23,7 +23,23 @@ public sealed interface MagicFormula permits Bakker1987, Pac2002 {
      * @param lean lean of the wheel's top to the left, rad
      * @return force over slip angle
      */
-    MagicCurve at(double load, double lean);
+    default MagicCurve at(double load, double lean) {
+        double[] factor = new double[FACTORS];
+        factors(load, lean, factor);
+        return new MagicCurve(factor[0], factor[1], factor[2], factor[3], factor[4], factor[5]);
+    }
+
+    /** How many factors a curve has. */
+    int FACTORS = 6;
+
+    /**
+     * The factors of {@link #at}, without a new object for them.
+     *
+     * @param load vertical load, N
+     * @param lean lean of the wheel's top to the left, rad
+     * @param into filled with B, C, D, E, horizontal and vertical shift, as in {@link MagicCurve}
+     */
+    void factors(double load, double lean, double[] into);
 
     /**
      * Lateral force of the free-rolling tyre.

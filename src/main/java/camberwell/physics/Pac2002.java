@@ -37,6 +37,9 @@ public record Pac2002(double nominalLoad, double pcy1, double pdy1, double pdy2,
     public static final Pac2002 ROAD_185_80R14 = new Pac2002(3800.0, 1.4675, 0.94002, -0.17669, -0.6960, 0.0040,
             -12.536, 1.3856, -0.9334, 0.0376, -0.3817, -0.0331, 1.0, 1.0);
 
+    /** Load of an outer wheel in a corner, over its load at rest. */
+    public static final double OUTER = 1.5;
+
     /** Far outside the fitted loads the polynomials must still not turn the tyre round. */
     private static final double LEAST_PART = 0.3;
 
@@ -55,9 +58,10 @@ public record Pac2002(double nominalLoad, double pcy1, double pdy1, double pdy2,
 
     /**
      * A tyre for a handling model where no coefficients are known: the 245/40R18's shape and load sensitivity about
-     * the car's own wheel load, its camber thrust, and a friction that falls off so as to have an optimum of camber.
-     * The optimum is where {@code d/dlean [PDY1 (1 - PDY3 lean²) - PVY3 lean]} is zero. An axle's optimum is at less
-     * static camber than the loaded tyre's, because the inner tyre pays.
+     * the car's own wheel load, its camber thrust, which grows faster than the load, and a friction that falls off so
+     * as to have an optimum of camber on the outer wheel, at {@link #OUTER} of the load. The optimum is where
+     * {@code d/dlean [mu (1 - PDY3 lean²) - (PVY3 + PVY4 dfz) lean]} is zero. An axle's optimum is at less static
+     * camber than the loaded tyre's, because the inner tyre pays.
      *
      * @param nominalLoad static wheel load, N
      * @param friction peak friction at that load; about 1.05 for a road tyre, 1.4 for a slick (common practice)
@@ -71,9 +75,11 @@ public record Pac2002(double nominalLoad, double pcy1, double pdy1, double pdy2,
             throw new IllegalArgumentException("optimum lean must be positive, is " + optimumLean + " rad");
         }
         Pac2002 road = ROAD_245_40R18;
-        double loss = -road.pvy3 / (2.0 * road.pdy1 * optimumLean);
+        double excess = OUTER - 1.0;
+        double loss = -(road.pvy3 + road.pvy4 * excess)
+                / (2.0 * (road.pdy1 + road.pdy2 * excess) * optimumLean);
         return new Pac2002(nominalLoad, road.pcy1, road.pdy1, road.pdy2, loss, road.pey1, road.pky1, road.pky2,
-                road.pky3, road.phy3, road.pvy3, 0.0, friction / road.pdy1, stiffness);
+                road.pky3, road.phy3, road.pvy3, road.pvy4, friction / road.pdy1, stiffness);
     }
 
     /** The same tyre on a surface, or of a compound, with {@code factor} times the friction. */
@@ -83,17 +89,32 @@ public record Pac2002(double nominalLoad, double pcy1, double pdy1, double pdy2,
     }
 
     @Override
-    public MagicCurve at(double load, double lean) {
+    public void factors(double load, double lean, double[] into) {
         if (!(load > 0.0)) {
-            return new MagicCurve(1.0, pcy1, 0.0, pey1, 0.0, 0.0);
+            fill(into, 1.0, pcy1, 0.0, pey1, 0.0, 0.0);
+            return;
         }
         double excess = (load - nominalLoad) / nominalLoad;
         double mu = Math.max(LEAST_PART * pdy1, pdy1 + pdy2 * excess)
                 * Math.max(LEAST_PART, 1.0 - pdy3 * lean * lean) * friction;
         double d = mu * load;
-        double slope = -pky1 * nominalLoad * Math.sin(2.0 * Math.atan(load / (pky2 * nominalLoad)))
+        double part = load / (pky2 * nominalLoad);
+        // The formula's sin(2 atan x).
+        double slope = -pky1 * nominalLoad * 2.0 * part / (1.0 + part * part)
                 * Math.max(LEAST_PART, 1.0 - pky3 * Math.abs(lean)) * stiffness;
-        double thrust = -(pvy3 + pvy4 * excess) * lean * load * friction;
-        return new MagicCurve(slope / (pcy1 * d), pcy1, d, pey1, phy3 * lean, thrust);
+        // Lightly loaded tyres would push the other way.
+        double pull = pvy3 < 0.0 ? Math.min(0.0, pvy3 + pvy4 * excess) : pvy3 + pvy4 * excess;
+        double thrust = -pull * lean * load * friction;
+        fill(into, slope / (pcy1 * d), pcy1, d, pey1, phy3 * lean, thrust);
+    }
+
+    private static void fill(double[] into, double b, double c, double d, double e, double horizontal,
+            double vertical) {
+        into[0] = b;
+        into[1] = c;
+        into[2] = d;
+        into[3] = e;
+        into[4] = horizontal;
+        into[5] = vertical;
     }
 }

@@ -41,9 +41,10 @@ public record VehicleModel(double mass, double wheelbase, double frontWeightFrac
                 && rear.unsprungMass() < mass * (1.0 - frontWeightFraction))) {
             throw new IllegalArgumentException("an axle must carry more than its own unsprung mass");
         }
-        if (!(front.rollStiffness() + rear.rollStiffness() > 0.0)) {
-            throw new IllegalArgumentException("a car needs some roll stiffness");
-        }
+        // Refuses a car that its springs do not hold up.
+        LoadTransfer.lateral(rollAxle(front, mass * frontWeightFraction, wheelRadius),
+                rollAxle(rear, mass * (1.0 - frontWeightFraction), wheelRadius),
+                sprungHeight(mass, cgHeight, front.unsprungMass() + rear.unsprungMass(), wheelRadius), 0.0, GRAVITY);
     }
 
     /** Distance from the centre of gravity to the front axle, m. */
@@ -58,14 +59,17 @@ public record VehicleModel(double mass, double wheelbase, double frontWeightFrac
 
     /** Height of the sprung mass's centre of gravity, m. */
     public double sprungHeight() {
-        double unsprung = front.unsprungMass() + rear.unsprungMass();
+        return sprungHeight(mass, cgHeight, front.unsprungMass() + rear.unsprungMass(), wheelRadius);
+    }
+
+    private static double sprungHeight(double mass, double cgHeight, double unsprung, double wheelRadius) {
         return (mass * cgHeight - unsprung * wheelRadius) / (mass - unsprung);
     }
 
     /** Lateral load transfer and roll at a lateral acceleration in m/s², as long as all wheels stay on the ground. */
     public LoadTransfer.Lateral lateralTransfer(double lateral) {
-        return LoadTransfer.lateral(rollAxle(front, mass * frontWeightFraction),
-                rollAxle(rear, mass * (1.0 - frontWeightFraction)), sprungHeight(), lateral);
+        return LoadTransfer.lateral(rollAxle(front, mass * frontWeightFraction, wheelRadius),
+                rollAxle(rear, mass * (1.0 - frontWeightFraction), wheelRadius), sprungHeight(), lateral, GRAVITY);
     }
 
     /** The bicycle model of the same car at small angles and without downforce, camber and toe left out. */
@@ -118,8 +122,8 @@ public record VehicleModel(double mass, double wheelbase, double frontWeightFrac
                 driveFrontFraction, fraction, front, rear);
     }
 
-    private LoadTransfer.Axle rollAxle(AxleModel axle, double carriedMass) {
+    private static LoadTransfer.Axle rollAxle(AxleModel axle, double carriedMass, double wheelRadius) {
         return new LoadTransfer.Axle(carriedMass - axle.unsprungMass(), axle.track(), axle.rollCentreHeight(),
-                axle.rollStiffness(), axle.unsprungMass(), wheelRadius);
+                axle.rollStiffness(), axle.unsprungMass(), wheelRadius, axle.tyreRollStiffness());
     }
 }

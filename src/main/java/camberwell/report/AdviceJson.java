@@ -41,7 +41,8 @@ public final class AdviceJson {
         for (var finding : advice.findings()) {
             json.writeStartObject();
             json.writeStringField("id", finding.id());
-            json.writeStringField("statement", notes.get(finding.id()).statement());
+            json.writeStringField("statement", notes.get(finding.id())
+                    .fitting(advice.circumstances()).statement());
             number(json, "certainty", finding.certainty());
             strings(json, "rules", finding.evidence().stream().map(Evidence::rule).distinct());
             strings(json, "evidence", finding.evidence().stream().flatMap(evidence -> evidence.premises().stream())

@@ -55,7 +55,7 @@ public final class AdviceText {
             page.paragraph(0, Words.UNKNOWN_DRIVE);
         }
         advice.run().heard().ifPresent(heard -> HeardText.write(heard, page));
-        findings(advice.findings(), page);
+        findings(advice, page);
         doubts(advice.tyres().doubts(), page);
         if (advice.drivingFirst()) {
             driving("First, for the driver", advice.driving(), page);
@@ -98,14 +98,15 @@ public final class AdviceText {
                 : "No change to the car for now.";
     }
 
-    private void findings(List<Finding> findings, Page page) {
+    private void findings(Advice advice, Page page) {
+        List<Finding> findings = advice.findings();
         if (findings.isEmpty()) {
             return;
         }
         page.heading("What is going on");
         int shown = engineer ? findings.size() : Math.min(MOST_FINDINGS, findings.size());
         for (Finding finding : findings.subList(0, shown)) {
-            page.point(0, notes.get(finding.id()).statement() + " (" + Words.certainty(finding.certainty()) + ", "
+            page.point(0, notes.get(finding.id()).fitting(advice.circumstances()).statement() + " (" + Words.certainty(finding.certainty()) + ", "
                     + Words.two(finding.certainty()) + (engineer ? "; " + finding.id() : "") + ")");
         }
         if (shown < findings.size()) {

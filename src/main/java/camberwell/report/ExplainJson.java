@@ -53,7 +53,7 @@ public final class ExplainJson {
             typed.put("certainty", number(premise.certainty()));
             return typed;
         }).toList());
-        json.put("findings", how.findings().stream().map(this::derived).toList());
+        json.put("findings", how.findings().stream().map(derived -> derived(reasoning, derived)).toList());
         sum(json, how.sum());
         json.put("score", how.ranked().map(ExplainJson::score).orElse(null));
         json.put("note", how.note().name());
@@ -63,10 +63,11 @@ public final class ExplainJson {
         return json;
     }
 
-    private Map<String, Object> derived(Derived derived) {
+    private Map<String, Object> derived(Reasoning reasoning, Derived derived) {
         Map<String, Object> json = object();
         json.put("finding", derived.finding());
-        json.put("statement", notes.get(derived.finding()).statement());
+        json.put("statement", notes.get(derived.finding())
+                .fitting(reasoning.advice().circumstances()).statement());
         json.put("certainty", number(derived.sum().certainty()));
         sum(json, derived.sum());
         return json;

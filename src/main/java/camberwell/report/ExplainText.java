@@ -52,7 +52,8 @@ public final class ExplainText {
         }
         for (Derived derived : how.findings()) {
             page.heading(derived.finding() + ": " + certainty(derived.sum().certainty()));
-            page.paragraph(0, notes.get(derived.finding()).statement());
+            page.paragraph(0, notes.get(derived.finding())
+                    .fitting(reasoning.advice().circumstances()).statement());
             sum(derived.sum(), page);
         }
         page.heading("Hence " + how.change().id() + ": " + certainty(how.sum().certainty()));

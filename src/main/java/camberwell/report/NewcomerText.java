@@ -76,7 +76,7 @@ public final class NewcomerText {
             page.paragraph(0, "Keep to the rules of your series and to the limits of the tyre maker. Never reach under "
                     + "a car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
                     + "taught you the work, leave it to a workshop.");
-            advice.cautions().stream().skip(advice.changes().isEmpty() ? 0 : Advice.GENERAL_CAUTIONS)
+            advice.cautions().stream().filter(caution -> !caution.goesWithChanges())
                     .forEach(caution -> page.point(0, caution.plain().isBlank() ? caution.statement()
                             : caution.plain()));
         }
@@ -142,7 +142,7 @@ public final class NewcomerText {
             page.heading("Why");
             told.stream().sorted(Comparator.comparingDouble((Premise premise) -> -premise.certainty()))
                     .limit(MOST_FINDINGS).forEach(premise -> page.point(0, premise instanceof Finding finding
-                            ? hedge(finding) + notes.get(finding.id()).plain()
+                            ? hedge(finding) + notes.get(finding.id()).fitting(advice.circumstances()).plain()
                             : Words.sentence(premise.statement()) + "."));
         }
     }

@@ -32,9 +32,8 @@ final class PredictionText {
         }
         line.append("; scrub power front ").append(signed(prediction.scrubShift(AxleEnd.FRONT), 0))
                 .append(" W, rear ").append(signed(prediction.scrubShift(AxleEnd.REAR), 0)).append(" W");
-        if (adjuster.adjustment() == Adjustment.TOE) {
-            line.append("; toe drag ").append(signed(prediction.toeDragShift(), 1)).append(" N");
-        } else if (adjuster.adjustment() == Adjustment.WING) {
+        // The drag of toe is told with its size.
+        if (adjuster.adjustment() == Adjustment.WING) {
             line.append("; a wing's drag is not in the model");
         }
         prediction.lentBy().ifPresent(name -> line.append("; with dimensions of a class, ").append(name)

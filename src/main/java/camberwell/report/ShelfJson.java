@@ -3,6 +3,8 @@ package camberwell.report;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Term;
+import camberwell.knowledge.When;
+import camberwell.vocabulary.Direction;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +41,9 @@ public final class ShelfJson {
                 Map<String, Object> on = new LinkedHashMap<>();
                 on.put("on", effect.text());
                 on.put("effect", effect.effect());
+                if (!effect.when().always()) {
+                    on.put("when", when(effect.when()));
+                }
                 return on;
             }).toList());
             one.put("watch-next-run", way.watch());
@@ -51,9 +56,25 @@ public final class ShelfJson {
             json.put("feel", practice.feel());
             json.put("car-or-driver", practice.carOrDriver());
         });
+        if (!note.variants().isEmpty()) {
+            json.put("variants", note.variants().stream().map(variant -> {
+                Map<String, Object> one = new LinkedHashMap<>();
+                one.put("text-of", variant.key());
+                one.put("direction", variant.way().map(Direction::id).orElse(null));
+                one.put("when", when(variant.when()));
+                one.put("text", variant.text());
+                return one;
+            }).toList());
+        }
         json.put("contested", note.contested().orElse(null));
         json.put("prose", note.prose().strip());
         json.put("sources", note.sources());
+        return json;
+    }
+
+    private static Map<String, Object> when(When when) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        when.words().forEach((matter, words) -> json.put(matter.id(), words));
         return json;
     }
 

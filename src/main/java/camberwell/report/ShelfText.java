@@ -53,6 +53,7 @@ public final class ShelfText {
             page.labelled(0, "Effort", note.effort() + " of 5");
             page.labelled(0, "Risk", note.risk() + " of 3");
         }
+        variants(note);
         ExplainText.prose(note, page);
     }
 
@@ -63,9 +64,22 @@ public final class ShelfText {
     }
 
     private static String effect(Effect effect) {
-        return effect.text() + effect.drive().map(drive -> " with " + drive.id() + "-wheel drive").orElse("")
-                + effect.surface().map(surface -> " on a " + surface.id() + " track").orElse("")
-                + " (" + Words.signed(effect.effect()) + ")";
+        StringBuilder text = new StringBuilder(effect.text());
+        effect.when().words().forEach((matter, words) -> text.append(switch (matter) {
+            case DRIVE -> " with " + String.join("- or ", words) + "-wheel drive";
+            case SURFACE -> " on a " + String.join(" or ", words) + " track";
+            default -> ", " + matter.id() + " " + String.join(" or ", words);
+        }));
+        return text + " (" + Words.signed(effect.effect()) + ")";
+    }
+
+    private void variants(Note note) {
+        if (note.variants().isEmpty()) {
+            return;
+        }
+        page.heading("Said otherwise");
+        note.variants().forEach(variant -> page.point(0, variant.key() + variant.way().map(way -> " for " + way.id())
+                .orElse("") + ", with " + variant.when().text() + ": " + variant.text()));
     }
 
     /** Lists all words by their headings. */

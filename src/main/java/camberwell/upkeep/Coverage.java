@@ -154,7 +154,7 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
 
     private static List<String> unused(RuleBase rules, Notes notes) {
         Set<String> unused = new TreeSet<>(notes.names());
-        Advisor.generalCautions().forEach(unused::remove);
+        unused.removeAll(Advisor.generalCautions(notes));
         for (RuleText rule : rules.rules().values()) {
             unused.remove(rule.note());
             rule.conclusions().forEach(line -> unused.removeAll(line.words().values()));

@@ -364,7 +364,7 @@ class SizerTest {
     @DisplayName("a strong complaint is worth two steps of toe")
     void strongComplaint() {
         Complaint strong = new Complaint(Symptom.SLOW_TURN_IN, Optional.empty(), Optional.empty(), Optional.empty(), 2,
-                "strong slow turn in", true);
+                "strong slow turn in", Optional.empty());
         Case run = run("conditions: {track: 27 °C}\n");
         Sized sized = new Sizer(run, TyreReader.read(run), List.of(strong),
                 new Predictions(run.car(), run.conditions().surface())).size(change("front-toe toe-out"), true)

@@ -79,8 +79,8 @@ class AuditTest {
     void aWrongNoteIsFound() throws IOException {
         Path wrong = Files.createDirectories(scratch.resolve("notes/adjustments")).resolve("front-anti-roll-bar.md");
         String right = Files.readString(Path.of("knowledge-notes/adjustments/front-anti-roll-bar.md"));
-        String swapped = right.replace("{on: understeer, phase: mid-corner, effect: -2}",
-                "{on: understeer, phase: mid-corner, effect: +2}");
+        String swapped = right.replace("    mirrored-except:\n",
+                "    mirrored-except:\n      - {on: understeer, phase: mid-corner, effect: +2}\n");
         assertTrue(!swapped.equals(right), "the note has changed, and so must this test");
         Files.writeString(wrong, swapped);
         List<Judgement> found = new Audit(Notes.in(List.of(scratch.resolve("notes"))), cars).judge(List.of());

@@ -60,8 +60,8 @@ class OppositesTest {
     private static Map<String, Integer> effects(Note.Way way) {
         Map<String, Integer> effects = new TreeMap<>();
         for (Effect effect : way.effects()) {
-            effects.put(effect.on().id() + effect.phase() + effect.speed() + effect.drive() + effect.surface()
-                    + effect.where(), effect.effect());
+            effects.put(effect.on().id() + effect.phase() + effect.speed() + effect.where() + effect.when(),
+                    effect.effect());
         }
         return effects;
     }

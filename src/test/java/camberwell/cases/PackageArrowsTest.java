@@ -123,6 +123,13 @@ class PackageArrowsTest {
     }
 
     @Test
+    @DisplayName("only what reads and writes YAML knows the library that parses it")
+    void onlyYamlKnowsItsParser() {
+        check(noClasses().that().resideOutsideOfPackages("camberwell.yaml..", "camberwell.input..").should()
+            .dependOnClassesThat().resideInAnyPackage("org.yaml.."));
+    }
+
+    @Test
     @DisplayName("nothing below a command prints; compiling the built-in rules is a build step")
     void nothingBelowACommandPrints() {
         check(noClasses().that().resideOutsideOfPackage("camberwell.cli..")

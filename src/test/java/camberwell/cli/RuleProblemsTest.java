@@ -177,9 +177,13 @@ class RuleProblemsTest {
         changes(rule("Kerbs: softer", KERBS, SOFTER));
         bench.file("mine/knowledge-notes/adjustments/front-bump.md", text);
         List<String> lines = text.lines().toList();
-        says("mine/knowledge-notes/adjustments/front-bump.md:" + (lines.indexOf("  softer:") + 1)
+        says("mine/knowledge-notes/adjustments/front-bump.md:" + first("  softer:", lines)
                 + ":3: the note has no rationale for softer", "mine/knowledge-notes/adjustments/front-bump.md:"
-                + (lines.indexOf("  stiffer:") + 1) + ":3: the note has no rationale for stiffer");
+                + first("  stiffer:", lines) + ":3: the note has no rationale for stiffer");
+    }
+
+    private static int first(String beginning, List<String> lines) {
+        return 1 + lines.indexOf(lines.stream().filter(line -> line.startsWith(beginning)).findFirst().orElseThrow());
     }
 
     private static String read(Path file) {
@@ -433,11 +437,31 @@ class RuleProblemsTest {
     @Test
     void aManifestThatIsWrong() {
         bench.file("mine/pack.yaml", "name: Kerbs!\nversion: one\nautor: A. Tutor\nneeds: much\n");
-        says("mine/pack.yaml:1:1: author is missing, or no plain text",
-                "mine/pack.yaml:1:1: name is made of small letters, numbers and dashes, not \"Kerbs!\"",
-                "mine/pack.yaml:2:1: version is numbers with points between them, not \"one\"",
+        says("mine/pack.yaml:1:1: the key \"author\" is missing",
+                "mine/pack.yaml:1:7: \"name\" is made of small letters, numbers and dashes, not \"Kerbs!\"",
+                "mine/pack.yaml:2:10: \"version\" is numbers with points between them, not \"one\"",
                 "mine/pack.yaml:3:1: unknown key \"autor\"; did you mean \"author\"?",
-                "mine/pack.yaml:4:1: needs is a list of names with a version, for instance [camberwell 0.1.0]");
+                "mine/pack.yaml:4:8: \"needs\" should be a list, not \"much\"");
+    }
+
+    @Test
+    @DisplayName("YAML that is none is told in plain words, and names nothing of the program that reads it")
+    void aManifestThatIsNoYaml() {
+        bench.file("mine/pack.yaml", "{a: b}: c\n");
+        says("mine/pack.yaml:1:1: a key should be a word, not keys with values",
+                "mine/pack.yaml:1:1: the key \"author\" is missing", "mine/pack.yaml:1:1: the key \"name\" is missing",
+                "mine/pack.yaml:1:1: the key \"version\" is missing");
+    }
+
+    @Test
+    @DisplayName("version 1.10 is the tenth, not the first")
+    void tenthVersion() {
+        changes(rule("Kerbs: softer", KERBS, SOFTER));
+        bench.file("mine/pack.yaml", "name: kerbs\nversion: 1.10\nauthor: A. Tutor\n");
+        bench.file("other/pack.yaml", "name: other\nversion: 1.0\nauthor: A. Tutor\nneeds: [kerbs 1.9]\n");
+        bench.file("other/3-changes/more.dslr", rule("Kerbs: softer still", KERBS, SOFTER));
+        Bench.Run run = bench.run("rules", "check", "mine", "other");
+        assertEquals("", run.err());
     }
 
     @Test

@@ -114,10 +114,12 @@ class MagicFormulaTest {
     void optimumCamber() {
         double optimum = Math.toRadians(3);
         Pac2002 tyre = Pac2002.normalised(3000, 1.4, 1.2, optimum);
-        double best = tyre.at(3000, optimum).peak();
-        assertTrue(best > tyre.at(3000, optimum - 0.005).peak());
-        assertTrue(best > tyre.at(3000, optimum + 0.005).peak());
-        assertTrue(best > tyre.at(3000, 0).peak());
+        double outer = Pac2002.OUTER * 3000;
+        double best = tyre.at(outer, optimum).peak();
+        assertTrue(best > tyre.at(outer, optimum - 0.005).peak());
+        assertTrue(best > tyre.at(outer, optimum + 0.005).peak());
+        assertTrue(best > 1.015 * tyre.at(outer, 0).peak(), "worth having");
+        assertTrue(tyre.at(3000, optimum / 2).peak() > tyre.at(3000, 0).peak());
         assertTrue(tyre.at(3000, 0).peak() > tyre.at(3000, -0.03).peak());
         assertTrue(tyre.lateralForce(0.0, 3000, optimum) > 0, "a leaning wheel pushes the way it leans");
     }

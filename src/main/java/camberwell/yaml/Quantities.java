@@ -1,4 +1,4 @@
-package camberwell.input;
+package camberwell.yaml;
 
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
@@ -13,7 +13,7 @@ import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 
 /** Reads quantities, and says what is wrong with those that will not do. */
-final class Quantities {
+public final class Quantities {
 
     private static final Pattern NUMBER = Pattern.compile("([-+\u2212]?[0-9]*\\.?[0-9]+)\\s*(\\S+)");
 
@@ -21,7 +21,7 @@ final class Quantities {
     }
 
     /** The quantity that a node holds; empty, with the problem noted, when it does not hold such a one. */
-    static Optional<Quantity> read(Measure measure, Node node, Document in) {
+    public static Optional<Quantity> read(Measure measure, Node node, Document in) {
         String noun = measure.noun();
         if (!(node instanceof ScalarNode scalar)) {
             in.error(node, "should be " + noun + ", not " + Document.kind(node));

@@ -1,4 +1,4 @@
-package camberwell.input;
+package camberwell.yaml;
 
 import camberwell.problem.Problem;
 import camberwell.problem.Siblings;
@@ -38,7 +38,7 @@ import org.yaml.snakeyaml.resolver.Resolver;
  * One YAML file as a tree of nodes that know where they stand. Nothing is ever constructed from a tag, and anchors
  * and aliases are refused, so that a small file cannot stand for a large one.
  */
-final class Document {
+public final class Document {
 
     private static final int LARGEST = 1 << 20;
     private static final int DEEPEST = 30;
@@ -59,7 +59,7 @@ final class Document {
     }
 
     /** Reads a file; empty, with the problem noted, when there is nothing that could be read further. */
-    static Optional<Document> load(Path file, Problems problems) {
+    public static Optional<Document> load(Path file, Problems problems) {
         problems.inFile(file.toString());
         Problem problem;
         if (Files.isDirectory(file)) {
@@ -80,7 +80,7 @@ final class Document {
     }
 
     /** Reads a stream to its end; it is not closed. */
-    static Optional<Document> load(String name, InputStream in, Problems problems) throws IOException {
+    public static Optional<Document> load(String name, InputStream in, Problems problems) throws IOException {
         problems.inFile(name);
         byte[] bytes = in.readNBytes(LARGEST + 1);
         if (bytes.length > LARGEST) {
@@ -92,12 +92,18 @@ final class Document {
         CharBuffer decoded = CharBuffer.allocate(bytes.length + 1);
         boolean broken = decoder.decode(undecoded, decoded, true).isError();
         String text = decoded.flip().toString();
-        text = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        Document document = new Document(name, text.lines().toList(), problems);
         if (broken) {
-            document.notText(text, "is not UTF-8 text; save the file as UTF-8");
+            new Document(name, List.of(), problems).notText(text, "is not UTF-8 text; save the file as UTF-8");
             return Optional.empty();
         }
+        return parse(name, text, problems);
+    }
+
+    /** Reads a text that came from somewhere else, as with a rule folder that was packed. */
+    public static Optional<Document> parse(String name, String written, Problems problems) {
+        problems.inFile(name);
+        String text = written.startsWith("\uFEFF") ? written.substring(1) : written;
+        Document document = new Document(name, text.lines().toList(), problems);
         int strange = 0;
         while (strange < text.length() && StreamReader.isPrintable(text.codePointAt(strange))) {
             strange += Character.charCount(text.codePointAt(strange));
@@ -223,25 +229,33 @@ final class Document {
         return "is not YAML: " + problem;
     }
 
+    /** The keys at the top of the file, to be asked for one by one. */
+    public Fields fields(String noun) {
+        return new Fields(root, this, noun);
+    }
+
     /** The keys at the top of the file. */
-    MappingNode root() {
+    public MappingNode root() {
         return root;
     }
 
     /** The file as it was named. */
-    String name() {
+    public String name() {
         return name;
     }
 
-    void error(Node at, String message) {
+    /** Notes an error at a node. */
+    public void error(Node at, String message) {
         error(at.getStartMark(), message);
     }
 
-    void error(Node at, String message, Optional<String> suggestion) {
+    /** Notes an error at a node, with what was most likely meant. */
+    public void error(Node at, String message, Optional<String> suggestion) {
         problems.add(problem(at.getStartMark(), message, suggestion, false));
     }
 
-    void warn(Node at, String message) {
+    /** Notes a warning at a node. */
+    public void warn(Node at, String message) {
         problems.add(problem(at.getStartMark(), message, Optional.empty(), true));
     }
 
@@ -260,18 +274,18 @@ final class Document {
     }
 
     /** The line that a node starts in, for a reference from elsewhere. */
-    static int lineOf(Node node) {
+    public static int lineOf(Node node) {
         return node.getStartMark().getLine() + 1;
     }
 
     /** What a node is, for a sentence. */
-    static String kind(Node node) {
+    public static String kind(Node node) {
         return node instanceof MappingNode ? "keys with values" : node instanceof SequenceNode ? "a list"
                 : Text.quoted(((ScalarNode) node).getValue());
     }
 
     /** Whether somebody wrote a key and left its value open. */
-    static boolean open(Node node) {
+    public static boolean open(Node node) {
         return node.getTag().equals(Tag.NULL);
     }
 }

@@ -1,4 +1,4 @@
-package camberwell.input;
+package camberwell.yaml;
 
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -22,7 +23,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * The keys of one map, asked for one by one. The keys that were asked for are the keys that are known, so the reading
  * code is the only list of them; {@link #done()} notes the others.
  */
-final class Fields {
+public final class Fields {
 
     private final MappingNode map;
     private final Document in;
@@ -32,7 +33,7 @@ final class Fields {
     private final Set<String> spoiled = new LinkedHashSet<>();
 
     /** @param noun what the keys are: {@code key}, {@code adjuster}, … */
-    Fields(MappingNode map, Document in, String noun) {
+    public Fields(MappingNode map, Document in, String noun) {
         this.map = map;
         this.in = in;
         this.noun = noun;
@@ -78,7 +79,7 @@ final class Fields {
     }
 
     /** The value of a key, if there is one; a key whose value is left open is noted. */
-    Optional<Node> node(String key) {
+    public Optional<Node> node(String key) {
         known.add(key);
         NodeTuple entry = entries.get(key);
         if (entry == null) {
@@ -92,12 +93,12 @@ final class Fields {
     }
 
     /** Whether the key stands in the map, with or without a value that can be used. */
-    boolean has(String key) {
+    public boolean has(String key) {
         return entries.containsKey(key) || spoiled.contains(key);
     }
 
     /** Whether the key stands in the map with that very word; it is known then. */
-    boolean has(String key, String word) {
+    public boolean has(String key, String word) {
         NodeTuple entry = entries.get(key);
         if (entry != null && entry.getValueNode() instanceof ScalarNode scalar && scalar.getValue().equals(word)) {
             known.add(key);
@@ -106,15 +107,26 @@ final class Fields {
         return false;
     }
 
+    /** Every key that stands here, in the file's order; whoever lists them knows them all. */
+    public List<String> keys() {
+        known.addAll(entries.keySet());
+        return List.copyOf(entries.keySet());
+    }
+
+    /** Whether the value of a key is a map. */
+    public boolean holdsMap(String key) {
+        return entries.containsKey(key) && entries.get(key).getValueNode() instanceof MappingNode;
+    }
+
     /** Notes that a key is missing when it is. */
-    void require(String key) {
+    public void require(String key) {
         if (!has(key)) {
             in.error(map, "the " + noun + " \"" + key + "\" is missing");
         }
     }
 
     /** One line of text. */
-    Optional<String> text(String key) {
+    public Optional<String> text(String key) {
         return node(key).flatMap(node -> {
             if (!(node instanceof ScalarNode scalar)) {
                 in.error(node, Text.quoted(key) + " should be a text, not " + Document.kind(node));
@@ -127,13 +139,74 @@ final class Fields {
         });
     }
 
+    /** One line of text of a certain form: {@code is made of small letters}. */
+    public Optional<String> matching(String key, Pattern pattern, String form) {
+        return text(key).filter(text -> {
+            boolean matches = pattern.matcher(text).matches();
+            if (!matches) {
+                error(key, Text.quoted(key) + " " + form + ", not " + Text.quoted(text));
+            }
+            return matches;
+        });
+    }
+
+    /** A text that may go over several lines, without blanks at its ends. */
+    public Optional<String> prose(String key) {
+        return node(key).flatMap(node -> prose(node, key));
+    }
+
+    private Optional<String> prose(Node node, String key) {
+        if (!(node instanceof ScalarNode scalar)) {
+            in.error(node, Text.quoted(key) + " should be a text, not " + Document.kind(node));
+        } else if (scalar.getValue().isBlank()) {
+            in.error(node, Text.quoted(key) + " should be a text, and it is empty");
+        } else {
+            return Optional.of(scalar.getValue().strip());
+        }
+        return Optional.empty();
+    }
+
+    /** The texts of a list, each of any length; empty when it is not there. */
+    public List<String> texts(String key) {
+        List<String> texts = new ArrayList<>();
+        list(key).forEach(node -> prose(node, key).ifPresent(texts::add));
+        return texts;
+    }
+
+    /** The lines of a drawing, with their blanks. */
+    public Optional<List<String>> drawing(String key) {
+        return prose(key).flatMap(text -> node(key)).map(node -> ((ScalarNode) node).getValue().lines().toList());
+    }
+
+    /** A number from {@code least} to {@code most}, without a unit. */
+    public Optional<Double> number(String key, double least, double most) {
+        return node(key).flatMap(node -> {
+            String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            if (text.matches("[-+]?[0-9]{1,9}(\\.[0-9]{1,9})?")) {
+                double number = Double.parseDouble(text);
+                if (number >= least && number <= most) {
+                    return Optional.of(number);
+                }
+            }
+            boolean comma = text.matches("[-+]?[0-9]{1,9},[0-9]{1,9}");
+            in.error(node, comma ? Text.quoted(text) + " has a decimal comma" : Text.quoted(key)
+                    + " should be a number from " + shown(least) + " to " + shown(most) + ", not "
+                    + Document.kind(node), comma ? Optional.of(text.replace(',', '.')) : Optional.empty());
+            return Optional.empty();
+        });
+    }
+
+    private static String shown(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+
     /** A word of the vocabulary. */
-    <W extends Word> Optional<W> word(String key, Class<W> type) {
+    public <W extends Word> Optional<W> word(String key, Class<W> type) {
         return choice(key, Word.ids(type)).map(id -> Word.of(type, id));
     }
 
     /** One of a few words. */
-    Optional<String> choice(String key, List<String> words) {
+    public Optional<String> choice(String key, List<String> words) {
         return node(key).flatMap(node -> {
             if (!(node instanceof ScalarNode scalar)) {
                 in.error(node, Text.quoted(key) + " should be " + Text.oneOf(words) + ", not " + Document.kind(node));
@@ -150,17 +223,17 @@ final class Fields {
     }
 
     /** A quantity. */
-    Optional<Quantity> quantity(String key, Measure measure) {
+    public Optional<Quantity> quantity(String key, Measure measure) {
         return node(key).flatMap(node -> Quantities.read(measure, node, in));
     }
 
     /** A map below this one. */
-    Optional<Fields> map(String key, String nounOfItsKeys) {
+    public Optional<Fields> map(String key, String nounOfItsKeys) {
         return node(key).flatMap(node -> map(node, key, in, nounOfItsKeys));
     }
 
     /** The items of a list; empty when it is not there. */
-    List<Node> list(String key) {
+    public List<Node> list(String key) {
         Optional<Node> found = node(key);
         if (found.isPresent() && found.get() instanceof SequenceNode list) {
             return list.getValue();
@@ -169,8 +242,15 @@ final class Fields {
         return List.of();
     }
 
+    /** The items of a list of maps; empty when it is not there. */
+    public List<Fields> maps(String key, String nounOfTheirKeys) {
+        List<Fields> maps = new ArrayList<>();
+        list(key).forEach(node -> map(node, "an entry of " + key, in, nounOfTheirKeys).ifPresent(maps::add));
+        return maps;
+    }
+
     /** A node as a map; empty, with the problem noted, when it is none. */
-    static Optional<Fields> map(Node node, String what, Document in, String noun) {
+    public static Optional<Fields> map(Node node, String what, Document in, String noun) {
         if (node instanceof MappingNode map) {
             return Optional.of(new Fields(map, in, noun));
         }
@@ -179,22 +259,22 @@ final class Fields {
     }
 
     /** Notes an error at a key. */
-    void error(String key, String message) {
+    public void error(String key, String message) {
         in.error(entries.get(key).getValueNode(), message);
     }
 
     /** Notes an error at the name of a key. */
-    void errorAtKey(String key, String message) {
+    public void errorAtKey(String key, String message) {
         in.error(entries.get(key).getKeyNode(), message);
     }
 
     /** Notes a warning at a key. */
-    void warn(String key, String message) {
+    public void warn(String key, String message) {
         in.warn(entries.get(key).getValueNode(), message);
     }
 
     /** Notes every key that nobody asked for. */
-    void done() {
+    public void done() {
         List<String> names = new ArrayList<>(known);
         for (Map.Entry<String, NodeTuple> entry : entries.entrySet()) {
             if (!known.contains(entry.getKey())) {

@@ -1,10 +1,10 @@
-package camberwell.input;
+package camberwell.yaml;
 
 import java.util.List;
 import java.util.regex.Pattern;
 
 /** Pieces of messages. */
-final class Text {
+public final class Text {
 
     private static final int LONGEST = 60;
     /** Control characters, line separators, and the marks that turn the direction of writing. */
@@ -14,23 +14,23 @@ final class Text {
     }
 
     /** Somebody's text in quotes, shortened. */
-    static String quoted(String text) {
+    public static String quoted(String text) {
         String shown = line(text);
         return "\"" + (shown.length() > LONGEST ? shown.substring(0, LONGEST) + "…" : shown) + "\"";
     }
 
     /** Somebody's text with control characters blanked, which could otherwise act on the terminal. */
-    static String line(String text) {
+    public static String line(String text) {
         return CONTROL.matcher(text).replaceAll(" ");
     }
 
     /** {@code a, b or c}. */
-    static String oneOf(List<String> words) {
+    public static String oneOf(List<String> words) {
         return joined(words, " or ");
     }
 
     /** {@code a, b and c}. */
-    static String allOf(List<String> words) {
+    public static String allOf(List<String> words) {
         return joined(words, " and ");
     }
 

@@ -1,0 +1,2 @@
+/** Files that a person wrote in YAML, read key by key; what is wrong is noted with its line and column. */
+package camberwell.yaml;
