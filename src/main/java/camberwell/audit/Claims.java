@@ -2,6 +2,11 @@ package camberwell.audit;
 
 import camberwell.car.Car;
 import camberwell.car.Ordinary;
+import camberwell.fact.Day;
+import camberwell.fact.Finding;
+import camberwell.fact.Passing;
+import camberwell.fact.Reading;
+import camberwell.fact.Reported;
 import camberwell.fact.Setup;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Matter;
@@ -9,14 +14,14 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.When;
 import camberwell.language.Condition;
-import camberwell.language.Line;
+import camberwell.language.Question;
 import camberwell.language.RuleText;
+import camberwell.language.Statement;
 import camberwell.vocabulary.Adjuster;
-import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
-import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
@@ -30,6 +35,9 @@ import java.util.function.Predicate;
 
 /** Reads claims out of notes and rules. */
 final class Claims {
+
+    /** What decides whether a rule speaks of a car at all; the rest the car that is looked at only happens to have. */
+    private static final Set<String> ABOUT_THE_CAR = Set.of("drive", Adjuster.FRONT_TOE.id(), Adjuster.REAR_TOE.id());
 
     private final Notes notes;
 
@@ -83,88 +91,73 @@ final class Claims {
         for (RuleText rule : rules) {
             List<Claim.Trouble> troubles = rule.conditions().stream().filter(condition -> !condition.negative())
                     .flatMap(condition -> trouble(condition).stream()).toList();
-            for (Line line : rule.conclusions()) {
-                if (line.words().containsKey("adjuster") && line.words().containsKey("certainty")) {
-                    claims.add(ofLine(rule, line, troubles));
+            for (Statement said : rule.statements()) {
+                if (said instanceof Statement.Propose || said instanceof Statement.Oppose) {
+                    claims.add(ofStatement(rule, said, said.aboutChange().orElseThrow(), troubles));
                 }
             }
         }
         return claims;
     }
 
-    private Claim ofLine(RuleText rule, Line line, List<Claim.Trouble> troubles) {
-        Adjuster adjuster = Word.of(Adjuster.class, line.word("adjuster"));
-        Direction direction = Word.of(Direction.class, line.word("direction"));
-        Note note = notes.get(adjuster.note());
+    private Claim ofStatement(RuleText rule, Statement said, Change change, List<Claim.Trouble> troubles) {
+        Note note = notes.get(change.adjuster().note());
         Optional<String> explanation = note.differences().stream()
-                .filter(difference -> difference.explains(direction, rule.name()) || troubles.stream().anyMatch(
-                        trouble -> difference.explains(direction, trouble.on(), trouble.phases())))
+                .filter(difference -> difference.explains(change.direction(), rule.name())
+                        || troubles.stream().anyMatch(trouble -> difference.explains(change.direction(), trouble.on(),
+                        trouble.phases())))
                 .map(Note.Difference::because).findFirst();
-        return new Claim("rule \"" + rule.name() + "\"", new Change(adjuster, direction),
-                line.text().startsWith("propose"), troubles, cars(rule), surface(rule),
-                note.model().or(() -> explanation));
+        return new Claim("rule \"" + rule.name() + "\"", change, said.speaksFor(), troubles, cars(rule),
+                surface(rule), note.model().or(() -> explanation));
     }
 
     private Optional<Claim.Trouble> trouble(Condition condition) {
-        Line head = condition.head();
-        if (head.words().containsKey("symptom")) {
-            Set<Phase> phases = EnumSet.noneOf(Phase.class);
-            Set<CornerSpeed> speeds = EnumSet.noneOf(CornerSpeed.class);
-            Optional<Axle> where = Optional.empty();
-            for (Line narrowing : condition.narrowings()) {
-                boolean away = narrowing.text().contains(" not ");
-                narrowing.words().values().forEach(word -> {
-                    Word.find(Phase.class, word).filter(phase -> !away).ifPresent(phases::add);
-                    Word.find(CornerSpeed.class, word).ifPresent(speeds::add);
-                });
-                if (narrowing.words().containsKey("axle")) {
-                    where = Optional.of(axle(narrowing));
-                }
-            }
-            return Optional.of(new Claim.Trouble(Word.of(Symptom.class, head.word("symptom")), phases, speeds, where));
+        Question question = condition.question();
+        if (question.isAbout(Reported.KIND)) {
+            return Optional.of(new Claim.Trouble(Word.of(Symptom.class, question.word("symptom").orElseThrow()),
+                    words(Phase.class, question.passing("phase")), words(CornerSpeed.class, question.passing("speed")),
+                    question.passing("where").map(place -> Word.of(Place.class, place.words().iterator().next())
+                    .axle())));
         }
-        if (head.words().containsKey("finding")) {
-            return notes.find(head.word("finding")).flatMap(Note::showsAs).map(shows -> new Claim.Trouble(shows.on(),
-                    set(shows.phase()), set(shows.speed()), shows.where()));
+        if (question.isAbout(Finding.KIND)) {
+            return notes.find(question.word("finding").orElseThrow()).flatMap(Note::showsAs)
+                    .map(shows -> new Claim.Trouble(shows.on(), set(shows.phase()), set(shows.speed()),
+                    shows.where()));
         }
-        return Optional.ofNullable(switch (head.sentence().template()) {
-            case "the {axle} tyres are below their window" -> Symptom.SLOW_WARM_UP;
-            case "the {axle} tyres are above their window" -> Symptom.OVERHEATING;
-            case "the {axle} tread is hotter at the inner edge" -> Symptom.HOT_INNER_EDGE;
-            case "the {axle} tread is hotter at the outer edge" -> Symptom.HOT_OUTER_EDGE;
-            default -> null;
-        }).map(symptom -> new Claim.Trouble(symptom, Set.of(), Set.of(),
-                Optional.of(axle(head))));
+        return question.isAbout(Reading.KIND) ? question.word("shows").flatMap(Claims::symptom)
+                .map(symptom -> new Claim.Trouble(symptom, Set.of(), Set.of(),
+                Optional.of(Word.of(Place.class, question.word("place").orElseThrow()).axle()))) : Optional.empty();
+    }
+
+    private static <W extends Enum<W> & Word> Set<W> words(Class<W> type, Optional<Passing> passing) {
+        Set<W> words = EnumSet.noneOf(type);
+        passing.ifPresent(some -> some.words().forEach(word -> words.add(Word.of(type, word))));
+        return words;
+    }
+
+    /** The complaint that a reading is when somebody feels it, where the handling model can say anything of it. */
+    private static Optional<Symptom> symptom(String state) {
+        return Optional.ofNullable(switch (Word.of(Reading.State.class, state)) {
+            case BELOW_WINDOW -> Symptom.SLOW_WARM_UP;
+            case ABOVE_WINDOW -> Symptom.OVERHEATING;
+            case INNER_EDGE_HOT -> Symptom.HOT_INNER_EDGE;
+            case OUTER_EDGE_HOT -> Symptom.HOT_OUTER_EDGE;
+            case INSIDE_WINDOW, HOTTER_AXLE, MIDDLE_HOT, MIDDLE_COLD, EVEN_TREAD, SIDES_DIFFER, ABOVE_TARGET, AT_TARGET,
+                    BELOW_TARGET, ABOVE_TARGET_ALONE, BELOW_TARGET_ALONE -> null;
+        });
     }
 
     /** The cars that the rule's conditions let in, as far as they are about drive and toe. */
     private static Predicate<Car> cars(RuleText rule) {
-        return rule.conditions().stream().map(Condition::head).map(Claims::car).reduce(car -> true, Predicate::and);
-    }
-
-    private static Predicate<Car> car(Line line) {
-        return switch (line.sentence().template()) {
-            case "the car is {drive}-wheel drive" -> car -> new Setup(car).drives(line.word("drive"));
-            case "the car is not {drive}-wheel drive" -> car -> new Setup(car).drivesOtherThan(line.word("drive"));
-            case "the {axle} wheels are driven" -> car -> new Setup(car).driven(line.word("axle"));
-            case "the {axle} wheels are not driven" -> car -> new Setup(car).undriven(line.word("axle"));
-            case "the {axle} wheels are toed in" -> car -> toe(car, axle(line)) > 0;
-            case "the {axle} wheels are toed out" -> car -> toe(car, axle(line)) < 0;
-            default -> car -> true;
-        };
-    }
-
-    private static Axle axle(Line line) {
-        return Word.of(Axle.class, line.word("axle"));
-    }
-
-    private static double toe(Car car, Axle axle) {
-        return car.setting(Adjuster.toeOf(axle)).map(setting -> setting.now().value()).orElse(0.0);
+        List<Question> asked = rule.conditions().stream().map(Condition::question)
+                .filter(question -> question.isAbout(Setup.KIND) && question.asks().stream().allMatch(ask ->
+                ABOUT_THE_CAR.contains(ask.attribute().name()))).toList();
+        return car -> asked.stream().allMatch(question -> question.holdsOf(new Setup(car)));
     }
 
     private static Surface surface(RuleText rule) {
-        return rule.conditions().stream().map(Condition::head)
-                .filter(line -> line.sentence().template().equals("the surface is {surface}"))
-                .map(line -> Word.of(Surface.class, line.word("surface"))).findFirst().orElse(Surface.DRY);
+        return rule.conditions().stream().map(Condition::question).filter(question -> question.isAbout(Day.KIND))
+                .flatMap(question -> question.word("surface").stream()).map(word -> Word.of(Surface.class, word))
+                .findFirst().orElse(Surface.DRY);
     }
 }

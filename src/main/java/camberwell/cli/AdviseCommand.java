@@ -26,9 +26,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
             "  camberwell advise --for newcomer my-case.yaml",
             "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
             "  camberwell advise --rules my-rules my-case.yaml",
+            "  camberwell advise --book runs",
             "  camberwell advise --format json - < case.yaml"})
 final class AdviseCommand implements Callable<Integer> {
 
@@ -54,8 +55,13 @@ final class AdviseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CASE", arity = "0..*", description = "A case file, or - for standard input.")
+    @Parameters(paramLabel = "CASE", arity = "0..*",
+            description = "A case file, or - for standard input; with --book the last run if none is named.")
     private List<String> cases = new ArrayList<>();
+
+    @Option(names = "--book", paramLabel = "DIR",
+            description = "The book of runs: what came of earlier changes on the same car is weighed too.")
+    private String book;
 
     @Option(names = "--say", paramLabel = "TEXT",
             description = "What the driver said, in the driver's own words, instead of a case; with --car.")
@@ -94,7 +100,9 @@ final class AdviseCommand implements Callable<Integer> {
         engine.openAhead();
         CaseReader reader = engine.cases();
         if (say != null) {
-            cases.add(SAID);
+            cases = List.of(SAID);
+        } else if (cases.isEmpty()) {
+            cases = List.of(RunsOnCase.lastIn(console, book));
         }
         Progress progress = new Progress(console, cases.size());
         boolean array = format == Format.JSON && cases.size() > 1;
@@ -116,8 +124,9 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     private void check() {
-        if (say == null && cases.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "Missing required parameter: 'CASE'");
+        if (say == null && cases.isEmpty() && book == null) {
+            throw new ParameterException(spec.commandLine(), "which case? Name a case file, - for standard input, or a "
+                    + "book of runs with --book; or say what the car did with --say");
         }
         if (say != null && !cases.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--say stands for a case; write it into a case's file as say:");
@@ -147,7 +156,8 @@ final class AdviseCommand implements Callable<Integer> {
     private Outcome advise(CaseReader reader, String name) {
         try {
             CaseFile file = name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
-            Advice advice = engine.advisor().advise(file.run());
+            Advice advice = engine.advisor().advise(book == null ? file.run()
+                    : RunsOnCase.inform(console, book, file.run()));
             return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),
                     file.warnings().stream().map(Problem::text).toList());
         } catch (ProblemsException e) {
@@ -178,7 +188,8 @@ final class AdviseCommand implements Callable<Integer> {
         if (audience == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.terms()).write(advice, page);
         } else {
-            new AdviceText(engine.notes(), audience, top, score).write(advice, page);
+            new AdviceText(engine.notes(), audience, top, score)
+                    .beside(book == null ? List.of() : List.of("--book", book)).write(advice, page);
         }
     }
 }

@@ -10,8 +10,10 @@ import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.language.Dictionary;
 import camberwell.language.Names;
+import camberwell.pack.Manifest;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
+import camberwell.pack.Shelf;
 import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
 import java.io.IOException;
@@ -33,8 +35,9 @@ final class Engine {
 
     private final Path home;
     private final Path cache;
-    private final List<RulePack> packs;
     private final AtomicBoolean opening = new AtomicBoolean();
+    private final Shelf shelf;
+    private final Later<List<RulePack>> packs;
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<Listener> listener = new Later<>(this::readListener);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
@@ -42,23 +45,48 @@ final class Engine {
     private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
 
     Engine(Path home, Path cache) {
-        this(home, cache, List.of());
+        this(home, cache, Shelf.of(System.getenv()), List::of);
     }
 
-    private Engine(Path home, Path cache, List<RulePack> packs) {
+    private Engine(Path home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs) {
         this.home = home;
         this.cache = cache;
-        this.packs = packs;
+        this.shelf = shelf;
+        this.packs = new Later<>(packs);
     }
 
-    /** One with the rules and notes of {@code packs} on top of the built-in ones; this one stays as it is. */
-    Engine withRules(List<RulePack> packs) {
-        return packs.isEmpty() ? this : new Engine(home, cache, List.copyOf(packs));
+    /** One with the packs on {@code shelf}, which are read when rules are first asked for. */
+    Engine withShelf(Shelf shelf) {
+        return new Engine(home, cache, shelf, shelf.isBare() ? List::of : shelf::packs);
+    }
+
+    /** The packs of this user. */
+    Shelf shelf() {
+        return shelf;
+    }
+
+    /**
+     * One with the rules and notes of {@code more} on top; this one stays as it is. A pack that is there already, in
+     * this version or another, gives way.
+     */
+    Engine withRules(List<RulePack> more) {
+        return more.isEmpty() ? this : new Engine(home, cache, shelf, () -> Stream.concat(packs().stream().filter(pack ->
+                more.stream().noneMatch(other -> samePack(pack, other))), more.stream()).toList());
+    }
+
+    private static boolean samePack(RulePack one, RulePack other) {
+        return one.manifest().isPresent()
+                && one.manifest().map(Manifest::name).equals(other.manifest().map(Manifest::name));
+    }
+
+    /** One with camberwell's own rules alone. */
+    Engine builtIn() {
+        return new Engine(home, cache, shelf, List::of);
     }
 
     /** The rule folders on top of the built-in rules. */
     List<RulePack> packs() {
-        return packs;
+        return packs.get();
     }
 
     /** The folder that has {@code rules} and {@code knowledge-notes}: said by the launcher, or found from the jar. */
@@ -118,7 +146,7 @@ final class Engine {
             Map<String, String> texts = new LinkedHashMap<>();
             Path own = home.resolve("knowledge-notes").resolve(Sayings.FILE);
             texts.put(own.toString(), Files.readString(own));
-            for (RulePack pack : packs) {
+            for (RulePack pack : packs()) {
                 pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
             }
             return new Listener(Sayings.read(texts));
@@ -148,7 +176,7 @@ final class Engine {
 
     private Notes readNotes() {
         Notes all = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
-        for (RulePack pack : packs) {
+        for (RulePack pack : packs()) {
             all = all.with(pack.name() + "/" + RulePack.NOTES, pack.notes());
         }
         return all;
@@ -159,7 +187,7 @@ final class Engine {
     }
 
     private RuleBase openRules() {
-        return reading(() -> RuleBase.open(home, () -> names(notes()), cache, packs));
+        return reading(() -> RuleBase.open(home, () -> names(notes()), cache, packs()));
     }
 
     /** The sentences that rules are written in, without the rules. */
@@ -169,7 +197,7 @@ final class Engine {
 
     /** The rules as they are read, before anything is compiled. */
     RuleSet ruleSet() {
-        return reading(() -> RuleSet.read(home, names(notes()), packs));
+        return reading(() -> RuleSet.read(home, names(notes()), packs()));
     }
 
     Advisor advisor() {

@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import camberwell.engine.RuleBase;
 import camberwell.pack.Manifest;
+import camberwell.pack.Shelf;
 import java.io.PrintWriter;
 import java.util.Arrays;
 import java.util.List;
@@ -36,7 +37,7 @@ public final class Main implements Runnable {
 
     public static void main(String[] arguments) {
         Console console = Console.ofProcess(System.getenv());
-        Engine engine = new Engine(Engine.findHome(), RuleBase.defaultCache());
+        Engine engine = new Engine(Engine.findHome(), RuleBase.defaultCache()).withShelf(Shelf.of(System.getenv()));
         List<String> words = List.of(arguments);
         if (words.size() > 1 && AHEAD.contains(words.get(0)) && !words.contains("--rules")) {
             engine.openAhead();
@@ -69,6 +70,7 @@ public final class Main implements Runnable {
                 .add("alignment", () -> new AlignmentCommand(console))
                 .add("sheet", () -> new SheetCommand(console, engine))
                 .add("predict", () -> new PredictCommand(console))
+                .add("runs", () -> runs(console, engine, arguments))
                 .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));
@@ -83,7 +85,9 @@ public final class Main implements Runnable {
         return line;
     }
 
-    private static CommandLine rules(Console console, Engine engine, String... arguments) {
+    /** What looks after rules looks at the named ones and at camberwell's own, whatever is on the shelf. */
+    private static CommandLine rules(Console console, Engine shelved, String... arguments) {
+        Engine engine = shelved.builtIn();
         CommandLine rules = new CommandLine(new RulesCommand());
         new Commands()
                 .add("sentences", () -> new RulesSentencesCommand(console, engine))
@@ -93,10 +97,25 @@ public final class Main implements Runnable {
                 .add("compare", () -> new RulesCompareCommand(console, engine))
                 .add("watch", () -> new RulesWatchCommand(console, engine))
                 .add("pack", () -> new RulesPackCommand(console, engine))
+                .add("list", () -> new RulesListCommand(console, shelved))
+                .add("shelf", () -> new RulesShelfCommand(console, engine, shelved.shelf()))
                 .add("audit", () -> new RulesAuditCommand(console, engine))
                 .add("coverage", () -> new CoverageCommand(console, engine))
                 .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
         return rules;
+    }
+
+    private static CommandLine runs(Console console, Engine engine, String... arguments) {
+        CommandLine runs = new CommandLine(new RunsCommand());
+        new Commands()
+                .add("add", () -> new RunsAddCommand(console))
+                .add("list", () -> new RunsListCommand(console))
+                .add("show", () -> new RunsShowCommand(console))
+                .add("compare", () -> new RunsCompareCommand(console))
+                .add("judge", () -> new RunsJudgeCommand(console))
+                .add("undo", () -> new RunsUndoCommand(console))
+                .addTo(runs, Arrays.stream(arguments).filter(word -> !word.equals("runs")).toArray(String[]::new));
+        return runs;
     }
 
     @Override

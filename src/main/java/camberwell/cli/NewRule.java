@@ -6,6 +6,7 @@ import camberwell.language.Dictionary;
 import camberwell.language.Names;
 import camberwell.language.Sentence;
 import camberwell.language.Stage;
+import camberwell.language.Statement;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.upkeep.DemoCase;
@@ -149,8 +150,9 @@ final class NewRule {
 
     /** Whether the words go together, and with what was said before. */
     private boolean fits(Sentence sentence, Map<String, String> words, List<String> said) {
-        if (!sentence.condition() && !stage.allows(sentence)) {
-            dialogue.say("A rule of the stage " + stage.id() + " does not " + sentence.verb() + ".");
+        Optional<Statement.Verb> verb = sentence.verb();
+        if (verb.isPresent() && !stage.allows(verb.get())) {
+            dialogue.say("A rule of the stage " + stage.id() + " does not " + verb.get().spoken() + ".");
             return false;
         }
         if (sentence.narrowing() && said.stream().noneMatch(line -> line.startsWith("the driver reports"))) {
@@ -183,7 +185,8 @@ final class NewRule {
             return true;
         }
         Optional<String> near = Nearest.to(word, known);
-        if (!sentence.condition() && !sentence.verb().equals("speak") && near.isEmpty() && !names.hasNote(word)) {
+        boolean findsNothing = sentence.verb().equals(Optional.of(Statement.Verb.SPEAK_AGAINST));
+        if (!sentence.condition() && !findsNothing && near.isEmpty() && !names.hasNote(word)) {
             dialogue.say("\"" + word + "\" is new; a note on it will be written.");
             newNote = word;
             return true;

@@ -9,6 +9,7 @@ import camberwell.vocabulary.Nearest;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -35,6 +36,9 @@ final class NoteCommand implements Callable<Integer> {
             description = "text, json or jsonl (json on one line).")
     private Format format;
 
+    @Mixin
+    private RulesOption rules;
+
     NoteCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -42,7 +46,7 @@ final class NoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Notes notes = engine.notes();
+        Notes notes = rules.on(engine, console).notes();
         Page page = new Page(console.width(), console.styled());
         if (name == null) {
             new ShelfText(page).names(notes);

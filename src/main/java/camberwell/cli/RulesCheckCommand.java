@@ -68,12 +68,8 @@ final class RulesCheckCommand implements Callable<Integer> {
     record Checked(List<Problem> problems, int rules, int notes) {
 
         String summary() {
-            return count(rules, "rule") + " and " + count(notes, "note") + " checked: "
-                    + (problems.isEmpty() ? "all is well" : count(problems.size(), "problem"));
-        }
-
-        private static String count(int number, String word) {
-            return number + " " + word + (number == 1 ? "" : "s");
+            return Counted.of(rules, "rule") + " and " + Counted.of(notes, "note") + " checked: "
+                    + (problems.isEmpty() ? "all is well" : Counted.of(problems.size(), "problem"));
         }
     }
 

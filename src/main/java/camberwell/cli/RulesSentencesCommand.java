@@ -63,7 +63,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
     /** The sentences that have all of those words, or whose lists have. */
     static List<Sentence> find(Dictionary dictionary, Names names, List<String> words, Stage stage) {
         return dictionary.sentences().stream()
-                .filter(sentence -> stage == null || sentence.condition() || stage.allows(sentence))
+                .filter(sentence -> stage == null || sentence.verb().map(stage::allows).orElse(true))
                 .filter(sentence -> words.stream().map(word -> word.toLowerCase(Locale.ROOT)).allMatch(word ->
                         sentence.template().toLowerCase(Locale.ROOT).contains(word)
                         || sentence.topic().toLowerCase(Locale.ROOT).contains(word)
@@ -110,7 +110,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
     }
 
     private static List<Stage> allowing(Sentence sentence) {
-        return Arrays.stream(Stage.values()).filter(stage -> stage.allows(sentence)).toList();
+        return Arrays.stream(Stage.values()).filter(stage -> stage.allows(sentence.verb().orElseThrow())).toList();
     }
 
     private void json(List<Sentence> found, Names names) throws IOException {

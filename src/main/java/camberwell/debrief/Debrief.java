@@ -210,9 +210,7 @@ public final class Debrief implements AutoCloseable {
 
     /** The same talk about another car. */
     public void change(Car car, String file) {
-        Case run = start.run();
-        start = State.of(new Case(run.title(), run.source(), car, run.conditions(), run.tyres(), run.reports(),
-                run.earlier(), Optional.of(file), Map.of()).withAnswered(start.run().answered()), true);
+        start = State.of(start.run().ofCar(car, Optional.of(file)), true);
         entries.removeIf(entry -> entry.topic().field() == Field.CAR || entry.topic().field() == Field.DRIVE);
         replay();
     }

@@ -1,11 +1,13 @@
 package camberwell.debrief;
 
 import camberwell.engine.RuleBase;
+import camberwell.fact.Day;
+import camberwell.fact.Reported;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.language.Condition;
-import camberwell.language.Line;
+import camberwell.language.Question;
 import camberwell.language.RuleText;
 import camberwell.run.Report;
 import camberwell.vocabulary.Phase;
@@ -41,33 +43,22 @@ final class Repertoire {
 
     private void enter(RuleText rule) {
         for (Condition condition : rule.conditions()) {
-            track |= condition.head().sentence().drl().contains("Track()");
-            String symptom = condition.head().word("symptom");
-            if (symptom != null) {
-                enter(Word.of(Symptom.class, symptom), condition.head());
-                condition.narrowings().forEach(line -> enter(Word.of(Symptom.class, symptom), line));
+            Question question = condition.question();
+            track |= question.isAbout(Day.KIND) && question.passing("track").isPresent();
+            if (question.isAbout(Reported.KIND)) {
+                question.word("symptom").ifPresent(symptom -> enter(Word.of(Symptom.class, symptom), question));
             }
         }
     }
 
-    private void enter(Symptom symptom, Line line) {
-        String asks = line.sentence().drl();
-        if (asks.contains("nPhase(")) {
-            add(symptom, Field.PHASE);
-            line.words().values().forEach(word ->
-                    Word.find(Phase.class, word).ifPresent(phase -> phases.get(symptom).add(phase)));
-        }
-        if (asks.contains("inCorners(")) {
-            add(symptom, Field.SPEED);
-        }
-        if (asks.startsWith("on(")) {
-            add(symptom, Field.WHERE);
-        }
-        if (asks.startsWith("since(") || asks.startsWith("notSince(")) {
-            add(symptom, Field.SINCE);
-        }
-        if (asks.startsWith("inOneDirectionOnly(")) {
-            add(symptom, Field.TURN);
+    /** A complaint is asked for what a rule asks it. */
+    private void enter(Symptom symptom, Question question) {
+        for (Question.Ask ask : question.asks()) {
+            Word.find(Field.class, ask.attribute().name()).filter(Field::ofComplaint)
+                    .ifPresent(field -> add(symptom, field));
+            if (ask.attribute().name().equals(Field.PHASE.id())) {
+                ask.passing().words().forEach(phase -> phases.get(symptom).add(Word.of(Phase.class, phase)));
+            }
         }
     }
 

@@ -63,7 +63,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             known.add(Field.TYRES);
         }
         List<Set<Field>> details = run.reports().stream().map(State::told).toList();
-        run.answered().forEach(answered -> remember(answered, known, details));
+        run.talked().answered().forEach(answered -> remember(answered, known, details));
         return new State(run, known, details);
     }
 
@@ -170,8 +170,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
 
     private Case apply(Field field, Answer answer) {
         if (answer instanceof Answer.OfCar chosen) {
-            return new Case(run.title(), run.source(), chosen.car(), run.conditions(), run.tyres(), run.reports(),
-                    run.earlier());
+            return run.ofCar(chosen.car(), Optional.empty());
         }
         if (answer instanceof Answer.Read read) {
             return run.withTyres(read.tyres());

@@ -170,7 +170,7 @@ public final class Talk {
         Optional<String> near = no.meant().or(() -> lower.length() < 3 ? Optional.empty() : Nearest.to(lower, COMMANDS));
         suggested = near;
         page.paragraph(0, no.meant().isPresent() || near.isEmpty() ? no.getMessage()
-                : "\"" + typed + "\" is not understood; did you mean " + near.get() + "? y takes it.");
+                : "\"" + typed + "\" is no answer here; did you mean " + near.get() + "? y takes it.");
         return Next.ASK;
     }
 

@@ -157,6 +157,10 @@ public final class BuiltInRules {
         Path classes = Path.of(arguments[1]);
         RuleFolder folder = RuleFolder.builtIn(home);
         Map<String, Needs> needs = new HashMap<>();
+        if (!folder.dictionary().problems().isEmpty()) {
+            throw new IllegalArgumentException("rules/dictionary.dsl: "
+                    + String.join("\n", folder.dictionary().problems()));
+        }
         RuleSet set = RuleSet.read(home, names(home), List.of());
         if (!set.problems().isEmpty()) {
             throw new ProblemsException(set.problems());
@@ -192,6 +196,5 @@ public final class BuiltInRules {
         Path file = classes.resolve(INDEX);
         Files.createDirectories(file.getParent());
         Files.writeString(file, index.toString());
-        System.out.println(sources.size() + " rule files, " + changed.size() + " compiled");
     }
 }

@@ -35,7 +35,7 @@ final class RelevantRules {
                     it.remove();
                     chosen.add(rule.rule());
                     for (String finding : rule.found()) {
-                        more |= there.add(Needs.FINDING + finding);
+                        more |= there.add(Needs.given(finding));
                     }
                 }
             }

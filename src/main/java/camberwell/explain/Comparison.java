@@ -57,7 +57,7 @@ public record Comparison(Advice before, Advice after, List<ChangeRow> changes, L
     }
 
     private static double certainty(Advice advice, String id) {
-        return advice.findings().stream().filter(finding -> finding.is(id)).mapToDouble(Finding::certainty).findFirst()
+        return advice.findings().stream().filter(finding -> finding.id().equals(id)).mapToDouble(Finding::certainty).findFirst()
                 .orElse(0);
     }
 }

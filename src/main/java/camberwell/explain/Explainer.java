@@ -3,6 +3,7 @@ package camberwell.explain;
 import camberwell.advice.Advice;
 import camberwell.advice.Advisor;
 import camberwell.advice.Facts;
+import camberwell.advice.Learned;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Withheld;
 import camberwell.car.Car;
@@ -15,12 +16,12 @@ import camberwell.fact.Conclusion;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
 import camberwell.fact.Proposal;
-import camberwell.fact.Reported;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Notes;
 import camberwell.language.Condition;
 import camberwell.language.Line;
 import camberwell.language.RuleText;
+import camberwell.language.Statement;
 import camberwell.language.Trial;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
@@ -69,7 +70,7 @@ public final class Explainer {
     /** How {@code change} was arrived at; empty when no rule spoke for it or against it. */
     public Optional<How> how(Reasoning reasoning, Change change) {
         Sum sum = new Teller(reasoning).proposals(change);
-        if (sum.steps().isEmpty()) {
+        if (sum.steps().isEmpty() && sum.learned().isEmpty()) {
             return Optional.empty();
         }
         Map<String, Derived> findings = new LinkedHashMap<>();
@@ -99,13 +100,13 @@ public final class Explainer {
         return advice.withheld().stream().filter(withheld -> withheld.change().equals(change)).findFirst();
     }
 
-    private static Predicate<Line> proposing(Change change) {
-        return line -> line.text().startsWith("propose ") && about(line, change);
+    private static Predicate<Statement> proposing(Change change) {
+        return said -> said instanceof Statement.Propose propose && propose.change().equals(change);
     }
 
-    private static boolean about(Line line, Change change) {
-        return change.adjuster().is(String.valueOf(line.word("adjuster")))
-                && change.direction().is(String.valueOf(line.word("direction")));
+    private static Predicate<Statement> weighing(Change change) {
+        return said -> proposing(change).test(said)
+                || said instanceof Statement.Oppose oppose && oppose.change().equals(change);
     }
 
     /** One case's explanations in the making. */
@@ -121,19 +122,23 @@ public final class Explainer {
         Sum proposals(Change change) {
             List<Proposal> proposals = reasoning.conclusions().proposals().stream()
                     .filter(proposal -> proposal.change().equals(change)).toList();
-            return sum(proposals, line -> (line.text().startsWith("propose ") || line.text().startsWith("oppose "))
-                    && about(line, change));
+            Optional<Learned> learned = reasoning.advice().experience().of(change);
+            if (learned.filter(Learned::undo).isPresent()) {
+                return new Sum(List.of(), learned.get().after(), learned);
+            }
+            Sum rulesAlone = sum(proposals, weighing(change));
+            return new Sum(rulesAlone.steps(), learned.map(Learned::after).orElse(rulesAlone.certainty()), learned);
         }
 
         List<Step> withholding(Change change) {
             List<Withholding> holding = reasoning.conclusions().withholdings().stream()
                     .filter(withholding -> withholding.holds(change)
                             && withholding.certainty() >= advisor.weights().leastCertainty()).toList();
-            return sum(holding, line -> line.text().startsWith("withhold")).steps();
+            return sum(holding, Statement.Withhold.class::isInstance).steps();
         }
 
         /** One rule speaks once, through its strongest match. */
-        private Sum sum(Collection<? extends Conclusion> conclusions, Predicate<Line> about) {
+        private Sum sum(Collection<? extends Conclusion> conclusions, Predicate<Statement> about) {
             Map<String, Conclusion> strongest = new TreeMap<>();
             conclusions.forEach(conclusion -> strongest.merge(conclusion.rule(), conclusion, (one, other) ->
                     Math.abs(other.certainty()) > Math.abs(one.certainty()) ? other : one));
@@ -145,15 +150,15 @@ public final class Explainer {
             return sum(reasoning.finding(finding).map(Finding::evidence).orElse(List.of()), finding(finding));
         }
 
-        private static Predicate<Line> finding(String finding) {
-            return line -> finding.equals(line.word("finding"));
+        private static Predicate<Statement> finding(String finding) {
+            return said -> said.aboutFinding().equals(Optional.of(finding));
         }
 
-        private Step step(Conclusion conclusion, Predicate<Line> about) {
+        private Step step(Conclusion conclusion, Predicate<Statement> about) {
             RuleText rule = rules.rules().get(conclusion.rule());
-            Line line = rule.conclusions().stream().filter(about)
-                    .filter(said -> speaksFor(said) == conclusion.certainty() >= 0).findFirst().orElseThrow();
-            double strength = Optional.ofNullable(line.word("certainty")).map(Double::valueOf).orElse(1.0);
+            Line line = rule.conclusions().stream().filter(said -> about.test(said.statement())
+                    && said.statement().speaksFor() == conclusion.certainty() >= 0).findFirst().orElseThrow();
+            Statement said = line.statement();
             List<Ground> grounds = new ArrayList<>();
             List<Premise> left = new ArrayList<>(conclusion.premises());
             for (Condition condition : rule.conditions()) {
@@ -163,11 +168,7 @@ public final class Explainer {
                 grounds.add(new Ground(condition, premise, observed.held(condition, premise)));
             }
             double least = conclusion.premises().stream().mapToDouble(Premise::certainty).min().orElse(1);
-            return new Step(rule, line, speaksFor(line) ? strength : -strength, Math.min(1, least), grounds);
-        }
-
-        private static boolean speaksFor(Line line) {
-            return !line.text().startsWith("oppose ") && !line.text().startsWith("speak against ");
+            return new Step(rule, line, said.speaksFor() ? said.certainty() : -said.certainty(), Math.min(1, least), grounds);
         }
 
         /** Gathers what a step rests on: findings after those that they rest on, and in the end what was typed. */
@@ -189,11 +190,11 @@ public final class Explainer {
         }
 
         /** The rules that would have concluded it and did not, those first that lack least. */
-        List<Silent> silent(Predicate<Line> conclusion, Sum spoke, boolean deeper) {
+        List<Silent> silent(Predicate<Statement> conclusion, Sum spoke, boolean deeper) {
             List<Silent> silent = new ArrayList<>();
             for (RuleText rule : rules.rules().values()) {
-                Optional<Line> line = rule.conclusions().stream().filter(conclusion).filter(Teller::speaksFor)
-                        .findFirst();
+                Optional<Line> line = rule.conclusions().stream().filter(said -> said.statement().speaksFor()
+                        && conclusion.test(said.statement())).findFirst();
                 if (line.isPresent() && spoke.steps().stream().noneMatch(step -> step.rule().equals(rule))) {
                     silent.add(new Silent(rule, line.get(),
                             rule.conditions().stream().map(condition -> asked(condition, deeper)).toList()));
@@ -213,13 +214,13 @@ public final class Explainer {
             for (Line dash : condition.narrowings()) {
                 boolean held = trial.nearest().isPresent() && !trial.failed().contains(dash);
                 String said = held || trial.nearest().isEmpty() ? ""
-                        : Observed.narrowed(dash, (Reported) trial.nearest().get());
+                        : Observed.narrowed(dash, trial.nearest().get());
                 sentences.add(new Silent.Sentence(dash, held, said));
             }
             boolean doubtful = deeper && !trial.holds() && !condition.negative()
-                    && Trial.type(condition).equals("Finding");
+                    && condition.question().isAbout(Finding.KIND);
             return new Silent.Asked(condition, trial.holds(), sentences, doubtful
-                    ? Optional.of(doubt(condition.head().word("finding"))) : Optional.empty());
+                    ? Optional.of(doubt(condition.question().word("finding").orElseThrow())) : Optional.empty());
         }
 
         private Silent.Doubt doubt(String finding) {

@@ -3,13 +3,16 @@ package camberwell.explain;
 import camberwell.car.Car;
 import camberwell.car.TyreSpec;
 import camberwell.engine.RuleBase;
+import camberwell.fact.Day;
+import camberwell.fact.Finding;
+import camberwell.fact.Reading;
 import camberwell.fact.Reading.State;
 import camberwell.fact.Reported;
 import camberwell.fact.Setup;
 import camberwell.language.Condition;
-import camberwell.language.Line;
+import camberwell.language.Question;
 import camberwell.language.RuleText;
-import camberwell.language.Trial;
+import camberwell.language.Statement;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -79,89 +82,57 @@ final class Imagined {
     }
 
     private boolean makeTrue(Condition condition, int depth) {
-        Line head = condition.head();
-        String type = Trial.type(condition);
-        if (condition.negative()) {
-            measured &= !(type.equals("Reading"));
+        Question question = condition.question();
+        if (question.negative()) {
+            measured &= !question.isAbout(Reading.KIND);
             return true;
         }
-        return switch (type) {
-            case "Finding" -> find(head.word("finding"), depth);
-            case "Reported" -> report(condition);
-            case "Reading" -> read(head);
-            case "Day" -> day(head);
-            default -> Trial.of(condition, List.of(new Setup(car))).holds();
-        };
+        if (question.isAbout(Finding.KIND)) {
+            return find(question.word("finding").orElseThrow(), depth);
+        }
+        if (question.isAbout(Reported.KIND)) {
+            return report(question);
+        }
+        if (question.isAbout(Reading.KIND)) {
+            shown.computeIfAbsent(Word.of(Place.class, question.word("place").orElseThrow()),
+                    key -> EnumSet.noneOf(State.class)).add(Word.of(State.class, question.word("shows").orElseThrow()));
+            return true;
+        }
+        return question.isAbout(Day.KIND) ? day(question) : question.holdsOf(new Setup(car));
     }
 
     private boolean find(String finding, int depth) {
-        List<RuleText> finders = rules.rules().values().stream().filter(rule -> rule.conclusions().stream()
-                .anyMatch(line -> line.text().startsWith("find ") && finding.equals(line.word("finding")))).toList();
+        List<RuleText> finders = rules.rules().values().stream().filter(rule -> rule.statements().stream()
+                .anyMatch(said -> said instanceof Statement.Find find && find.finding().equals(finding))).toList();
         return !finders.isEmpty() && makeTrue(finders.get(random.nextInt(finders.size())), depth + 1);
     }
 
-    private boolean report(Condition condition) {
-        if (Trial.of(condition, reports.stream().map(said -> new Reported(said, 1)).toList()).holds()) {
+    private boolean report(Question question) {
+        if (reports.stream().anyMatch(said -> question.holdsOf(new Reported(said, 1)))) {
             return true;
         }
-        Symptom symptom = Word.of(Symptom.class, condition.head().word("symptom"));
-        Optional<Phase> phase = Optional.empty();
-        Optional<CornerSpeed> speed = Optional.empty();
-        Optional<Place> where = Optional.empty();
-        Severity severity = Severity.CLEAR;
-        Occurrence occurrence = Occurrence.EVERY_LAP;
-        Optional<Since> since = Optional.empty();
-        Optional<Turn> turn = Optional.empty();
-        for (Line dash : condition.narrowings()) {
-            Optional<String> word = dash.words().values().stream().findFirst();
-            String text = dash.text();
-            if (dash.words().containsKey("phase") && !text.contains("- not ")) {
-                phase = word.map(id -> Word.of(Phase.class, id));
-            } else if (dash.words().containsKey("phase")) {
-                phase = Optional.of(word.get().equals("entry") ? Phase.EXIT : Phase.ENTRY);
-            } else if (dash.words().containsKey("speed")) {
-                speed = word.map(id -> Word.of(CornerSpeed.class, id));
-            } else if (dash.words().containsKey("severity")) {
-                severity = Word.of(Severity.class, word.get());
-            } else if (!dash.words().isEmpty()) {
-                where = word.map(id -> Word.of(Place.class, id));
-            } else if (text.contains("direction")) {
-                turn = Optional.of(random.nextBoolean() ? Turn.LEFT : Turn.RIGHT);
-            } else if (text.contains("first laps")) {
-                since = Optional.of(Since.FIRST_LAPS);
-            } else if (text.contains("not late") || text.contains("whole run")) {
-                since = Optional.of(Since.WHOLE_RUN);
-            } else if (text.contains("late")) {
-                since = Optional.of(Since.LATE_RUN);
-            } else if (text.contains("once")) {
-                occurrence = Occurrence.ONCE;
-            } else if (text.contains("not on every lap")) {
-                occurrence = Occurrence.SOME_LAPS;
-            }
-        }
-        Report report = new Report(symptom, where, phase, speed, severity, occurrence, since, turn);
+        Report report = new Report(one(Symptom.class, question, "symptom").orElseThrow(),
+                one(Place.class, question, "where"), one(Phase.class, question, "phase"),
+                one(CornerSpeed.class, question, "speed"),
+                one(Severity.class, question, "severity").orElse(Severity.CLEAR),
+                one(Occurrence.class, question, "occurrence").orElse(Occurrence.EVERY_LAP),
+                one(Since.class, question, "since"), one(Turn.class, question, "turn"));
         reports.add(report);
-        return Trial.of(condition, List.of(new Reported(report, 1))).holds();
+        return question.holdsOf(new Reported(report, 1));
     }
 
-    private boolean read(Line head) {
-        String drl = head.sentence().drl();
-        String state = drl.substring(drl.indexOf("shows(\"") + 7, drl.lastIndexOf('"'));
-        Place place = Word.of(Place.class, Optional.ofNullable(head.word("axle")).orElseGet(() -> head.word("wheel")));
-        shown.computeIfAbsent(place, key -> EnumSet.noneOf(State.class)).add(Word.of(State.class, state));
-        return true;
+    /** One of the words that pass; none where it is not asked. */
+    private <W extends Word> Optional<W> one(Class<W> type, Question question, String attribute) {
+        return question.passing(attribute).map(passing -> {
+            List<W> words = Word.all(type).stream().filter(word -> passing.lets(word.id())).toList();
+            return words.get(random.nextInt(words.size()));
+        });
     }
 
-    private boolean day(Line head) {
-        String drl = head.sentence().drl();
-        if (drl.contains("surfaceIsNot")) {
-            Surface not = Word.of(Surface.class, head.word("surface"));
-            surface = surface == not ? not == Surface.DRY ? Surface.DAMP : Surface.DRY : surface;
-        } else if (drl.contains("surfaceIs")) {
-            surface = Word.of(Surface.class, head.word("surface"));
-        } else {
-            track = drl.contains("cold") ? 10 : 42;
-        }
+    private boolean day(Question question) {
+        question.passing("surface").filter(passing -> !passing.lets(surface.id()))
+                .ifPresent(passing -> surface = one(Surface.class, question, "surface").orElseThrow());
+        question.word("track").ifPresent(warmth -> track = warmth.equals("cold") ? 10 : 42);
         return true;
     }
 

@@ -2,9 +2,9 @@ package camberwell.explain;
 
 import camberwell.car.Car;
 import camberwell.engine.RuleBase;
-import camberwell.language.Line;
 import camberwell.language.RuleText;
 import camberwell.language.Stage;
+import camberwell.language.Statement;
 import camberwell.run.Case;
 import camberwell.vocabulary.Change;
 import java.util.List;
@@ -42,8 +42,8 @@ public final class Quiz {
     }
 
     private static Optional<Change> proposal(RuleText rule) {
-        return rule.conclusions().stream().map(Line::text).filter(text -> text.startsWith("propose ")).findFirst()
-                .map(text -> text.split("\\s+")).flatMap(words -> Change.parse(words[1] + " " + words[2]));
+        return rule.statements().stream().filter(Statement.Propose.class::isInstance).findFirst()
+                .flatMap(Statement::aboutChange);
     }
 
     private static String topic(RuleText rule) {

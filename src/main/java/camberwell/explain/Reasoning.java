@@ -32,7 +32,7 @@ public record Reasoning(Case run, List<Premise> typed, Conclusions conclusions, 
 
     /** The finding of that name, likely or not, if anything speaks for or against it. */
     Optional<Finding> finding(String id) {
-        return conclusions.findings().stream().filter(finding -> finding.is(id)).findFirst();
+        return conclusions.findings().stream().filter(finding -> finding.id().equals(id)).findFirst();
     }
 
     /**

@@ -1,5 +1,6 @@
 package camberwell.fact;
 
+import camberwell.units.Unit;
 import java.util.List;
 
 /**
@@ -14,14 +15,44 @@ public record Finding(String id, double certainty, List<Evidence> evidence) impl
     /** Above this a premise counts as true (EMYCIN: B. G. Buchanan, E. H. Shortliffe, 1984). */
     public static final double LIKELY = 0.2;
 
+    /** What a finding can be asked. */
+    public static final Kind KIND = new Kind("Finding", false, List.of(Attribute.named("finding"),
+            Attribute.number("certainty", Unit.POSITION)));
+
     /** The finding that follows from all evidence about it. */
     public static Finding from(String id, List<Evidence> evidence) {
         List<Evidence> sorted = evidence.stream().sorted(Evidence.ORDER).toList();
         return new Finding(id, Certainty.ofRules(sorted), sorted);
     }
 
-    public boolean is(String id) {
-        return this.id.equals(id);
+    @Override
+    public Kind kind() {
+        return KIND;
+    }
+
+    @Override
+    public String word(String attribute) {
+        if (attribute.equals("finding")) {
+            return id;
+        }
+        throw unasked(attribute);
+    }
+
+    @Override
+    public double number(String attribute) {
+        if (attribute.equals("certainty")) {
+            return certainty;
+        }
+        throw unasked(attribute);
+    }
+
+    @Override
+    public String says(String attribute) {
+        return switch (attribute) {
+            case "finding" -> id;
+            case "certainty" -> "found with certainty " + certainty;
+            default -> throw unasked(attribute);
+        };
     }
 
     /** Whether it is more than a suspicion. */

@@ -2,6 +2,7 @@ package camberwell.fact;
 
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Word;
+import java.util.List;
 
 /**
  * Something that the pyrometer or the gauge shows.
@@ -13,45 +14,119 @@ import camberwell.vocabulary.Word;
  */
 public record Reading(Place place, State state, double certainty, String statement) implements Premise {
 
-    /** What can be read off a tyre. */
-    public enum State implements Word {
-        BELOW_WINDOW("below-window", true), INSIDE_WINDOW("inside-window", true), ABOVE_WINDOW("above-window", true),
-        HOTTER_AXLE("hotter-axle", true), INNER_EDGE_HOT("inner-edge-hot", true),
-        OUTER_EDGE_HOT("outer-edge-hot", true), MIDDLE_HOT("middle-hot", true), MIDDLE_COLD("middle-cold", true),
-        EVEN_TREAD("even-tread", true), SIDES_DIFFER("sides-differ", true), ABOVE_TARGET("above-target", false),
-        AT_TARGET("at-target", false), BELOW_TARGET("below-target", false),
-        ABOVE_TARGET_ALONE("above-target-alone", false), BELOW_TARGET_ALONE("below-target-alone", false);
+    /** What a reading can be asked. */
+    public static final Kind KIND = new Kind("Reading", false, List.of(Attribute.of("place", Place.class),
+            Attribute.of("shows", State.class), Attribute.of("instrument", Instrument.class)));
+
+    /** What it was read with. */
+    public enum Instrument implements Word {
+        PYROMETER("pyrometer", "tread temperatures"), GAUGE("gauge", "pressures");
 
         private final String id;
-        private final boolean temperature;
+        private final String reads;
 
-        State(String id, boolean temperature) {
+        Instrument(String id, String reads) {
             this.id = id;
-            this.temperature = temperature;
+            this.reads = reads;
         }
 
         @Override
         public String id() {
             return id;
         }
+
+        /** What it reads, in words. */
+        public String reads() {
+            return reads;
+        }
     }
 
-    public boolean of(String place) {
-        return this.place.is(place);
+    /** A question that readings answer between them: one of its states shows, or none. */
+    public enum Topic {
+        WINDOW(Instrument.PYROMETER), TREAD(Instrument.PYROMETER), AXLES(Instrument.PYROMETER),
+        SIDES(Instrument.PYROMETER), TARGET(Instrument.GAUGE), ALONE(Instrument.GAUGE);
+
+        private final Instrument instrument;
+
+        Topic(Instrument instrument) {
+            this.instrument = instrument;
+        }
     }
 
-    public boolean shows(String state) {
-        return this.state.is(state);
+    /**
+     * What can be read off a tyre. Of states with the same trait no two show at one place; those without one go over
+     * into others by a ramp, so that for a while both are so.
+     */
+    public enum State implements Word {
+        BELOW_WINDOW("below-window", Topic.WINDOW, "window"), INSIDE_WINDOW("inside-window", Topic.WINDOW, ""),
+        ABOVE_WINDOW("above-window", Topic.WINDOW, "window"), HOTTER_AXLE("hotter-axle", Topic.AXLES, ""),
+        INNER_EDGE_HOT("inner-edge-hot", Topic.TREAD, "edges"),
+        OUTER_EDGE_HOT("outer-edge-hot", Topic.TREAD, "edges"), MIDDLE_HOT("middle-hot", Topic.TREAD, "middle"),
+        MIDDLE_COLD("middle-cold", Topic.TREAD, "middle"), EVEN_TREAD("even-tread", Topic.TREAD, ""),
+        SIDES_DIFFER("sides-differ", Topic.SIDES, ""), ABOVE_TARGET("above-target", Topic.TARGET, "target"),
+        AT_TARGET("at-target", Topic.TARGET, ""), BELOW_TARGET("below-target", Topic.TARGET, "target"),
+        ABOVE_TARGET_ALONE("above-target-alone", Topic.ALONE, ""),
+        BELOW_TARGET_ALONE("below-target-alone", Topic.ALONE, "");
+
+        private final String id;
+        private final Topic topic;
+        private final String trait;
+
+        State(String id, Topic topic, String trait) {
+            this.id = id;
+            this.topic = topic;
+            this.trait = trait;
+        }
+
+        @Override
+        public String id() {
+            return id;
+        }
+
+        /** The question that it is an answer to. */
+        public Topic topic() {
+            return topic;
+        }
+
+        /** What it is read with. */
+        public Instrument instrument() {
+            return topic.instrument;
+        }
+
+        /** What no second state of the same trait shows beside; empty where it excludes nothing. */
+        public String trait() {
+            return trait;
+        }
     }
 
-    /** Whether it comes from the pyrometer. */
-    public boolean temperature() {
-        return state.temperature;
+    @Override
+    public Kind kind() {
+        return KIND;
     }
 
-    /** Whether it comes from the gauge. */
-    public boolean pressure() {
-        return !state.temperature;
+    @Override
+    public String word(String attribute) {
+        return switch (attribute) {
+            case "place" -> place.id();
+            case "shows" -> state.id();
+            case "instrument" -> state.instrument().id();
+            default -> throw unasked(attribute);
+        };
+    }
+
+    @Override
+    public double number(String attribute) {
+        throw unasked(attribute);
+    }
+
+    @Override
+    public String says(String attribute) {
+        return switch (attribute) {
+            case "place" -> "it was read at the " + place.id();
+            case "shows" -> statement;
+            case "instrument" -> "the " + state.instrument().id() + " was read";
+            default -> throw unasked(attribute);
+        };
     }
 
     @Override

@@ -1,74 +1,79 @@
 package camberwell.fact;
 
 import camberwell.run.Report;
+import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * A complaint, as the rules ask about it. A question about something that nobody said is answered no.
+ * A complaint, as the rules ask about it.
  *
  * @param report what was said
  * @param certainty how far one may build on it: less when it did not come on every lap
  */
 public record Reported(Report report, double certainty) implements Premise {
 
-    public boolean is(String symptom) {
-        return report.symptom().is(symptom);
+    /** What a complaint can be asked. */
+    public static final Kind KIND = new Kind("Reported", false, List.of(Attribute.of("symptom", Symptom.class),
+            Attribute.of("phase", Phase.class), Attribute.of("speed", CornerSpeed.class),
+            Attribute.of("where", Place.class), Attribute.of("severity", Severity.class),
+            Attribute.of("occurrence", Occurrence.class), Attribute.of("since", Since.class),
+            Attribute.of("turn", Turn.class)));
+
+    @Override
+    public Kind kind() {
+        return KIND;
     }
 
-    public boolean inPhase(String phase) {
-        return report.phase().filter(said -> said.is(phase)).isPresent();
+    @Override
+    public String word(String attribute) {
+        return switch (attribute) {
+            case "symptom" -> report.symptom().id();
+            case "phase" -> id(report.phase());
+            case "speed" -> id(report.speed());
+            case "where" -> id(report.where());
+            case "severity" -> report.severity().id();
+            case "occurrence" -> report.occurrence().id();
+            case "since" -> id(report.since());
+            case "turn" -> id(report.turn());
+            default -> throw unasked(attribute);
+        };
     }
 
-    public boolean inPhase(String phase, String other) {
-        return inPhase(phase) || inPhase(other);
+    private static String id(Optional<? extends Word> word) {
+        return word.isPresent() ? word.get().id() : null;
     }
 
-    public boolean notInPhase(String phase) {
-        return report.phase().filter(said -> !said.is(phase)).isPresent();
+    @Override
+    public double number(String attribute) {
+        throw unasked(attribute);
     }
 
-    public boolean inCorners(String speed) {
-        return report.speed().filter(said -> said.is(speed)).isPresent();
+    @Override
+    public String says(String attribute) {
+        return switch (attribute) {
+            case "symptom" -> "it is " + report.symptom().spoken();
+            case "phase" -> said("the phase was ", report.phase(), "no phase is named");
+            case "speed" -> said("the corner was ", report.speed(), "no corner speed is named");
+            case "where" -> said("it was at the ", report.where(), "no axle or tyre is named");
+            case "severity" -> "it was " + report.severity().spoken();
+            case "occurrence" -> "it came: " + report.occurrence().spoken();
+            case "since" -> said("the part of the run was: ", report.since(), "no part of the run is named");
+            case "turn" -> said("it came in turns: ", report.turn(), "no direction of turns is named");
+            default -> throw unasked(attribute);
+        };
     }
 
-    public boolean inCorners(String speed, String other) {
-        return inCorners(speed) || inCorners(other);
-    }
-
-    /** Whether it is bound to that axle or to a wheel of it, or to that wheel. */
-    public boolean on(String place) {
-        return report.where().filter(said -> said.is(place) || said.axle().is(place)).isPresent();
-    }
-
-    public boolean atLeast(String severity) {
-        return report.severity().compareTo(Word.of(Severity.class, severity)) >= 0;
-    }
-
-    public boolean onEveryLap() {
-        return report.occurrence() == Occurrence.EVERY_LAP;
-    }
-
-    public boolean notOnEveryLap() {
-        return report.occurrence() != Occurrence.EVERY_LAP;
-    }
-
-    public boolean onlyOnce() {
-        return report.occurrence() == Occurrence.ONCE;
-    }
-
-    public boolean since(String part) {
-        return report.since().filter(said -> said.is(part)).isPresent();
-    }
-
-    public boolean notSince(String part) {
-        return report.since().filter(said -> !said.is(part)).isPresent();
-    }
-
-    public boolean inOneDirectionOnly() {
-        return report.turn().filter(Turn::oneSided).isPresent();
+    private static String said(String begin, Optional<? extends Word> word, String open) {
+        return word.isPresent() ? begin + word.get().spoken() : open;
     }
 
     @Override

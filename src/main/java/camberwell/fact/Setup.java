@@ -2,76 +2,94 @@ package camberwell.fact;
 
 import camberwell.car.Car;
 import camberwell.car.Setting;
-import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
-import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
-/** The car as it ran, as the rules ask about it. A question about what is not known of it is answered no. */
+/** The car as it ran, as the rules ask about it. */
 public record Setup(Car car) implements Premise {
 
-    public boolean drives(String drive) {
-        return car.drive().filter(wheels -> wheels.is(drive)).isPresent();
+    /**
+     * What a car can be asked: its driven wheels; {@code adjustable front-toe}, {@code yes} or {@code no}, of each
+     * adjuster; and where its toe, camber and caster stand, by the adjuster's name.
+     */
+    public static final Kind KIND = new Kind("Setup", true, attributes());
+
+    private static final String ADJUSTABLE = "adjustable ";
+
+    private static List<Attribute> attributes() {
+        List<Attribute> attributes = new ArrayList<>();
+        attributes.add(Attribute.of("drive", Drive.class));
+        for (Adjuster adjuster : Adjuster.values()) {
+            attributes.add(Attribute.of(adjustable(adjuster), "yes", "no"));
+            if (isAngle(adjuster)) {
+                attributes.add(Attribute.number(adjuster.id(), Unit.DEGREE));
+            }
+        }
+        return List.copyOf(attributes);
     }
 
-    public boolean drivesOtherThan(String drive) {
-        return car.drive().filter(wheels -> !wheels.is(drive)).isPresent();
+    private static boolean isAngle(Adjuster adjuster) {
+        return adjuster.typical().now().unit() == Unit.DEGREE;
     }
 
-    public boolean driven(String axle) {
-        return car.drive().filter(wheels -> wheels.drives(Word.of(Axle.class, axle))).isPresent();
+    /** The name of the attribute whether that can be adjusted. */
+    public static String adjustable(Adjuster adjuster) {
+        return ADJUSTABLE + adjuster.id();
     }
 
-    public boolean undriven(String axle) {
-        return car.drive().filter(wheels -> !wheels.drives(Word.of(Axle.class, axle))).isPresent();
-    }
-
-    public boolean adjusts(String adjuster) {
-        return car.setting(Word.of(Adjuster.class, adjuster)).isPresent();
+    @Override
+    public Kind kind() {
+        return KIND;
     }
 
     /** Of a car of which not even the driven wheels are known, nobody knows what it lacks. */
-    public boolean lacks(String adjuster) {
-        return !adjusts(adjuster) && car.drive().isPresent();
+    @Override
+    public String word(String attribute) {
+        if (attribute.equals("drive")) {
+            return car.drive().isPresent() ? car.drive().get().id() : null;
+        }
+        Adjuster adjuster = attribute.startsWith(ADJUSTABLE) ? adjuster(attribute.substring(ADJUSTABLE.length()))
+                : null;
+        if (adjuster == null) {
+            throw unasked(attribute);
+        }
+        return car.setting(adjuster).isPresent() ? "yes" : car.drive().isPresent() ? "no" : null;
     }
 
-    public boolean toedIn(String axle) {
-        return toe(axle).filter(toe -> toe.value() > 0).isPresent();
+    /** Of a class of car the figures only fill its form. */
+    @Override
+    public double number(String attribute) {
+        Adjuster adjuster = adjuster(attribute);
+        if (adjuster == null || !isAngle(adjuster)) {
+            throw unasked(attribute);
+        }
+        Optional<Setting> setting = car.setting(adjuster);
+        return car.generic() || setting.isEmpty() ? Double.NaN : setting.get().now().value();
     }
 
-    public boolean toedOut(String axle) {
-        return toe(axle).filter(toe -> toe.value() < 0).isPresent();
+    private static Adjuster adjuster(String id) {
+        return Word.find(Adjuster.class, id).orElse(null);
     }
 
-    /** Whether the static camber is known and more negative than {@code degrees} (given as a positive number). */
-    public boolean camberBeyond(String axle, double degrees) {
-        return camber(axle).filter(camber -> -camber.value() > degrees).isPresent();
-    }
-
-    /** Whether the static camber is known and less negative than {@code degrees} (given as a positive number). */
-    public boolean camberShortOf(String axle, double degrees) {
-        return camber(axle).filter(camber -> -camber.value() < degrees).isPresent();
-    }
-
-    public boolean casterAbove(double degrees) {
-        return now(Adjuster.CASTER).filter(caster -> caster.value() > degrees).isPresent();
-    }
-
-    public boolean casterBelow(double degrees) {
-        return now(Adjuster.CASTER).filter(caster -> caster.value() < degrees).isPresent();
-    }
-
-    private Optional<Quantity> toe(String axle) {
-        return now(Adjuster.toeOf(Word.of(Axle.class, axle)));
-    }
-
-    private Optional<Quantity> camber(String axle) {
-        return now(Adjuster.camberOf(Word.of(Axle.class, axle)));
-    }
-
-    private Optional<Quantity> now(Adjuster adjuster) {
-        return car.generic() ? Optional.empty() : car.setting(adjuster).map(Setting::now);
+    @Override
+    public String says(String attribute) {
+        if (attribute.equals("drive")) {
+            return car.drive().isPresent() ? "the car is " + car.driven() : "which wheels are driven is not known";
+        }
+        if (attribute.startsWith(ADJUSTABLE)) {
+            Adjuster adjuster = adjuster(attribute.substring(ADJUSTABLE.length()));
+            return word(attribute) == null || word(attribute).equals("no") ? car.lacking(adjuster)
+                    : "the car has an adjustable " + adjuster.spoken();
+        }
+        double now = number(attribute);
+        Adjuster adjuster = adjuster(attribute);
+        return "the " + adjuster.spoken() + (Double.isNaN(now) ? " is not known"
+                : " stands at " + car.setting(adjuster).orElseThrow().now());
     }
 
     /** By the name alone: every conclusion carries its premises and is hashed when it is inserted. */

@@ -7,7 +7,10 @@ import camberwell.problem.ProblemsException;
 import camberwell.problem.Siblings;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
 import camberwell.run.Report;
+import camberwell.run.Talked;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.units.Measure;
@@ -32,6 +35,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -105,6 +109,11 @@ public final class CaseReader {
         return car.orElseThrow();
     }
 
+    /** A date as a case has it, {@code 2026-05-03} or {@code 2026-05-03T10:20}; empty when it is none. */
+    public static Optional<LocalDateTime> date(String text) {
+        return DrivenReader.date(text);
+    }
+
     private CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
             Problems problems) {
         Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars, ear).read(true));
@@ -162,12 +171,18 @@ public final class CaseReader {
                 fields.error("say", "the driver speaks of a " + heard.get().surface().get().id() + " track, and the surface "
                         + "under conditions is " + conditions.surface().id());
             }
+            List<Tried> tried = new ArrayList<>();
+            for (Node node : fields.list("tried")) {
+                Fields.map(node, "what was tried", in, "key").flatMap(it -> TriedReader.read(it, car))
+                        .ifPresent(tried::add);
+            }
+            Driven driven = new DrivenReader(in, car).read(fields);
             fields.done();
             if (withEarlier && !fields.has("tyres") && !fields.has("reports") && !fields.has("say")) {
                 in.warn(in.root(), "neither tyres nor reports, so there is nothing to advise on");
             }
             Optional<Case> run = car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup),
-                    conditions, tyres, reports, earlier, carFile, setup));
+                    conditions, tyres, reports, earlier, carFile, setup, tried, driven, Talked.NOTHING));
             if (!answered.isEmpty()) {
                 run = run.map(it -> it.withAnswered(answered));
             }

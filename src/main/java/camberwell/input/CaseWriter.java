@@ -8,7 +8,10 @@ import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
+import camberwell.run.Made;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
@@ -29,6 +32,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.DumperOptions;
@@ -89,26 +93,26 @@ public final class CaseWriter {
         if (run.carFile().isPresent()) {
             run.car().simulated().ifPresent(simulator -> map.put("simulator", yes(simulator)));
         }
+        map.put("run", sheet(run.driven().sheet()));
         map.put("conditions", conditions(run.conditions()));
         MapOf setup = new MapOf(FlowStyle.BLOCK);
         run.setup().forEach((adjuster, quantity) -> setup.put(adjuster.id(), quantity(quantity)));
         map.put("setup", setup.node());
+        Driven driven = run.driven();
+        map.putList("changed", driven.changed(), CaseWriter::made, FlowStyle.BLOCK)
+                .putList("laps", driven.laps(), lap -> plain(lap.text()), FlowStyle.FLOW);
         MapOf tyres = new MapOf(FlowStyle.BLOCK);
         run.tyres().forEach((wheel, reading) -> tyres.putEvenEmpty(wheel.id(), reading(reading)));
         map.put("tyres", tyres.node());
         run.heard().ifPresent(heard -> map.put("say", text(heard.said())));
         List<Report> heard = run.heard().stream().flatMap(it -> it.told().stream()).map(Report::of).toList();
         List<Report> reports = run.reports().stream().filter(report -> !heard.contains(report)).toList();
-        if (!reports.isEmpty()) {
-            map.put("reports", list(reports.stream().map(CaseWriter::report).toList(), FlowStyle.BLOCK));
-        }
-        if (!run.answered().isEmpty()) {
-            map.put("answered", list(run.answered().stream().map(CaseWriter::text).toList(), FlowStyle.FLOW));
-        }
-        if (!run.earlier().isEmpty()) {
-            map.put("earlier-runs", list(run.earlier().stream()
-                    .map(earlier -> text(relative(earlier.source(), file))).toList(), FlowStyle.BLOCK));
-        }
+        map.putList("reports", reports, CaseWriter::report, FlowStyle.BLOCK).putWord("verdict", driven.verdict())
+                .putList("judged", driven.judged(), CaseWriter::tried, FlowStyle.BLOCK)
+                .putList("answered", run.talked().answered(), CaseWriter::text, FlowStyle.FLOW)
+                .putList("tried", run.tried(), CaseWriter::tried, FlowStyle.BLOCK)
+                .putList("earlier-runs", run.earlier(), earlier -> text(relative(earlier.source(), file)),
+                        FlowStyle.BLOCK);
         return serialized(map.node());
     }
 
@@ -143,7 +147,7 @@ public final class CaseWriter {
         MapOf map = new MapOf(FlowStyle.BLOCK).put("name", text(car.name())).put("drive",
                 text(car.drive().map(Word::id).orElse(CarReader.UNKNOWN)));
         if (car.generic()) {
-            map.put("generic", new ScalarNode(Tag.BOOL, "true", null, null, ScalarStyle.PLAIN));
+            map.put("generic", plain("true"));
         }
         car.simulated().ifPresent(simulator -> map.put("simulator", yes(simulator)));
         if (car.biasOf() != BiasOf.FORCE) {
@@ -203,14 +207,43 @@ public final class CaseWriter {
         return new ScalarNode(Tag.BOOL, so ? "yes" : "no", null, null, ScalarStyle.PLAIN);
     }
 
+    private static Node sheet(Driven.Sheet sheet) {
+        MapOf map = new MapOf(FlowStyle.FLOW).putCount("number", sheet.number());
+        sheet.date().ifPresent(date -> map.put("date", plain(date.toString())));
+        sheet.driver().ifPresent(driver -> map.put("driver", text(driver)));
+        sheet.track().ifPresent(track -> map.put("track", text(track)));
+        sheet.tyreSet().ifPresent(set -> map.put("tyre-set", text(set)));
+        return map.putYes("rebuilt", sheet.rebuilt()).node();
+    }
+
+    private static Node made(Made made) {
+        return new MapOf(FlowStyle.FLOW).put("change", text(made.change().id())).putMoved(made.moved()).node();
+    }
+
+    private static Node tried(Tried tried) {
+        Tried.On on = tried.on();
+        Tried.Trial trial = tried.trial();
+        MapOf map = new MapOf(FlowStyle.FLOW).put("change", text(tried.change().id())).putMoved(tried.moved())
+                .put("outcome", text(tried.outcome().id())).putWord("on", on.symptom()).putWord("where", on.where())
+                .putWord("phase", on.phase()).putWord("speed", on.speed()).putCount("run", trial.run())
+                .putCount("runs-ago", trial.runsAgo()).putCount("laps", trial.laps());
+        return map.putCount("together", Optional.of(trial.together()).filter(count -> count > 1))
+                .putWord("judged-by", trial.witness()).putWord("surface", trial.surface())
+                .putYes("elsewhere", trial.elsewhere()).node();
+    }
+
     private static Node text(String text) {
         return new ScalarNode(Tag.STR, text, null, null, ScalarStyle.PLAIN);
     }
 
     /** All digits of the number, so that the same one is read back. */
     private static Node quantity(Quantity quantity) {
-        String text = (BigDecimal.valueOf(quantity.value()).stripTrailingZeros().toPlainString() + " "
-                + quantity.unit().symbol()).strip();
+        return plain((BigDecimal.valueOf(quantity.value()).stripTrailingZeros().toPlainString() + " "
+                + quantity.unit().symbol()).strip());
+    }
+
+    /** Without quotes, also where YAML takes a word like {@code on} or {@code yes} for something else than text. */
+    private static Node plain(String text) {
         return new ScalarNode(RESOLVER.resolve(NodeId.scalar, text, true), text, null, null, ScalarStyle.PLAIN);
     }
 
@@ -231,7 +264,7 @@ public final class CaseWriter {
         }
 
         MapOf putEvenEmpty(String key, Node value) {
-            entries.add(new NodeTuple(text(key), value));
+            entries.add(new NodeTuple(plain(key), value));
             return this;
         }
 
@@ -243,6 +276,26 @@ public final class CaseWriter {
         MapOf putWord(String key, Optional<? extends Word> word) {
             word.ifPresent(it -> put(key, text(it.id())));
             return this;
+        }
+
+        MapOf putCount(String key, Optional<Integer> count) {
+            count.ifPresent(it -> put(key, plain(it.toString())));
+            return this;
+        }
+
+        MapOf putMoved(Tried.Moved moved) {
+            return putCount("steps", moved.steps()).put("from", moved.from()).put("to", moved.to())
+                    .putYes("put-back", moved.putBack());
+        }
+
+        /** Enters a list; an empty one is left out. */
+        <T> MapOf putList(String key, List<T> items, Function<T, Node> writer, FlowStyle style) {
+            return items.isEmpty() ? this : put(key, list(items.stream().map(writer).toList(), style));
+        }
+
+        /** What is so; what is not is left out. */
+        MapOf putYes(String key, boolean yes) {
+            return yes ? put(key, plain("yes")) : this;
         }
 
         Node node() {

@@ -11,9 +11,18 @@ import java.util.stream.Collectors;
  */
 public record Condition(Line head, List<Line> narrowings) {
 
+    /** What it asks, dashes and all. */
+    public Question question() {
+        Question question = head.question();
+        for (Line narrowing : narrowings) {
+            question = question.narrowedBy(narrowing.question().asks());
+        }
+        return question;
+    }
+
     /** Whether it asks that something is not so. */
     public boolean negative() {
-        return head.sentence().drl().startsWith("not ");
+        return head.sentence().mapping() instanceof Mapping.Pattern pattern && pattern.negative();
     }
 
     /** As it was written, on one line. */

@@ -51,8 +51,12 @@ public final class Dictionary {
             if (!matcher.matches()) {
                 throw new IllegalArgumentException("dictionary line " + number + " is no sentence: " + line);
             }
-            sentences.add(Sentence.parse(matcher.group(1).equals("when"), matcher.group(2), matcher.group(3), topic,
-                    gaps));
+            try {
+                sentences.add(Sentence.parse(matcher.group(1).equals("when"), matcher.group(2), matcher.group(3), topic,
+                        gaps));
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException("dictionary line " + number + ": " + e.getMessage(), e);
+            }
         }
         return List.copyOf(sentences);
     }
@@ -89,6 +93,22 @@ public final class Dictionary {
             }
         }
         return Optional.empty();
+    }
+
+    /** Every sentence that asks a fact for what it has no answer to, with whatever words that fit; for the build. */
+    public List<String> problems() {
+        List<String> problems = new ArrayList<>();
+        int number = 0;
+        int index = 0;
+        for (String line : text.lines().toList()) {
+            number++;
+            if (line.startsWith("[")) {
+                Sentence sentence = sentences().get(index++);
+                String where = "dictionary line " + number + ": ";
+                sentence.nonsense().ifPresent(message -> problems.add(where + message));
+            }
+        }
+        return problems;
     }
 
     /** The closed list behind every gap name. */

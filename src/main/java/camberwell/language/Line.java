@@ -1,6 +1,7 @@
 package camberwell.language;
 
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * A sentence as it stands in a rule.
@@ -18,8 +19,40 @@ public record Line(Sentence sentence, Map<String, String> words, String text, in
         return words.get(gap);
     }
 
-    /** Whether it is the sentence with that template. */
-    public boolean says(String template) {
-        return sentence.template().equals(template);
+    /**
+     * What it asks.
+     *
+     * @throws ClassCastException if it is a conclusion
+     */
+    public Question question() {
+        return (Question) sentence.mapping().filled(words);
+    }
+
+    /**
+     * What a narrowing asks for, in words: {@code entry or mid-corner}, {@code anything but exit},
+     * {@code late in the run}.
+     */
+    public String wish() {
+        if (words.isEmpty()) {
+            return text.substring(1).strip();
+        }
+        String wished = words.values().stream().map(word -> word.equals("mid-corner") ? word : word.replace('-', ' '))
+                .collect(Collectors.joining(" or "));
+        return switch (((Mapping.Pattern) sentence.mapping()).calls().get(0).operator()) {
+            case IS -> wished;
+            case IS_NOT -> "anything but " + wished;
+            case AT_LEAST -> "at least " + wished;
+            case ABOVE -> "more than " + wished;
+            case BELOW -> "less than " + wished;
+        };
+    }
+
+    /**
+     * What it says.
+     *
+     * @throws ClassCastException if it is a condition
+     */
+    public Statement statement() {
+        return (Statement) sentence.mapping().filled(words);
     }
 }

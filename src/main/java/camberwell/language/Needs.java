@@ -1,101 +1,85 @@
 package camberwell.language;
 
-import camberwell.fact.Day;
+import camberwell.fact.Attribute;
+import camberwell.fact.Kind;
+import camberwell.fact.Passing;
 import camberwell.fact.Premise;
-import camberwell.fact.Reading;
-import camberwell.fact.Reported;
-import camberwell.fact.Setup;
-import camberwell.run.Report;
-import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What a rule cannot fire without, and what it finds: enough to leave it out of a case that it does not concern.
  *
  * @param rule the rule's name
- * @param needed {@code symptom understeer}, {@code understeer phase entry}, {@code reading front even-tread},
- *     {@code drive rear}, {@code surface wet}, {@code finding front-tyres-cold}; where one of several will do, they
- *     stand with {@value #OR} between them
+ * @param needed {@code Day surface wet}, {@code Finding front-tyres-cold}, {@code Reading front shows even-tread},
+ *     {@code Reported understeer phase entry}; where one of several will do, they stand with {@value #OR} between them
  * @param found the findings that it speaks for
  */
 public record Needs(String rule, List<String> needed, List<String> found) {
 
-    public static final String FINDING = "finding ";
-    private static final String SYMPTOM = "symptom ";
-    private static final String READING = "reading ";
-    private static final String DRIVE = "drive ";
-    private static final String SURFACE = "surface ";
     private static final char OR = '|';
-    /** Of what a report can say, that which a case's reports differ in most. */
-    private static final List<String> CIRCUMSTANCES = List.of("phase", "speed", "where");
-    private static final Pattern STATE = Pattern.compile("shows\\(\"([a-z-]+)\"\\)");
 
+    /** What {@code rule} needs. */
     public static Needs of(RuleText rule) {
         List<String> needed = new ArrayList<>();
-        rule.conditions().stream().filter(condition -> !condition.negative())
-                .forEach(condition -> add(condition, needed));
-        List<String> found = rule.conclusions().stream().filter(line -> line.sentence().verb().equals("find"))
-                .map(line -> line.word("finding")).toList();
-        return new Needs(rule.name(), List.copyOf(needed), found);
+        for (Condition condition : rule.conditions()) {
+            if (!condition.negative()) {
+                add(condition.question(), needed);
+            }
+        }
+        List<String> found = new ArrayList<>();
+        rule.statements().forEach(statement -> {
+            if (statement instanceof Statement.Find find) {
+                found.add(find.finding());
+            }
+        });
+        return new Needs(rule.name(), List.copyOf(needed), List.copyOf(found));
     }
 
-    private static void add(Condition condition, List<String> needed) {
-        Map<String, String> words = condition.head().words();
-        Matcher state = STATE.matcher(condition.head().sentence().drl());
-        if (words.containsKey("finding")) {
-            needed.add(FINDING + words.get("finding"));
-        } else if (state.find()) {
-            needed.add(READING + words.getOrDefault("axle", words.get("wheel")) + " " + state.group(1));
-        } else if (words.containsKey("symptom")) {
-            String symptom = words.get("symptom");
-            needed.add(SYMPTOM + symptom);
-            Map<String, Asked.Passing> passes = Asked.of(condition).passes();
-            CIRCUMSTANCES.forEach(property ->
-                    one(symptom + " " + property + " ", passes.get(property), needed));
-        } else {
-            Map<String, Asked.Passing> passes = Asked.of(condition).passes();
-            one(DRIVE, passes.get("drive"), needed);
-            one(SURFACE, passes.get("surface"), needed);
+    private static void add(Question question, List<String> needed) {
+        Kind kind = question.kind();
+        String subject = kind.name();
+        if (!kind.single()) {
+            subject += " " + question.word(kind.attributes().get(0).name()).orElseThrow();
+            needed.add(subject);
+        }
+        for (Attribute attribute : kind.attributes()) {
+            if (tells(kind, attribute)) {
+                String begin = subject + " " + attribute.name() + " ";
+                question.passing(attribute.name()).ifPresent(passing -> needed.add(oneOf(begin, passing)));
+            }
         }
     }
 
-    /** One of the words that pass; nothing where {@code passing} is not asked about. */
-    private static void one(String what, Asked.Passing passing, List<String> needed) {
-        if (passing != null) {
-            needed.add(String.join(String.valueOf(OR), passing.words().stream().map(what::concat).toList()));
-        }
+    private static String oneOf(String begin, Passing passing) {
+        return String.join(String.valueOf(OR), passing.words().stream().map(begin::concat).toList());
+    }
+
+    /** Whether it is a word, and not the one that says which fact is meant. */
+    private static boolean tells(Kind kind, Attribute attribute) {
+        return !attribute.isNumber() && (kind.single() || attribute != kind.attributes().get(0));
     }
 
     /** What {@code premise} gives, in the words that {@link #needed} is written in. */
     public static void give(Premise premise, Set<String> there) {
-        if (premise instanceof Reported reported) {
-            Report report = reported.report();
-            String symptom = report.symptom().id();
-            there.add(SYMPTOM + symptom);
-            for (String property : CIRCUMSTANCES) {
-                said(report, property).ifPresent(word -> there.add(symptom + " " + property + " " + word.id()));
+        Kind kind = premise.kind();
+        String subject = kind.name();
+        if (!kind.single()) {
+            subject += " " + premise.word(kind.attributes().get(0).name());
+            there.add(subject);
+        }
+        for (Attribute attribute : kind.attributes()) {
+            String word = tells(kind, attribute) ? premise.word(attribute.name()) : null;
+            if (word != null) {
+                there.add(subject + " " + attribute.name() + " " + word);
             }
-        } else if (premise instanceof Reading reading) {
-            there.add(READING + reading.place().id() + " " + reading.state().id());
-        } else if (premise instanceof Setup setup) {
-            setup.car().drive().ifPresent(drive -> there.add(DRIVE + drive.id()));
-        } else if (premise instanceof Day day) {
-            there.add(SURFACE + day.conditions().surface().id());
         }
     }
 
-    private static Optional<? extends Word> said(Report report, String property) {
-        return switch (property) {
-            case "phase" -> report.phase();
-            case "speed" -> report.speed();
-            default -> report.where();
-        };
+    /** What a finding gives, by its name. */
+    public static String given(String finding) {
+        return "Finding " + finding;
     }
 
     /** Whether all that it needs is {@code there}. */

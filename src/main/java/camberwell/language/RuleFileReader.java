@@ -1,5 +1,6 @@
 package camberwell.language;
 
+import camberwell.fact.Reported;
 import camberwell.problem.Problem;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Direction;
@@ -226,7 +227,7 @@ public final class RuleFileReader {
             return;
         }
         Condition above = draft.conditions.isEmpty() ? null : draft.conditions.get(draft.conditions.size() - 1);
-        if (above == null || !above.head().says("the driver reports {symptom}")) {
+        if (above == null || above.negative() || !above.head().question().isAbout(Reported.KIND)) {
             problem(number, column, "a dash narrows \"the driver reports ...\", which is not what stands above it");
             return;
         }
@@ -241,16 +242,13 @@ public final class RuleFileReader {
         draft.saysThen = true;
         Optional<Line> line = sentence(false, text, number, column);
         line.ifPresent(said -> {
-            if (!stage.allows(said.sentence())) {
-                problem(number, column, "a rule of the stage " + stage.folder() + " does not " + verb(said.sentence())
-                        + "; it belongs into " + Stage.homeOf(said.sentence()).folder());
+            Statement.Verb verb = said.sentence().verb().orElseThrow();
+            if (!stage.allows(verb)) {
+                problem(number, column, "a rule of the stage " + stage.folder() + " does not " + verb.spoken()
+                        + "; it belongs into " + Stage.homeOf(verb).folder());
             }
             draft.conclusions.add(said);
         });
-    }
-
-    private static String verb(Sentence sentence) {
-        return sentence.verb().equals("speak") ? "speak against findings" : sentence.verb();
     }
 
     private void finish() {
@@ -308,6 +306,7 @@ public final class RuleFileReader {
                 problem(number, column + text.indexOf(" " + direction.id()) + 1, adjuster.id() + " moves "
                         + adjuster.directions().get(0).id() + " or " + adjuster.directions().get(1).id() + ", not "
                         + direction.id());
+                return Optional.empty();
             }
         }
         checkNumbers(line);

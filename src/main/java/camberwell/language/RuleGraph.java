@@ -1,5 +1,6 @@
 package camberwell.language;
 
+import camberwell.fact.Finding;
 import camberwell.problem.Problem;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -37,14 +38,14 @@ public final class RuleGraph {
 
     /** The findings that a rule asks for. */
     public static List<String> asked(RuleText rule) {
-        return rule.conditions().stream().map(Condition::head).filter(line -> line.words().containsKey("finding"))
-                .map(line -> line.word("finding")).distinct().toList();
+        return rule.conditions().stream().map(condition -> condition.head().question())
+                .filter(question -> question.isAbout(Finding.KIND))
+                .map(question -> question.word("finding").orElseThrow()).distinct().toList();
     }
 
     /** The findings that a rule finds or speaks against. */
     static List<String> concluded(RuleText rule) {
-        return rule.conclusions().stream().filter(line -> line.words().containsKey("finding"))
-                .map(line -> line.word("finding")).distinct().toList();
+        return rule.statements().stream().flatMap(statement -> statement.aboutFinding().stream()).distinct().toList();
     }
 
     /** One problem for each circle that goes through one of {@code suspects}; at the suspect. */

@@ -16,4 +16,9 @@ import java.util.Optional;
  */
 public record RuleText(String name, Stage stage, String because, String note, Optional<String> replaces, String file,
         int line, List<Condition> conditions, List<Line> conclusions) {
+
+    /** What it says when it fires, in the order of its sentences. */
+    public List<Statement> statements() {
+        return conclusions.stream().map(Line::statement).toList();
+    }
 }

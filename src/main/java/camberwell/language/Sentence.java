@@ -15,10 +15,10 @@ import java.util.regex.Pattern;
  * @param template the sentence with its gaps, for instance {@code the driver reports {symptom}}
  * @param gaps the gaps in their order
  * @param topic the dictionary's heading above it
- * @param drl what it means to Drools
+ * @param mapping what it means
  * @param fixed the pieces of text around the gaps, one more than there are gaps
  */
-public record Sentence(boolean condition, boolean narrowing, String template, List<Gap> gaps, String topic, String drl,
+public record Sentence(boolean condition, boolean narrowing, String template, List<Gap> gaps, String topic, Mapping mapping,
         List<String> fixed) {
 
     /**
@@ -52,9 +52,11 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
     /**
      * Reads the left side of a dictionary line.
      *
+     * @param right what it means to Drools
      * @param known the gaps met so far, by what stands in the braces: many sentences have the same
+     * @throws IllegalArgumentException if the right side is no pattern on a fact and no conclusion
      */
-    static Sentence parse(boolean condition, String left, String drl, String topic, Map<String, Gap> known) {
+    static Sentence parse(boolean condition, String left, String right, String topic, Map<String, Gap> known) {
         List<Gap> gaps = new ArrayList<>();
         List<String> fixed = new ArrayList<>();
         StringBuilder template = new StringBuilder();
@@ -72,8 +74,9 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
         }
         fixed.add(left.substring(at));
         template.append(left.substring(at));
-        return new Sentence(condition, template.charAt(0) == '-', template.toString(), List.copyOf(gaps), topic, drl,
-                List.copyOf(fixed));
+        boolean narrowing = template.charAt(0) == '-';
+        return new Sentence(condition, narrowing, template.toString(), List.copyOf(gaps), topic,
+                MappingReader.read(condition, narrowing, right), List.copyOf(fixed));
     }
 
     /**
@@ -124,9 +127,33 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
         return true;
     }
 
-    /** Its first word, which says what a conclusion does. */
-    public String verb() {
-        return template.substring(0, (template + " ").indexOf(' '));
+    /** Why it makes no sense with some words that fit its gaps, each tried in its turn. */
+    Optional<String> nonsense() {
+        for (Gap gap : gaps) {
+            for (String word : gap.words()) {
+                Map<String, String> words = exampleWords();
+                words.put(gap.name(), word);
+                Optional<String> wrong = nonsense(words);
+                if (wrong.isPresent() && mapping instanceof Mapping.Pattern) {
+                    return wrong;
+                }
+            }
+        }
+        return nonsense(exampleWords());
+    }
+
+    private Optional<String> nonsense(Map<String, String> words) {
+        try {
+            mapping.filled(words);
+            return Optional.empty();
+        } catch (IllegalArgumentException e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    /** What a conclusion does; empty for a condition. */
+    public Optional<Statement.Verb> verb() {
+        return mapping instanceof Mapping.Consequence consequence ? Optional.of(consequence.verb()) : Optional.empty();
     }
 
     /** The sentence with those words in its gaps. */
@@ -140,6 +167,10 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
 
     /** The sentence with the first word of each list in its gaps. */
     public String example() {
+        return filled(exampleWords());
+    }
+
+    private Map<String, String> exampleWords() {
         Map<String, String> words = new LinkedHashMap<>();
         for (Gap gap : gaps) {
             words.put(gap.name(), switch (gap.name()) {
@@ -152,6 +183,6 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
                 default -> gap.words().get(0);
             });
         }
-        return filled(words);
+        return words;
     }
 }

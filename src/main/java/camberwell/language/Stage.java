@@ -41,18 +41,18 @@ public enum Stage implements Word {
      * Whether a rule of this stage may conclude so. Findings are drawn in any stage but those that act; what acts has
      * its own stage.
      */
-    public boolean allows(Sentence conclusion) {
-        Stage home = homeOf(conclusion);
+    public boolean allows(Statement.Verb verb) {
+        Stage home = homeOf(verb);
         return home == this || home == READINGS && this != CHANGES && this != CAUTIONS;
     }
 
     /** The stage that a conclusion belongs into first of all. */
-    static Stage homeOf(Sentence conclusion) {
-        return switch (conclusion.verb()) {
-            case "find", "speak" -> READINGS;
-            case "propose", "oppose", "withhold" -> CHANGES;
-            case "caution" -> CAUTIONS;
-            default -> DRIVING;
+    static Stage homeOf(Statement.Verb verb) {
+        return switch (verb) {
+            case FIND, SPEAK_AGAINST -> READINGS;
+            case PROPOSE, OPPOSE, WITHHOLD, WITHHOLD_BALANCE -> CHANGES;
+            case CAUTION -> CAUTIONS;
+            case ADVISE -> DRIVING;
         };
     }
 

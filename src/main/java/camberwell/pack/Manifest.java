@@ -3,6 +3,7 @@ package camberwell.pack;
 import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
 import camberwell.yaml.Problems;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -49,21 +50,38 @@ public record Manifest(String name, String version, String author, List<String> 
         return new Manifest(name, version, author, List.copyOf(needs));
     }
 
+    /** Whether a pack may be called that; such a name is a file's name on every system. */
+    static boolean isName(String name) {
+        return NAME.matcher(name).matches();
+    }
+
     private static boolean isNeed(String need) {
         String[] words = need.split(" ");
         return words.length <= 2 && NAME.matcher(words[0]).matches()
                 && (words.length == 1 || VERSION.matcher(words[1]).matches());
     }
 
-    /** Those needs that neither this camberwell nor the folders before meet. */
-    List<String> unmet(List<Manifest> before) {
-        return needs.stream().filter(need -> {
+    /** What stands in its way beside {@code before}, the packs that are read before it: each need that is not met. */
+    public List<String> obstacles(List<Manifest> before) {
+        List<String> obstacles = new ArrayList<>();
+        for (String need : needs) {
             String[] words = need.split(" ");
             String least = words.length > 1 ? words[1] : "0";
-            return !(words[0].equals("camberwell") && compare(CAMBERWELL, least) >= 0)
-                    && before.stream().noneMatch(other -> other.name.equals(words[0])
-                    && compare(other.version, least) >= 0);
-        }).toList();
+            Optional<Manifest> other = before.stream().filter(it -> it.name.equals(words[0])).findFirst();
+            if (words[0].equals("camberwell")) {
+                if (compare(CAMBERWELL, least) < 0) {
+                    obstacles.add("needs camberwell " + least + ", and this is " + CAMBERWELL
+                            + "; install a newer camberwell");
+                }
+            } else if (other.isEmpty()) {
+                obstacles.add("needs " + need + ", which is not here; name it with --rules before this one");
+            } else if (compare(other.get().version, least) < 0) {
+                obstacles.add("needs " + need + ", and the one here is " + other.get().version);
+            }
+        }
+        before.stream().filter(other -> other.name.equals(name)).forEach(other -> obstacles.add("is in use twice, in version "
+                + other.version + " and in version " + version + "; take one of them"));
+        return obstacles;
     }
 
     private static int compare(String one, String other) {

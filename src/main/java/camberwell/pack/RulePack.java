@@ -162,6 +162,16 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         return Optional.empty();
     }
 
+    /** The same pack by another name in messages. */
+    RulePack named(String other) {
+        return new RulePack(other, manifest, trusted, files);
+    }
+
+    /** What it is called where its rules are cited: its own name and version, or else as the person named it. */
+    public String title() {
+        return manifest.map(own -> own.name() + " " + own.version()).orElse(name);
+    }
+
     /** The rule files, by path. */
     Map<String, String> rules() {
         return only(path -> path.endsWith(".dslr"));

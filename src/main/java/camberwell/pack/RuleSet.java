@@ -60,9 +60,8 @@ public final class RuleSet {
         List<Manifest> manifests = new ArrayList<>();
         for (RulePack pack : packs) {
             pack.manifest().ifPresent(manifest -> {
-                manifest.unmet(manifests).forEach(need -> set.packProblems.add(Problem.error(
-                        pack.name() + "/" + RulePack.MANIFEST, 1, 1, "needs " + need
-                        + ", which is not here; name it with --rules before this one")));
+                manifest.obstacles(manifests).forEach(obstacle -> set.packProblems.add(Problem.error(
+                        pack.name() + "/" + RulePack.MANIFEST, 1, 1, obstacle)));
                 manifests.add(manifest);
             });
             set.add(pack, names);
@@ -156,7 +155,7 @@ public final class RuleSet {
     }
 
     /** The rules that do not hold any more, each with the one that took its place. */
-    Map<RuleText, RuleText> replaced() {
+    public Map<RuleText, RuleText> replaced() {
         return Collections.unmodifiableMap(replaced);
     }
 

@@ -38,7 +38,7 @@ public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, Lis
 
     /** The reading of that state at that place, if it shows. */
     public Optional<Reading> find(String place, Reading.State state) {
-        return readings.stream().filter(reading -> reading.of(place) && reading.state() == state).findFirst();
+        return readings.stream().filter(reading -> reading.place().is(place) && reading.state() == state).findFirst();
     }
 
     /** What was read about that subject on that axle or one of its wheels, clearest first: the first one decides. */

@@ -3,6 +3,7 @@ package camberwell.report;
 import camberwell.advice.Advice;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
+import camberwell.advice.Experience;
 import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
@@ -12,6 +13,7 @@ import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.vocabulary.Audience;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -29,6 +31,7 @@ public final class AdviceText {
     private final boolean engineer;
     private final int top;
     private final boolean terms;
+    private List<String> beside = List.of();
 
     /**
      * @param audience club, or engineer for every finding, rule and term; for newcomers there is {@link NewcomerText}
@@ -45,6 +48,12 @@ public final class AdviceText {
     /** Text for a club driver. */
     public AdviceText(Notes notes, int top, boolean terms) {
         this(notes, Audience.CLUB, top, terms);
+    }
+
+    /** The same, where {@code explain} needs these options too to come to the same advice. */
+    public AdviceText beside(List<String> options) {
+        beside = List.copyOf(options);
+        return this;
     }
 
     /** Writes {@code advice} on {@code page}. */
@@ -65,7 +74,8 @@ public final class AdviceText {
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
             Predictions predictions = advice.predictions();
-            advice.changes().stream().limit(top).forEach(change -> change(change, predictions, page));
+            advice.changes().stream().limit(top).forEach(change ->
+                    change(change, predictions, advice.experience(), page));
             if (advice.changes().size() > top) {
                 page.blank().paragraph(0, advice.changes().size() - top + " more with --top "
                         + advice.changes().size());
@@ -75,10 +85,12 @@ public final class AdviceText {
             driving("For the driver", advice.driving(), page);
         }
         conflicts(advice.conflicts(), page);
-        withheld(advice.withheld(), page);
+        withheld(advice.withheld(), advice.experience(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
-            page.heading("How the first one came about").command("camberwell", "explain", advice.run().source(),
-                    "--change", advice.changes().get(0).change().id());
+            List<String> words = new ArrayList<>(List.of("camberwell", "explain", advice.run().source(),
+                    "--change", advice.changes().get(0).change().id()));
+            words.addAll(beside);
+            page.heading("How the first one came about").command(words.toArray(String[]::new));
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
@@ -122,13 +134,14 @@ public final class AdviceText {
         }
     }
 
-    private void change(RankedChange change, Predictions predictions, Page page) {
+    private void change(RankedChange change, Predictions predictions, Experience experience, Page page) {
         page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
         List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
         for (Size.WheelSize wheel : wheels) {
             page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
         page.labelled(3, "Why", change.way().rationale());
+        experience.of(change.change()).ifPresent(learned -> page.labelled(3, "Tried", Words.learned(learned)));
         if (!change.score().helps().isEmpty()) {
             page.labelled(3, "Helps", change.score().helps().stream().limit(MOST_HELPS)
                     .map(help -> help.complaint().text()).collect(Collectors.joining("; ")));
@@ -179,11 +192,13 @@ public final class AdviceText {
         }
     }
 
-    private static void withheld(List<Withheld> withheld, Page page) {
+    private static void withheld(List<Withheld> withheld, Experience experience, Page page) {
         if (!withheld.isEmpty()) {
             page.heading("Not now");
             withheld.forEach(change -> page.point(0, Words.sentence(Words.change(change.change())) + ": "
-                    + change.reason()));
+                    + change.reason() + experience.of(change.change()).map(learned ->
+                            (change.reason().startsWith("tried") ? "" : "; tried " + learned.text())
+                                    + Words.shift(learned)).orElse("")));
         }
     }
 }

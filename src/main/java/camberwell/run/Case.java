@@ -21,12 +21,13 @@ import java.util.Optional;
  * @param earlier earlier runs of the same car, oldest first, from which camber sizing can learn
  * @param carFile the file that the car was read from; empty when it stands in the case itself
  * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
- * @param heard what was understood of the driver's own words; the reports have it already
- * @param answered what a debrief asked and need not ask again: the word of a question, after the number of a complaint
+ * @param tried what was changed since the complaints began, oldest first, and what came of it
+ * @param driven the run as the book keeps it: number, date, laps
+ * @param talked what was said of it; the reports have it already
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
         List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
-        Optional<Heard> heard, List<String> answered) {
+        List<Tried> tried, Driven driven, Talked talked) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -34,19 +35,19 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         reports = List.copyOf(reports);
         earlier = List.copyOf(earlier);
         setup = ordered(Adjuster.class, setup);
-        answered = List.copyOf(answered);
+        tried = List.copyOf(tried);
     }
 
-    /** A case of which nobody has spoken. */
+    /** A case on which nothing was tried yet. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
-        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, Optional.empty(), List.of());
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, List.of(), Driven.UNKNOWN, Talked.NOTHING);
     }
 
     /** A case whose car stands in it, as it ran. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier) {
-        this(title, source, car, conditions, tyres, reports, earlier, Optional.empty(), Map.of(), Optional.empty(), List.of());
+        this(title, source, car, conditions, tyres, reports, earlier, Optional.empty(), Map.of());
     }
 
     private static <K extends Enum<K>, V> Map<K, V> ordered(Class<K> type, Map<K, V> map) {
@@ -57,32 +58,12 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, heard, answered);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
     }
 
-    /** The same case with more known of its car. */
-    public Case withCar(Car other) {
-        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, heard, answered);
-    }
-
-    /** The same case on another day, or on another surface. */
-    public Case withConditions(Conditions others) {
-        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, heard, answered);
-    }
-
-    /** The same case with more answered. */
-    public Case withAnswered(List<String> words) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, heard, words);
-    }
-
-    /** The same case with other complaints. */
-    public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, heard, answered);
-    }
-
-    /** The same case with other tyre readings. */
-    public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, heard, answered);
+    /** What was understood of the driver's own words, if any were said. */
+    public Optional<Heard> heard() {
+        return talked.heard();
     }
 
     /** The same case with what the driver said of it: the complaints on top, and the surface. */
@@ -90,7 +71,33 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         List<Report> all = new ArrayList<>(reports);
         said.told().stream().map(Report::of).filter(report -> !all.contains(report)).forEach(all::add);
         return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres, all,
-                earlier, carFile, setup, Optional.of(said), answered);
+                earlier, carFile, setup, tried, driven, new Talked(Optional.of(said), talked.answered()));
+    }
+
+    /** The same case with other things answered in a debrief. */
+    public Case withAnswered(List<String> words) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven,
+                new Talked(talked.heard(), words));
+    }
+
+    /** The same case with more known of its car. */
+    public Case withCar(Car other) {
+        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+    }
+
+    /** The same case with other complaints. */
+    public Case withReports(List<Report> others) {
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven, talked);
+    }
+
+    /** The same case on another day, or of another place. */
+    public Case withConditions(Conditions others) {
+        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+    }
+
+    /** The same case with other tyre readings. */
+    public Case withTyres(Map<Wheel, TyreReading> others) {
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven, talked);
     }
 
     /**
@@ -107,6 +114,36 @@ public record Case(String title, String source, Car car, Conditions conditions, 
             }
         });
         return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
-                heard, answered);
+                tried, driven, talked);
+    }
+
+    /** The same case with other changes tried. */
+    public Case withTried(List<Tried> others) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven, talked);
+    }
+
+    /** The same case of another run. */
+    public Case withDriven(Driven other) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other, talked);
+    }
+
+    /** The same case under another title. */
+    public Case withTitle(String other) {
+        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+    }
+
+    /** The same case with other earlier runs. */
+    public Case withEarlier(List<Case> others) {
+        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven, talked);
+    }
+
+    /**
+     * The same case of another car, or of one whose file was edited, set as this one is where it can be.
+     *
+     * @param file the file that the car was read from
+     */
+    public Case ofCar(Car other, Optional<String> file) {
+        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven, talked)
+                .withSetup(setup);
     }
 }

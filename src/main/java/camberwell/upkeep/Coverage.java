@@ -6,8 +6,8 @@ import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.engine.RuleBase;
 import camberwell.knowledge.Notes;
-import camberwell.language.Line;
 import camberwell.language.RuleText;
+import camberwell.language.Statement;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -15,7 +15,6 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
-import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -77,7 +76,8 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
                 }
             }
         }
-        return new Coverage(List.copyOf(cells), never("propose", rules), never("oppose", rules),
+        return new Coverage(List.copyOf(cells), never(Statement.Propose.class, rules),
+                never(Statement.Oppose.class, rules),
                 unused(rules, notes));
     }
 
@@ -139,16 +139,10 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
         return new Car("a car with everything", Optional.of(drive), adjusters, Map.of(), Map.of(), false);
     }
 
-    private static List<Change> never(String verb, RuleBase rules) {
+    private static List<Change> never(Class<? extends Statement> said, RuleBase rules) {
         List<Change> never = new ArrayList<>(Change.all());
-        for (RuleText rule : rules.rules().values()) {
-            for (Line line : rule.conclusions()) {
-                if (line.text().startsWith(verb + " ")) {
-                    never.remove(new Change(Word.of(Adjuster.class, line.word("adjuster")),
-                            Word.of(Direction.class, line.word("direction"))));
-                }
-            }
-        }
+        rules.rules().values().forEach(rule -> rule.statements().stream().filter(said::isInstance)
+                .forEach(statement -> statement.aboutChange().ifPresent(never::remove)));
         return List.copyOf(never);
     }
 
@@ -157,7 +151,7 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
         unused.removeAll(Advisor.generalCautions(notes));
         for (RuleText rule : rules.rules().values()) {
             unused.remove(rule.note());
-            rule.conclusions().forEach(line -> unused.removeAll(line.words().values()));
+            rule.statements().forEach(statement -> unused.removeAll(statement.notes()));
         }
         return List.copyOf(unused);
     }

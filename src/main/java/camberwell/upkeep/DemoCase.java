@@ -1,9 +1,14 @@
 package camberwell.upkeep;
 
+import camberwell.fact.Finding;
+import camberwell.fact.Passing;
+import camberwell.fact.Setup;
 import camberwell.language.Asked;
 import camberwell.language.Condition;
+import camberwell.language.Question;
 import camberwell.language.RuleGraph;
 import camberwell.language.RuleText;
+import camberwell.language.Statement;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
@@ -39,8 +44,8 @@ public final class DemoCase {
 
     private final Collection<RuleText> rules;
     private final List<Map<String, String>> reports = new ArrayList<>();
-    private final Map<String, Asked.Passing> car = new TreeMap<>();
-    private final Map<String, Asked.Passing> day = new TreeMap<>();
+    private final Map<String, Passing> car = new TreeMap<>();
+    private final Map<String, Passing> day = new TreeMap<>();
     private final Map<String, String> readings = new TreeMap<>();
 
     private DemoCase(Collection<RuleText> rules) {
@@ -57,23 +62,22 @@ public final class DemoCase {
     private void meet(RuleText rule, Set<String> met, int depth) {
         for (Condition condition : rule.conditions()) {
             Asked asked = Asked.of(condition);
-            switch (asked.about()) {
-                case "report" -> {
-                    if (!asked.negative()) {
-                        report(asked);
-                    }
-                }
-                case "car" -> asked.passes().forEach((key, passing) -> car.merge(key, passing, Asked.Passing::and));
-                case "day" -> asked.passes().forEach((key, passing) -> day.merge(key, passing, Asked.Passing::and));
-                case "reading" -> asked.passes().forEach((key, passing) ->
+            if (asked.ofReport() && !asked.negative()) {
+                report(asked);
+            } else if (asked.ofCar()) {
+                asked.passes().forEach((key, passing) -> car.merge(key, passing, Passing::and));
+            } else if (asked.ofDay()) {
+                asked.passes().forEach((key, passing) -> day.merge(key, passing, Passing::and));
+            } else if (asked.ofReadings()) {
+                asked.passes().forEach((key, passing) ->
                         readings.put(key, passing.words().stream().findFirst().orElse("")));
-                default -> { }
             }
         }
         for (Condition condition : rule.conditions()) {
-            String finding = condition.head().words().get("finding");
-            if (finding != null && !condition.negative() && depth < DEEPEST && met.add(finding)) {
-                strongest(finding).ifPresent(by -> meet(by, met, depth + 1));
+            Question question = condition.question();
+            if (question.isAbout(Finding.KIND) && !question.negative() && depth < DEEPEST) {
+                question.word("finding").filter(met::add).flatMap(this::strongest)
+                        .ifPresent(by -> meet(by, met, depth + 1));
             }
         }
     }
@@ -86,28 +90,24 @@ public final class DemoCase {
     }
 
     private boolean possible(RuleText rule) {
-        return rule.conditions().stream().map(Asked::of).allMatch(asked -> switch (asked.about()) {
-            case "car" -> goesWith(asked, car);
-            case "day" -> goesWith(asked, day);
-            default -> true;
-        });
+        return rule.conditions().stream().map(Asked::of).allMatch(asked -> !asked.ofCar() && !asked.ofDay()
+                || goesWith(asked, asked.ofCar() ? car : day));
     }
 
-    private static boolean goesWith(Asked asked, Map<String, Asked.Passing> so) {
+    private static boolean goesWith(Asked asked, Map<String, Passing> so) {
         return asked.passes().entrySet().stream().noneMatch(entry -> so.containsKey(entry.getKey())
                 && so.get(entry.getKey()).and(entry.getValue()).nothing());
     }
 
     private static double certainty(RuleText rule, String finding) {
-        return rule.conclusions().stream().filter(line -> line.sentence().verb().equals("find"))
-                .filter(line -> line.word("finding").equals(finding))
-                .mapToDouble(line -> Double.parseDouble(line.word("certainty"))).max().orElse(0);
+        return rule.statements().stream().filter(said -> said instanceof Statement.Find find
+                && find.finding().equals(finding)).mapToDouble(Statement::certainty).max().orElse(0);
     }
 
     private void report(Asked asked) {
         Map<String, String> report = new LinkedHashMap<>();
         for (String key : List.of("symptom", "where", "phase", "speed", "severity", "occurrence", "since", "turn")) {
-            Asked.Passing passing = asked.passes().get(key);
+            Passing passing = asked.passes().get(key);
             if (passing != null) {
                 report.put(key, chosen(passing));
             } else if (key.equals("severity")) {
@@ -123,7 +123,7 @@ public final class DemoCase {
         }
     }
 
-    private static String chosen(Asked.Passing passing) {
+    private static String chosen(Passing passing) {
         return LIKED.stream().filter(passing.words()::contains).findFirst()
                 .orElseGet(() -> passing.words().stream().findFirst().orElse(""));
     }
@@ -156,7 +156,7 @@ public final class DemoCase {
     private Map<Adjuster, String> adjusters() {
         Map<Adjuster, String> settings = new EnumMap<>(Adjuster.class);
         for (Adjuster adjuster : Adjuster.values()) {
-            Asked.Passing adjustable = car.get("adjustable " + adjuster.id());
+            Passing adjustable = car.get(Setup.adjustable(adjuster));
             boolean lacks = adjustable != null && adjustable.words().contains("no");
             boolean wanted = adjustable != null && !lacks;
             boolean usual = adjuster.wheel().isEmpty() && adjuster.adjustment() != Adjustment.WING;
@@ -171,23 +171,23 @@ public final class DemoCase {
         Typical typical = adjuster.typical();
         double usual = typical.now().value();
         double now = switch (adjuster.adjustment()) {
-            case TOE -> value(adjuster.spoken(), usual, 0.1);
-            case CAMBER -> -value(adjuster.spoken(), -usual, 0.4);
-            case CASTER -> value(adjuster.spoken(), usual, 0.5);
+            case TOE -> value(adjuster, usual, 0.1);
+            case CAMBER -> value(adjuster, usual, 0.4);
+            case CASTER -> value(adjuster, usual, 0.5);
             default -> usual;
         };
         return range(now, typical);
     }
 
     /** A figure that passes, {@code by} away from the border; the usual one where it passes. */
-    private double value(String property, double usual, double by) {
-        Asked.Passing passing = car.get(property);
+    private double value(Adjuster adjuster, double usual, double by) {
+        Passing passing = car.get(adjuster.id());
         if (passing == null || usual > passing.above() && usual < passing.below()) {
             return usual;
         }
         boolean open = passing.below() == Double.MAX_VALUE || passing.above() == -Double.MAX_VALUE;
         double away = open ? by : (passing.below() - passing.above()) / 2;
-        return usual <= passing.above() ? passing.above() + away : Math.max(passing.below() - away, -0.5);
+        return usual <= passing.above() ? passing.above() + away : passing.below() - away;
     }
 
     private static String range(double now, Typical typical) {
@@ -213,10 +213,10 @@ public final class DemoCase {
         for (String wheel : List.of("front-left", "front-right", "rear-left", "rear-right")) {
             String axle = wheel.substring(0, wheel.indexOf('-'));
             List<String> read = new ArrayList<>();
-            if ("yes".equals(readings.get(axle + " temperature read")) || axle.equals(otherOfHotter())) {
+            if ("yes".equals(readings.get(axle + " pyrometer read")) || axle.equals(otherOfHotter())) {
                 read.add(tread(axle, wheel.endsWith("left")));
             }
-            if ("yes".equals(readings.get(axle + " pressure read"))) {
+            if ("yes".equals(readings.get(axle + " gauge read"))) {
                 read.add("cold-pressure: 1.40 bar, hot-pressure: " + two(1.9 + overTarget(axle, wheel)) + " bar");
             }
             if (!read.isEmpty()) {

@@ -1,16 +1,17 @@
 package camberwell.upkeep;
 
+import camberwell.fact.Finding;
 import camberwell.language.Asked;
 import camberwell.language.Condition;
 import camberwell.language.Line;
 import camberwell.language.Names;
+import camberwell.language.Question;
 import camberwell.language.RuleGraph;
 import camberwell.language.RuleText;
+import camberwell.language.Statement;
 import camberwell.pack.RuleSet;
 import camberwell.problem.Problem;
-import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Nearest;
-import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -34,6 +35,7 @@ public final class RuleCheck {
     private final UnaryOperator<String> fileOfNote;
     private final List<RuleText> all;
     private final Map<String, List<Asked>> asks = new HashMap<>();
+    private final Map<String, List<Statement>> says = new HashMap<>();
     private final Map<String, Integer> place = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
@@ -49,6 +51,7 @@ public final class RuleCheck {
         this.all = List.copyOf(set.rules().values());
         for (RuleText rule : all) {
             asks.put(rule.name(), asked(rule));
+            says.put(rule.name(), rule.statements());
             place.put(rule.name(), place.size());
         }
     }
@@ -171,16 +174,15 @@ public final class RuleCheck {
         Map<String, List<RuleText>> topics = new HashMap<>();
         for (RuleText rule : all) {
             Set<String> of = new TreeSet<>();
-            rule.conclusions().forEach(line -> of.add(topic(line)));
+            rule.statements().forEach(statement -> of.add(topic(statement)));
             of.forEach(topic -> topics.computeIfAbsent(topic, key -> new ArrayList<>()).add(rule));
         }
         return topics;
     }
 
-    private static String topic(Line line) {
-        return line.words().containsKey("adjuster") ? line.word("adjuster")
-                : line.words().containsKey("finding") ? line.word("finding")
-                : line.sentence().template() + line.words().values();
+    private static String topic(Statement statement) {
+        return statement.aboutChange().map(change -> change.adjuster().id())
+                .or(statement::aboutFinding).orElseGet(statement::toString);
     }
 
     /** Whether whenever {@code one} fires {@code other} fires too. */
@@ -217,25 +219,16 @@ public final class RuleCheck {
     }
 
     /** Whether all that {@code one} says {@code other} says too, with or without regard to the certainty. */
-    private static boolean says(RuleText one, RuleText other, boolean withCertainty) {
-        for (Line line : one.conclusions()) {
-            boolean said = false;
-            for (Line candidate : other.conclusions()) {
-                said |= line.sentence() == candidate.sentence() && line.words().entrySet().stream().allMatch(word ->
-                        !withCertainty && word.getKey().equals("certainty")
-                        || word.getValue().equals(candidate.word(word.getKey())));
-            }
-            if (!said) {
-                return false;
-            }
-        }
-        return true;
+    private boolean says(RuleText one, RuleText other, boolean withCertainty) {
+        List<Statement> said = says.get(other.name());
+        return says.get(one.name()).stream().allMatch(statement -> said.stream().anyMatch(candidate ->
+                withCertainty ? candidate.equals(statement) : candidate.saysSameAs(statement)));
     }
 
     private void opposites(RuleText rule, RuleText other) {
         for (Line one : rule.conclusions()) {
             for (Line two : other.conclusions()) {
-                if (opposite(one, two) && (rule != other || one.line() < two.line())) {
+                if (one.statement().isOppositeOf(two.statement()) && (rule != other || one.line() < two.line())) {
                     problems.add(Problem.error(rule.file(), one.line(), one.column(), rule == other
                             ? "the rule \"" + rule.name() + "\" says both \"" + one.text() + "\" and \"" + two.text()
                             + "\"" : "\"" + one.text() + "\" is the opposite of what \"" + other.name() + "\" ("
@@ -245,52 +238,38 @@ public final class RuleCheck {
         }
     }
 
-    private static boolean opposite(Line one, Line other) {
-        String verb = one.sentence().verb();
-        String otherVerb = other.sentence().verb();
-        if (one.words().containsKey("finding") && other.words().containsKey("finding")) {
-            return one.word("finding").equals(other.word("finding")) && !verb.equals(otherVerb);
-        }
-        if (one.words().containsKey("adjuster") && other.words().containsKey("adjuster")) {
-            boolean sameWay = one.word("direction").equals(other.word("direction"));
-            boolean proposes = verb.equals("propose");
-            boolean otherProposes = otherVerb.equals("propose");
-            return one.word("adjuster").equals(other.word("adjuster"))
-                    && (sameWay ? proposes != otherProposes : proposes && otherProposes);
-        }
-        return false;
-    }
-
     private void findings(List<RuleText> subjects) {
         List<RuleText> everything = new ArrayList<>(all);
         everything.addAll(set.broken());
         Set<String> found = new TreeSet<>();
         Set<String> asked = new TreeSet<>();
         for (RuleText rule : everything) {
-            rule.conclusions().stream().filter(line -> line.sentence().verb().equals("find"))
-                    .forEach(line -> found.add(line.word("finding")));
+            rule.statements().stream().filter(Statement.Find.class::isInstance)
+                    .forEach(statement -> found.add(statement.aboutFinding().orElseThrow()));
             asked.addAll(RuleGraph.asked(rule));
         }
         Set<String> told = new HashSet<>();
         for (RuleText rule : subjects) {
             for (Condition condition : rule.conditions()) {
-                nothingConcludes(rule, condition.head(), found, told);
+                Question question = condition.head().question();
+                if (question.isAbout(Finding.KIND)) {
+                    nothingConcludes(rule, condition.head(), question.word("finding").orElseThrow(), found, told);
+                }
             }
             for (Line line : rule.conclusions()) {
-                if (line.sentence().verb().equals("speak")) {
-                    nothingConcludes(rule, line, found, told);
-                } else if (line.sentence().verb().equals("find") && !asked.contains(line.word("finding"))
-                        && told.add("unused " + line.word("finding"))) {
+                if (line.statement() instanceof Statement.SpeakAgainst against) {
+                    nothingConcludes(rule, line, against.finding(), found, told);
+                } else if (line.statement() instanceof Statement.Find find && !asked.contains(find.finding())
+                        && told.add("unused " + find.finding())) {
                     problems.add(Problem.error(rule.file(), line.line(), line.column(), "the finding \""
-                            + line.word("finding") + "\" leads nowhere: no rule asks for it"));
+                            + find.finding() + "\" leads nowhere: no rule asks for it"));
                 }
             }
         }
     }
 
-    private void nothingConcludes(RuleText rule, Line line, Set<String> found, Set<String> told) {
-        String finding = line.words().get("finding");
-        if (finding != null && !found.contains(finding) && told.add(finding)) {
+    private void nothingConcludes(RuleText rule, Line line, String finding, Set<String> found, Set<String> told) {
+        if (!found.contains(finding) && told.add(finding)) {
             problems.add(Problem.error(rule.file(), line.line(), line.column(), "no rule finds \"" + finding + "\"",
                     Nearest.to(finding, found)));
         }
@@ -302,10 +281,7 @@ public final class RuleCheck {
         everything.addAll(set.broken());
         for (RuleText rule : everything) {
             reached.add(rule.note());
-            for (Line line : rule.conclusions()) {
-                line.words().forEach((gap, word) -> reached.add(gap.equals("adjuster")
-                        ? Word.of(Adjuster.class, word).note() : word));
-            }
+            rule.statements().forEach(statement -> reached.addAll(statement.notes()));
         }
         for (String note : new TreeSet<>(notes)) {
             if (!reached.contains(note)) {

@@ -2,6 +2,8 @@ package camberwell.yaml;
 
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -24,6 +26,9 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * code is the only list of them; {@link #done()} notes the others.
  */
 public final class Fields {
+
+    private static final int LONGEST_COUNT = 9;
+    private static final List<String> YES_NO = List.of("yes", "no", "true", "false");
 
     private final MappingNode map;
     private final Document in;
@@ -113,9 +118,19 @@ public final class Fields {
         return List.copyOf(entries.keySet());
     }
 
+    /** Whether no key stands here. */
+    public boolean empty() {
+        return entries.isEmpty();
+    }
+
     /** Whether the value of a key is a map. */
     public boolean holdsMap(String key) {
         return entries.containsKey(key) && entries.get(key).getValueNode() instanceof MappingNode;
+    }
+
+    /** Whether the value of a key is a list. */
+    public boolean holdsList(String key) {
+        return entries.containsKey(key) && entries.get(key).getValueNode() instanceof SequenceNode;
     }
 
     /** Notes that a key is missing when it is. */
@@ -196,6 +211,19 @@ public final class Fields {
         });
     }
 
+    /** A whole number from {@code least} to {@code most}, where it stands. */
+    public Optional<Integer> whole(String key, int least, int most) {
+        return node(key).flatMap(node -> {
+            String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            if (text.matches("[-+]?[0-9]{1,9}") && Integer.parseInt(text) >= least && Integer.parseInt(text) <= most) {
+                return Optional.of(Integer.parseInt(text));
+            }
+            in.error(node, Text.quoted(key) + " should be a whole number from " + least + " to " + most + ", not "
+                    + Document.kind(node));
+            return Optional.empty();
+        });
+    }
+
     private static String shown(double number) {
         return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
     }
@@ -207,24 +235,72 @@ public final class Fields {
 
     /** One of a few words. */
     public Optional<String> choice(String key, List<String> words) {
-        return node(key).flatMap(node -> {
-            if (!(node instanceof ScalarNode scalar)) {
-                in.error(node, Text.quoted(key) + " should be " + Text.oneOf(words) + ", not " + Document.kind(node));
-                return Optional.empty();
-            }
-            if (words.contains(scalar.getValue())) {
-                return Optional.of(scalar.getValue());
-            }
-            Optional<String> meant = Nearest.to(scalar.getValue(), words);
-            in.error(node, Text.quoted(key) + " cannot be " + Text.quoted(scalar.getValue())
-                    + (meant.isPresent() ? "" : "; it is " + Text.oneOf(words)), meant);
+        return node(key).flatMap(node -> choice(node, key, words));
+    }
+
+    /** One of a few words, or a list of them. */
+    public List<String> choices(String key, List<String> words) {
+        List<String> chosen = new ArrayList<>();
+        List<Node> nodes = holdsList(key) ? list(key) : node(key).map(List::of).orElse(List.of());
+        nodes.forEach(node -> choice(node, key, words).ifPresent(chosen::add));
+        return chosen;
+    }
+
+    private Optional<String> choice(Node node, String key, List<String> words) {
+        if (!(node instanceof ScalarNode scalar)) {
+            in.error(node, Text.quoted(key) + " should be " + Text.oneOf(words) + ", not " + Document.kind(node));
             return Optional.empty();
-        });
+        }
+        if (words.contains(scalar.getValue())) {
+            return Optional.of(scalar.getValue());
+        }
+        Optional<String> meant = Nearest.to(scalar.getValue(), words);
+        in.error(node, Text.quoted(key) + " cannot be " + Text.quoted(scalar.getValue())
+                + (meant.isPresent() ? "" : "; it is " + Text.oneOf(words)), meant);
+        return Optional.empty();
     }
 
     /** A quantity. */
     public Optional<Quantity> quantity(String key, Measure measure) {
         return node(key).flatMap(node -> Quantities.read(measure, node, in));
+    }
+
+    /** A whole number from {@code least} to {@code most}. */
+    public Optional<Integer> count(String key, int least, int most) {
+        return node(key).flatMap(node -> {
+            String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            if (!text.isEmpty() && text.length() <= LONGEST_COUNT && text.chars().allMatch(it -> it >= '0' && it <= '9')
+                    && Integer.parseInt(text) >= least && Integer.parseInt(text) <= most) {
+                return Optional.of(Integer.parseInt(text));
+            }
+            in.error(node, Text.quoted(key) + " should be a whole number from " + least + " to " + most + ", not "
+                    + Document.kind(node));
+            return Optional.empty();
+        });
+    }
+
+    /** Whether the key says yes; no where it is not there. */
+    public boolean yes(String key) {
+        return choice(key, YES_NO).filter(it -> it.equals("yes") || it.equals("true")).isPresent();
+    }
+
+    /** A change, written {@code front-camber less-negative}. */
+    public Optional<Change> change(String key) {
+        return node(key).flatMap(node -> {
+            String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            Optional<Change> change = Change.parse(text);
+            if (change.isEmpty()) {
+                Optional<Adjuster> adjuster = Word.find(Adjuster.class, text.split("\\s", 2)[0]);
+                List<String> known = adjuster.map(it -> it.directions().stream()
+                        .map(way -> new Change(it, way).id()).toList())
+                        .orElseGet(() -> Change.all().stream().map(Change::id).toList());
+                Optional<String> meant = Nearest.to(text, known);
+                in.error(node, Text.quoted(key) + " cannot be " + Document.kind(node) + (meant.isPresent() ? ""
+                        : adjuster.isPresent() ? "; it is " + Text.oneOf(known)
+                        : "; write an adjuster and a direction, like \"rear-wing more\""), meant);
+            }
+            return change;
+        });
     }
 
     /** A map below this one. */
@@ -258,9 +334,19 @@ public final class Fields {
         return Optional.empty();
     }
 
-    /** Notes an error at a key. */
+    /** Notes an error in the map as a whole. */
+    public void error(String message) {
+        in.error(map, message);
+    }
+
+    /** Notes an error at the value of a key, or at the map where there is none. */
     public void error(String key, String message) {
-        in.error(entries.get(key).getValueNode(), message);
+        error(key, message, Optional.empty());
+    }
+
+    /** Notes an error at the value of a key, or at the map where there is none, with what was most likely meant. */
+    public void error(String key, String message, Optional<String> suggestion) {
+        in.error(entries.containsKey(key) ? entries.get(key).getValueNode() : map, message, suggestion);
     }
 
     /** Notes an error at the name of a key. */
@@ -271,6 +357,12 @@ public final class Fields {
     /** Notes a warning at a key. */
     public void warn(String key, String message) {
         in.warn(entries.get(key).getValueNode(), message);
+    }
+
+    /** Notes every key that nobody asked for and that is not among {@code others}, which need not be asked for. */
+    public void done(List<String> others) {
+        known.addAll(others);
+        done();
     }
 
     /** Notes every key that nobody asked for. */

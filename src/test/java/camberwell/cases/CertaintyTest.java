@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.fact.Certainty;
 import camberwell.fact.Premise;
+import camberwell.language.Statement;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -110,8 +111,8 @@ class CertaintyTest {
         List<String> wrong = new ArrayList<>();
         Paddock.cases().values().forEach(run -> Paddock.all(Paddock.conclude(Paddock.premises(run))).forEach(it -> {
             double least = it.premises().stream().mapToDouble(Premise::certainty).min().orElseThrow();
-            boolean written = Paddock.rules().rules().get(it.rule()).conclusions().stream()
-                    .map(line -> line.words().getOrDefault("certainty", "1")).mapToDouble(Double::parseDouble)
+            boolean written = Paddock.rules().rules().get(it.rule()).statements().stream()
+                    .mapToDouble(Statement::certainty)
                     .anyMatch(strength -> Math.abs(strength * least - Math.abs(it.certainty())) < TOLERANCE);
             if (!written) {
                 wrong.add(it.rule() + " concludes " + it.certainty() + " from " + least);

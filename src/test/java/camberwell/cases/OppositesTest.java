@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Note;
-import camberwell.language.Line;
 import camberwell.language.RuleText;
+import camberwell.language.Statement;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
@@ -73,13 +73,8 @@ class OppositesTest {
         for (RuleText rule : Paddock.rules().rules().values()) {
             Set<Change> proposed = new HashSet<>();
             Set<Change> opposed = new HashSet<>();
-            for (Line line : rule.conclusions()) {
-                if (line.words().containsKey("adjuster")) {
-                    Change change = new Change(Word.of(Adjuster.class, line.word("adjuster")),
-                            Word.of(Direction.class, line.word("direction")));
-                    (line.text().startsWith("propose") ? proposed : opposed).add(change);
-                }
-            }
+            rule.statements().forEach(said -> said.aboutChange().ifPresent(change ->
+                    (said instanceof Statement.Propose ? proposed : opposed).add(change)));
             if (proposed.stream().anyMatch(change -> opposed.contains(change)
                     || proposed.contains(change.opposite()))) {
                 offenders.add(rule.name());

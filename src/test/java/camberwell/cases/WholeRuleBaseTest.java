@@ -63,9 +63,7 @@ class WholeRuleBaseTest {
         Set<String> unused = new TreeSet<>(Paddock.notes().names());
         for (RuleText rule : Paddock.rules().rules().values()) {
             unused.remove(rule.note());
-            for (Line line : rule.conclusions()) {
-                unused.removeAll(line.words().values());
-            }
+            rule.statements().forEach(statement -> unused.removeAll(statement.notes()));
         }
         Paddock.advise(Paddock.run("pushes-in-snaps-out")).cautions().forEach(note -> unused.remove(note.name()));
         assertEquals(Set.of(), unused);

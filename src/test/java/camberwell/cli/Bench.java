@@ -1,5 +1,6 @@
 package camberwell.cli;
 
+import camberwell.pack.Shelf;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -14,8 +15,10 @@ final class Bench {
 
     final Path directory;
     final Path cache;
+    private final Shelf shelf;
 
     Bench(Path directory) {
+        this.shelf = new Shelf(directory.resolve(".shelf-of-the-test"));
         this.directory = directory;
         this.cache = directory.resolve(".cache-of-the-test");
     }
@@ -51,7 +54,7 @@ final class Bench {
         Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)), directory, 100, false, false);
-        int code = Main.run(console, new Engine(home(), cache), arguments);
+        int code = Main.run(console, new Engine(home(), cache).withShelf(shelf), arguments);
         return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

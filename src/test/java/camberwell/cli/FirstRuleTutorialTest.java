@@ -61,7 +61,7 @@ class FirstRuleTutorialTest {
         }
         assertEquals(List.of("my-rules/3-changes/kerbs.dslr", "my-rules/knowledge-notes/causes/tall-kerbs.md",
                 "my-rules/demo-cases/kerbs.yaml", "my-rules/pack.yaml"), files);
-        assertEquals(8, commands.size(), commands::toString);
+        assertEquals(11, commands.size(), commands::toString);
         for (String promise : List.of("1 rule and 1 note checked: all is well",
                 "Front bump softer moved from number 2 to 1")) {
             assertTrue(everySaid.toString().replaceAll("\\s+", " ").contains("`" + promise + "`"), promise);

@@ -76,9 +76,9 @@ class WhatIfTest {
         Topic turn = new Topic(Field.TURN, 0);
         try (WhatIf whatIf = new WhatIf(paddock.advisor, paddock.rules.consult())) {
             Advice oneWay = whatIf.advise(state.with(turn, Answer.Said.of(Turn.LEFT)).run());
-            assertTrue(oneWay.findings().stream().anyMatch(finding -> finding.is("car-not-symmetrical")));
+            assertTrue(oneWay.findings().stream().anyMatch(finding -> finding.id().equals("car-not-symmetrical")));
             Advice bothWays = whatIf.advise(state.with(turn, Answer.Said.of(Turn.BOTH)).run());
-            assertTrue(bothWays.findings().stream().noneMatch(finding -> finding.is("car-not-symmetrical")));
+            assertTrue(bothWays.findings().stream().noneMatch(finding -> finding.id().equals("car-not-symmetrical")));
         }
     }
 }

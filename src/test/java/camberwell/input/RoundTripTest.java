@@ -11,16 +11,23 @@ import camberwell.car.TyreSpec;
 import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
+import camberwell.run.Lap;
+import camberwell.run.Made;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Range;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Drive;
+import camberwell.vocabulary.LapFlag;
 import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
@@ -29,12 +36,15 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Wheel;
+import camberwell.vocabulary.Witness;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -167,7 +177,42 @@ class RoundTripTest {
             }
             List<Report> reports = IntStream.range(0, random.nextInt(4)).mapToObj(it -> report()).toList();
             return new Case("Run " + random.nextInt(), file.toString(), car.with(setup), conditions(), tyres, reports,
-                    List.of(), carFile.map(Path::toString), setup);
+                    List.of(), carFile.map(Path::toString), setup, tried(car), driven(car));
+        }
+
+        private Driven driven(Car car) {
+            Driven.Sheet sheet = new Driven.Sheet(maybe(() -> 1 + random.nextInt(999)),
+                    maybe(() -> LocalDateTime.of(2026, 1 + random.nextInt(12), 3, random.nextInt(24), 20)),
+                    maybe(() -> "Driver: " + random.nextInt()), maybe(() -> "no"), maybe(() -> "2"),
+                    random.nextBoolean());
+            List<Lap> laps = IntStream.range(0, random.nextInt(5)).mapToObj(it -> {
+                Optional<Double> seconds = maybe(() -> 90 + Math.rint(random.nextDouble() * 1000) / 1000);
+                EnumSet<LapFlag> flags = EnumSet.noneOf(LapFlag.class);
+                if (seconds.isEmpty() || random.nextBoolean()) {
+                    flags.add(one(LapFlag.values()));
+                }
+                return new Lap(seconds, flags);
+            }).toList();
+            List<Made> changed = tried(car).stream().map(it -> new Made(it.change(), it.moved())).toList();
+            return new Driven(sheet, changed, laps, maybe(() -> one(Outcome.values())), tried(car));
+        }
+
+        private List<Tried> tried(Car car) {
+            List<Adjuster> adjusters = List.copyOf(car.adjusters().keySet());
+            return IntStream.range(0, adjusters.isEmpty() ? 0 : random.nextInt(3)).mapToObj(it -> {
+                Adjuster adjuster = adjusters.get(random.nextInt(adjusters.size()));
+                Setting setting = car.adjusters().get(adjuster);
+                Tried.Moved moved = new Tried.Moved(maybe(() -> 1 + random.nextInt(9)), maybe(setting::now),
+                        maybe(setting::max), random.nextBoolean());
+                Tried.On on = maybe(() -> new Tried.On(Optional.of(one(Symptom.values())),
+                        maybe(() -> one(Place.values())), maybe(() -> one(Phase.values())),
+                        maybe(() -> one(CornerSpeed.values())))).orElse(Tried.On.ALL);
+                Tried.Trial trial = new Tried.Trial(maybe(() -> 1 + random.nextInt(99)),
+                        maybe(() -> random.nextInt(99)), maybe(() -> random.nextInt(99)), 1 + random.nextInt(3),
+                        maybe(() -> one(Witness.values())), maybe(() -> one(Surface.values())), random.nextBoolean());
+                return new Tried(new Change(adjuster, adjuster.directions().get(random.nextInt(2))), moved,
+                        one(Outcome.values()), on, trial);
+            }).toList();
         }
 
         private Car car() {

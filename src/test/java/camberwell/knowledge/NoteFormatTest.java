@@ -139,7 +139,7 @@ class NoteFormatTest {
             assertTrue(problems(NOTE.replace("    - text: For all others.", "    - when: {drive: rear}\n"
                     + "      text: For all others.")).toString().contains("is for all other cases"));
             assertTrue(problems(NOTE.replace("drive: front}", "drive: frnt}")).toString()
-                    .contains("\"frnt\" is no drive"));
+                    .contains("\"drive\" cannot be \"frnt\""));
             assertTrue(problems(NOTE.replace("{drive: front}", "{driven: front}")).toString()
                     .contains("unknown key \"driven\""));
         }

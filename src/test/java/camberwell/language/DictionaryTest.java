@@ -1,6 +1,7 @@
 package camberwell.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.fact.Reading;
@@ -19,8 +20,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -53,10 +52,44 @@ class DictionaryTest {
     @Test
     @DisplayName("asks for every state that a reading can have, and for no other")
     void states() {
-        Pattern state = Pattern.compile("shows\\(\"([a-z-]+)\"\\)");
-        List<String> asked = dictionary.sentences().stream().map(Sentence::drl).map(state::matcher)
-                .filter(Matcher::find).map(it -> it.group(1)).distinct().sorted().toList();
+        List<String> asked = dictionary.sentences().stream().filter(Sentence::condition)
+                .map(sentence -> dictionary.match(true, sentence.example()).orElseThrow())
+                .map(match -> (Question) match.getKey().mapping().filled(match.getValue()))
+                .flatMap(question -> question.word("shows").stream()).distinct().sorted().toList();
         assertEquals(Word.ids(Reading.State.class).stream().sorted().toList(), asked);
+    }
+
+    @Test
+    @DisplayName("asks each fact only for what it can answer, with every word that fits")
+    void problems() {
+        assertEquals(List.of(), dictionary.problems());
+    }
+
+    @Test
+    @DisplayName("tells which line has to be written where, when a sentence asks for what no fact has")
+    void unknownAttribute() {
+        Dictionary strange = new Dictionary("# The day\n[when]the air is hot=Day(above(\"air\", 30))\n"
+                + "[when]the {axle:front|rear} tread is bald=Reading(is(\"place\", \"{axle}\"), is(\"shows\", \"bald\"))\n");
+        assertEquals(List.of("dictionary line 2: a Day has no attribute \"air\"; write Attribute.of(\"air\", ...) or "
+                + "Attribute.number(\"air\", ...) among those of camberwell.fact.Day, and what it answers",
+                "dictionary line 3: \"shows\" is never \"bald\": " + String.join(", ", Word.ids(Reading.State.class))),
+                strange.problems());
+    }
+
+    @Test
+    @DisplayName("is read no further than it makes sense")
+    void nonsense() {
+        Map<String, String> wrong = Map.of("[when]it rains=Weather(is(\"surface\", \"wet\"))",
+                "dictionary line 1: there is no fact \"Weather\": Reported, Reading, Setup, Day, Finding",
+                "[when]it rains=Day(was(\"surface\", \"wet\"))",
+                "dictionary line 1: a fact is asked is, isNot, atLeast, above or below, not was",
+                "[when]it rains=Day(is(\"surface\"))", "dictionary line 1: is(\"surface\") names no answer",
+                "[when]it rains=Day(is(\"surface\", \"wet\")) and so on",
+                "dictionary line 1: expected nothing more at \" and so on\"",
+                "[then]sing=Conclude.sing(drools);", "dictionary line 1: camberwell.engine.Conclude has no \"sing\"",
+                "[then]caution all=Conclude.caution(drools);", "dictionary line 1: caution takes 1 arguments");
+        wrong.forEach((line, message) -> assertEquals(message,
+                assertThrows(IllegalArgumentException.class, new Dictionary(line)::sentences).getMessage()));
     }
 
     @Test

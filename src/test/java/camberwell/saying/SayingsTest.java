@@ -66,7 +66,7 @@ class SayingsTest {
         "fine at first, then it pushes | understeer, late in the run",
         "the left handers are fine, but in the right handers it pushes | understeer in right turns",
         "no understeer on entry, only on exit | understeer at exit",
-        "the rear sometimes steps out when I lift mid-corner | oversteer on lift-off, on some laps",
+        "the rear sometimes steps out when I lift mid-corner | oversteer at lift-off, on some laps",
         "no rear grip in the wet | oversteer; wet track"})
     @DisplayName("where, when, how bad and how often go to the complaint that they were said of")
     void attachment(String said, String heard) {

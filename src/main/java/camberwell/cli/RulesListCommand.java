@@ -1,0 +1,81 @@
+package camberwell.cli;
+
+import camberwell.pack.Manifest;
+import camberwell.pack.RuleSet;
+import camberwell.report.Page;
+import camberwell.upkeep.PackSummary;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code camberwell rules list}: whose rules are in use. */
+@Command(name = "list", mixinStandardHelpOptions = true,
+        description = {"Lists the packs whose rules are in use: those on your shelf and those named with --rules.",
+            "Of each: what it adds, which rules and notes it takes the place of, and whether it fits this camberwell."},
+        footer = {"", "Examples:", "  camberwell rules list", "  camberwell rules list --rules my-rules --format json"})
+final class RulesListCommand implements Callable<Integer> {
+
+    private final Console console;
+    private final Engine engine;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, json or jsonl (json on one line).")
+    private Format format;
+
+    @Mixin
+    private RulesOption rules;
+
+    RulesListCommand(Console console, Engine engine) {
+        this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Engine with = rules.on(engine, console);
+        RuleSet set = with.ruleSet();
+        List<PackSummary> packs = PackSummary.of(with.packs(), set, engine.builtIn().notes());
+        Page page = new Page(console.width(), console.styled());
+        int own = set.rules().size() - set.packRules().size() + set.replaced().size();
+        page.paragraph(0, "camberwell " + Manifest.CAMBERWELL + ": " + own + " rules of its own"
+                + (packs.isEmpty() ? "; no pack is in use." : ""));
+        packs.forEach(pack -> text(pack, page));
+        List<Object> tree = new ArrayList<>();
+        packs.forEach(pack -> tree.add(json(pack)));
+        Output.either(console, format, page, Map.of("built-in-rules", own, "packs", tree));
+        return packs.stream().allMatch(pack -> pack.obstacles().isEmpty()) ? ExitCode.DONE : ExitCode.FOUND_WRONG;
+    }
+
+    private static void text(PackSummary pack, Page page) {
+        page.heading(pack.pack().title() + pack.pack().manifest().map(manifest -> ", " + manifest.author()).orElse(""));
+        page.labelled(2, "Adds", Counted.of(pack.rules().size(), "rule") + ", " + Counted.of(pack.notes().size(), "note")
+                + ", " + Counted.of(pack.cases(), "case"));
+        pack.replaces().forEach((old, fresh) -> page.labelled(2, "Replaces",
+                "the rule \"" + old + "\" by \"" + fresh + "\""));
+        pack.overrides().forEach((note, other) -> page.labelled(2, "Overrides", "the note " + note + " of " + other));
+        pack.obstacles().forEach(obstacle -> page.labelled(2, "Does not fit", obstacle));
+    }
+
+    private static Map<String, Object> json(PackSummary pack) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("pack", pack.pack().title());
+        pack.pack().manifest().ifPresent(manifest -> {
+            json.put("name", manifest.name());
+            json.put("version", manifest.version());
+            json.put("author", manifest.author());
+        });
+        json.put("rules", pack.rules());
+        json.put("replaces", pack.replaces());
+        json.put("notes", pack.notes());
+        json.put("overrides", pack.overrides());
+        json.put("cases", pack.cases());
+        json.put("obstacles", pack.obstacles());
+        return json;
+    }
+}
