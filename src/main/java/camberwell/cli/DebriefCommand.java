@@ -146,12 +146,12 @@ final class DebriefCommand implements Callable<Integer> {
         Talk[] talk = new Talk[1];
         Keeping keeping = new Keeping(console, save);
         try (Prompter prompter = Prompter.of(console, () -> talk[0].completions())) {
-            talk[0] = new Talk(debrief, engine.listener(), engine.notes(), audience,
+            talk[0] = new Talk(debrief, engine::listener, engine::notes, audience,
                     () -> new Page(prompter.width(), console.styled()));
-            Ending ending = new Ending(debrief, engine.listener(), engine.notes(),
+            Ending ending = new Ending(debrief, engine::listener, engine::notes,
                     () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()));
             DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice);
-            screen.run();
+            screen.run(engine::listenAhead);
             if (transcript != null) {
                 keeping.transcript(transcript, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
                         : Optional.empty());

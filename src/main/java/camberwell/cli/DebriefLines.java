@@ -42,7 +42,7 @@ final class DebriefLines {
         this.debrief = debrief;
         this.audience = audience;
         this.top = top;
-        this.talk = new Talk(debrief, engine.listener(), engine.notes(), audience, () -> new Page(WIDE, false));
+        this.talk = new Talk(debrief, engine::listener, engine::notes, audience, () -> new Page(WIDE, false));
     }
 
     /** @param keep what keeps the case after each answer */

@@ -42,14 +42,21 @@ final class DebriefScreen {
         return advised && !stale;
     }
 
-    void run() throws IOException {
+    /** @param meanwhile what to begin on another core while somebody thinks about the first answer */
+    void run(Runnable meanwhile) throws IOException {
         talk.ask();
         if (talk.question().isEmpty()) {
             advise();
         }
-        debrief.warmUp();
+        boolean begun = false;
         while (true) {
             console.out().print(talk.take());
+            if (!begun) {
+                console.out().flush();
+                meanwhile.run();
+                debrief.warmUp();
+                begun = true;
+            }
             Optional<String> line = prompter.line(talk.prompt());
             if (line.isEmpty()) {
                 if (!console.interactive() && stale) {

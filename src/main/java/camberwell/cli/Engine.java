@@ -141,6 +141,19 @@ final class Engine {
         return listener.get();
     }
 
+    /** Begins to read the phrases on another core, for a talk that will need them in a moment. */
+    void listenAhead() {
+        Thread reader = new Thread(() -> {
+            try {
+                listener.get();
+            } catch (RuntimeException e) {
+                // Whoever asks for them is told.
+            }
+        }, "reads the phrases");
+        reader.setDaemon(true);
+        reader.start();
+    }
+
     private Listener readListener() {
         return reading(() -> {
             Map<String, String> texts = new LinkedHashMap<>();

@@ -20,12 +20,12 @@ import java.util.stream.Collectors;
 public final class Ending {
 
     private final Debrief debrief;
-    private final Listener listener;
-    private final Notes notes;
+    private final Supplier<Listener> listener;
+    private final Supplier<Notes> notes;
     private final Supplier<Explainer> explainers;
 
     /** @param explainers what tells how a change came about */
-    public Ending(Debrief debrief, Listener listener, Notes notes, Supplier<Explainer> explainers) {
+    public Ending(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Supplier<Explainer> explainers) {
         this.debrief = debrief;
         this.listener = listener;
         this.notes = notes;
@@ -85,7 +85,7 @@ public final class Ending {
         }
         RankedChange change = advice.changes().get(rank - 1);
         page.paragraph(0, Words.sentence(Words.change(change.change())) + ": " + change.way().rationale());
-        advice.findings().stream().limit(2).forEach(finding -> page.point(0, notes.get(finding.id()).statement()));
+        advice.findings().stream().limit(2).forEach(finding -> page.point(0, notes.get().get(finding.id()).statement()));
     }
 
     /** How a change came about, rule by rule. */
@@ -97,13 +97,13 @@ public final class Ending {
         }
         Explainer explainer = explainers.get();
         Reasoning reasoning = explainer.reason(debrief.run());
-        ExplainText text = new ExplainText(notes, false);
+        ExplainText text = new ExplainText(notes.get(), false);
         explainer.how(reasoning, advice.changes().get(rank - 1).change()).ifPresent(how -> text.how(reasoning, how, page));
     }
 
     /** What would come first if that were so as well; nothing is kept of it. */
     public void whatIf(String said, Page page) {
-        Heard heard = listener.hear(said);
+        Heard heard = listener.get().hear(said);
         if (!heard.anything()) {
             page.paragraph(0, "Not understood: \"" + said + "\". For instance: what if it was wet; what if slow corners.");
             return;

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** Says why something is asked, what was answered so far and what it shows. A newcomer is told without figures. */
 final class Reasons {
@@ -19,10 +20,10 @@ final class Reasons {
     private static final int SAMPLES = 4;
     private static final int MOST_OUTCOMES = 5;
 
-    private final Notes notes;
+    private final Supplier<Notes> notes;
     private final Audience audience;
 
-    Reasons(Notes notes, Audience audience) {
+    Reasons(Supplier<Notes> notes, Audience audience) {
         this.notes = notes;
         this.audience = audience;
     }
@@ -61,7 +62,7 @@ final class Reasons {
     }
 
     private String first(Outcome outcome) {
-        return outcome.driving().map(name -> "for the driver, " + decapitalised(notes.get(name).title()))
+        return outcome.driving().map(name -> "for the driver, " + decapitalised(notes.get().get(name).title()))
                 .or(() -> outcome.first().map(Words::change)).orElse("no change to the car");
     }
 
@@ -84,7 +85,7 @@ final class Reasons {
             page.point(0, "nothing yet");
         }
         advice.findings().forEach(finding -> page.point(0, audience == Audience.NEWCOMER
-                ? notes.get(finding.id()).plain() : notes.get(finding.id()).statement() + " ("
+                ? notes.get().get(finding.id()).plain() : notes.get().get(finding.id()).statement() + " ("
                 + Words.certainty(finding.certainty()) + ")"));
         page.heading(audience == Audience.NEWCOMER ? "What would be advised now" : "The ranking now");
         if (advice.drivingFirst()) {

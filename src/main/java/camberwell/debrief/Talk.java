@@ -58,8 +58,13 @@ public final class Talk {
     private boolean adding;
     private Page page;
 
-    /** @param pages an empty page, as wide as the screen is at that moment */
-    public Talk(Debrief debrief, Listener listener, Notes notes, Audience audience, Supplier<Page> pages) {
+    /**
+     * What is not needed for the first question is opened when it is.
+     *
+     * @param pages an empty page, as wide as the screen is at that moment
+     */
+    public Talk(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Audience audience,
+            Supplier<Page> pages) {
         this.debrief = debrief;
         this.understanding = new Understanding(debrief, listener);
         this.asking = new Asking(debrief, audience);

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** What a line that was typed answers: a number of the list, yes or no, a word, or a sentence about anything. */
@@ -28,7 +29,7 @@ final class Understanding {
             "simulation", "sim rig", "rig");
 
     private final Debrief debrief;
-    private final Listener listener;
+    private final Supplier<Listener> listener;
     /** What may be one thing or another, until it is said which. */
     private Optional<Heard> unclear = Optional.empty();
 
@@ -44,7 +45,7 @@ final class Understanding {
         }
     }
 
-    Understanding(Debrief debrief, Listener listener) {
+    Understanding(Debrief debrief, Supplier<Listener> listener) {
         this.debrief = debrief;
         this.listener = listener;
     }
@@ -57,7 +58,7 @@ final class Understanding {
 
     /** What a line says by itself, whatever was asked. */
     Understood words(String typed) throws Reply.NoAnswer {
-        Heard heard = listener.hear(typed);
+        Heard heard = listener.get().hear(typed);
         if (!heard.anything()) {
             throw notUnderstood(typed, heard);
         }
@@ -84,7 +85,7 @@ final class Understanding {
 
     private Understood sentence(Question question, String typed) throws Reply.NoAnswer {
         Topic topic = question.topic();
-        Heard heard = decided(typed).orElseGet(() -> listener.hear(typed));
+        Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
         unclear = Optional.empty();
         boolean own = topic.field().ofComplaint() && heard.told().isEmpty() && !heard.loose().isEmpty()
                 && heard.loose().stream().allMatch(word -> topic.field().words().contains(word)
@@ -123,11 +124,11 @@ final class Understanding {
         if (unclear.isEmpty()) {
             return Optional.empty();
         }
-        Heard now = listener.hear(typed);
+        Heard now = listener.get().hear(typed);
         if (now.told().size() == 1 && now.told().get(0).words().isEmpty() && unclear.get().told().isEmpty()) {
             return Optional.of(Heard.of(new Told(now.told().get(0).symptom(), once(unclear.get().loose()), List.of())));
         }
-        Heard together = listener.hear(typed + ", " + unclear.get().said());
+        Heard together = listener.get().hear(typed + ", " + unclear.get().said());
         return now.anything() || together.told().isEmpty() ? Optional.empty() : Optional.of(together);
     }
 

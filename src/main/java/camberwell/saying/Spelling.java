@@ -1,9 +1,7 @@
 package camberwell.saying;
 
 import camberwell.vocabulary.Nearest;
-import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 
@@ -17,35 +15,49 @@ final class Spelling {
     private static final int SHORTEST = 4;
     private static final int LONG = 9;
 
-    private final Set<String> known = new HashSet<>();
-    private final Map<String, String> forms = new HashMap<>();
+    private final Set<String> stems;
+    private final Set<String> ordinary;
+    /** Each form of each word with its stem; put together at the first word that is not known. */
+    private Map<String, String> forms;
 
     /**
      * @param stems of every word that is known
      * @param ordinary words that are words, though nothing is made of them
      */
-    Spelling(Collection<String> stems, Collection<String> ordinary) {
-        known.addAll(stems);
-        known.addAll(ordinary);
-        ordinary.forEach(word -> forms.put(word, word));
-        for (String stem : stems) {
-            for (String form : new String[] {stem, stem + "e", stem + "s", stem + "ing", stem + "ed"}) {
-                if (form.length() >= SHORTEST && (form.equals(stem) || Stem.of(form).equals(stem))) {
-                    forms.put(form, stem);
+    Spelling(Set<String> stems, Set<String> ordinary) {
+        this.stems = stems;
+        this.ordinary = ordinary;
+    }
+
+    private synchronized Map<String, String> forms() {
+        if (forms == null) {
+            Map<String, String> all = new HashMap<>();
+            ordinary.forEach(word -> all.put(word, word));
+            for (String stem : stems) {
+                for (String form : new String[] {stem, stem + "e", stem + "s", stem + "ing", stem + "ed"}) {
+                    if (form.length() >= SHORTEST && (form.equals(stem) || Stem.of(form).equals(stem))) {
+                        all.put(form, stem);
+                    }
                 }
             }
+            forms = all;
         }
+        return forms;
+    }
+
+    private boolean known(String word) {
+        return stems.contains(word) || ordinary.contains(word);
     }
 
     /** The stem that was most likely meant; {@code stem} where it is known, or none is near, or two are. */
     String right(String typed, String stem) {
-        if (typed.length() < SHORTEST || known.contains(stem) || known.contains(typed)) {
+        if (typed.length() < SHORTEST || known(stem) || known(typed)) {
             return stem;
         }
         int allowed = typed.length() >= LONG ? 2 : 1;
         String best = null;
         int least = allowed + 1;
-        for (Map.Entry<String, String> form : forms.entrySet()) {
+        for (Map.Entry<String, String> form : forms().entrySet()) {
             String candidate = form.getKey();
             if (Math.abs(candidate.length() - typed.length()) > allowed || candidate.charAt(0) != typed.charAt(0)) {
                 continue;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.StringTokenizer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -62,7 +63,8 @@ final class Tokens {
     /** The words of a phrase of the file, as they are compared. */
     static List<String> phrase(String phrase, Map<String, String> same) {
         List<String> stems = new ArrayList<>();
-        for (String word : phrase.strip().split("\\s+")) {
+        for (StringTokenizer words = new StringTokenizer(phrase); words.hasMoreTokens();) {
+            String word = words.nextToken();
             if (word.equals("^") || word.equals("$")) {
                 stems.add(word);
             } else {
@@ -95,7 +97,11 @@ final class Tokens {
 
     /** In small letters, without accents and with a plain apostrophe. */
     static String plain(String typed) {
-        String small = typed.toLowerCase(Locale.ROOT).replace('’', '\'').replace("ß", "ss");
+        String small = typed.toLowerCase(Locale.ROOT).replace('’', '\'');
+        if (small.chars().allMatch(c -> c < 128)) {
+            return small;
+        }
+        small = small.replace("ß", "ss");
         return ACCENT.matcher(Normalizer.normalize(small, Normalizer.Form.NFD)).replaceAll("");
     }
 }

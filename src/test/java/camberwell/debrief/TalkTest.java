@@ -48,7 +48,7 @@ class TalkTest {
     void begin() {
         Case run = Paddock.untold(new CaseReader().read(Path.of("demo-cases/pushes-in-snaps-out.yaml")).run());
         debrief = PADDOCK.debrief(run);
-        talk = new Talk(debrief, LISTENER, PADDOCK.notes, Audience.CLUB, () -> new Page(80, false));
+        talk = new Talk(debrief, () -> LISTENER, () -> PADDOCK.notes, Audience.CLUB, () -> new Page(80, false));
         talk.ask();
         talk.take();
     }
