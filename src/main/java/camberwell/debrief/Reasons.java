@@ -33,6 +33,7 @@ final class Reasons {
         switch (asked.topic().field()) {
             case CAR, DRIVE -> page.paragraph(0, "What a change does depends on which wheels are driven, and a car can only be "
                     + "changed where it can be adjusted.");
+            case DOING -> page.paragraph(0, "Everything hangs on it: without a complaint nothing asks for a change.");
             case SIMULATOR -> page.paragraph(0, "In a simulator some things are set otherwise, and no jack is needed.");
             case ELSE -> page.paragraph(0, "A second complaint may turn the advice round, and so may what is taken for granted.");
             case DOUBT -> page.paragraph(0, "One of the two leads the advice astray.");

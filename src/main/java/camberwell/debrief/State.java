@@ -326,7 +326,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         for (Word word : words) {
             detailed = detailed(detailed, word);
         }
-        return detailed;
+        return report.measured().map(detailed::withMeasured).orElse(detailed);
     }
 
     private static Report detailed(Report it, Word word) {
