@@ -132,7 +132,7 @@ final class Paddock {
         }
 
         private Report report(Topic topic) {
-            return meant.get(topic.complaint()).get(0);
+            return meant.get(Math.min(topic.complaint(), meant.size() - 1)).get(0);
         }
 
         /** Each symptom once, in the order in which the case has them. */
@@ -153,6 +153,10 @@ final class Paddock {
         /** Each way in which it happens, as far as {@code parts} tell ways apart. */
         @SafeVarargs
         private Optional<Answer> each(int complaint, Function<Report, Optional<? extends Word>>... parts) {
+            if (complaint >= meant.size()) {
+                // Of what was told as the rest, all was told that there is to tell.
+                return Optional.empty();
+            }
             List<Report> reports = meant.remove(complaint);
             Map<List<Word>, List<Report>> split = new LinkedHashMap<>();
             for (Report report : reports) {
