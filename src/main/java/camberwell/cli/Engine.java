@@ -15,6 +15,7 @@ import camberwell.pack.Manifest;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.pack.Shelf;
+import camberwell.report.Voices;
 import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
 import java.io.IOException;
@@ -22,6 +23,7 @@ import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +45,7 @@ final class Engine {
     private final Later<Listener> listener = new Later<>(this::readListener);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
     private final Later<Weights> weights = new Later<>(this::readWeights);
+    private final Later<Voices> voices = new Later<>(this::readVoices);
     private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
 
     Engine(Path home, Path cache) {
@@ -217,6 +220,22 @@ final class Engine {
     /** The rules as they are read, before anything is compiled. */
     RuleSet ruleSet() {
         return reading(() -> RuleSet.read(home, names(notes()), packs()));
+    }
+
+    /** What the authors of the rule folders say; nobody's words where there are none. */
+    Voices voices() {
+        return voices.get();
+    }
+
+    private Voices readVoices() {
+        if (packs().isEmpty()) {
+            return Voices.NONE;
+        }
+        Map<String, String> words = new HashMap<>();
+        rules().rules().values().forEach(rule -> packs().stream()
+                .filter(pack -> rule.file().startsWith(pack.name() + "/")).findFirst()
+                .ifPresent(pack -> words.put(rule.name(), rule.because() + " (from " + pack.shown() + ")")));
+        return new Voices(words);
     }
 
     Advisor advisor() {
