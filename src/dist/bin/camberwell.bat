@@ -5,13 +5,19 @@ rem A drive's root ends in a backslash, which would take the closing quote with 
 set "CAMBERWELL_STARTED=%CD%\."
 set "CAMBERWELL_JAVA=java"
 if defined JAVA_HOME set "CAMBERWELL_JAVA=%JAVA_HOME%\bin\java"
+if not defined JAVA_HOME (
+  where java >nul 2>nul || (echo camberwell: there is no java; install Java 17 or later, or set JAVA_HOME to where it is 1>&2 & exit /b 2)
+)
+rem The talk draws its prompt through native code, which a later Java wants to be told of.
+set "CAMBERWELL_NATIVE="
+if "%~1"=="debrief" set "CAMBERWELL_NATIVE=--enable-native-access=ALL-UNNAMED"
 rem A page is soonest there with the quick compiler alone; a log of millions of rows wants both, and little room.
 set "CAMBERWELL_TUNED=-XX:TieredStopAtLevel=1"
 if "%~1"=="observe" set "CAMBERWELL_TUNED=-XX:TieredStopAtLevel=4 -Xms96m -Xmn24m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20"
 rem The class-data archive fits only the class path that it was made with, hence the change of folder. A Java that it
 rem does not fit ignores it.
 pushd "%~dp0.." || exit /b 2
-"%CAMBERWELL_JAVA%" -Xlog:disable -Xshare:auto -XX:SharedArchiveFile=lib/camberwell.jsa %CAMBERWELL_TUNED% ^
+"%CAMBERWELL_JAVA%" %CAMBERWELL_NATIVE% -Xlog:disable -Xshare:auto -XX:SharedArchiveFile=lib/camberwell.jsa %CAMBERWELL_TUNED% ^
   -XX:+UseSerialGC -XX:-UsePerfData -Ddrools.externaliseCanonicalModelLambda=false ^
   -Dcamberwell.home=. "-Dcamberwell.directory=%CAMBERWELL_STARTED%" ^
   -Dcamberwell.terminal=true -Djdk.console=java.base %CAMBERWELL_JAVA_OPTIONS% -cp lib/camberwell-${project.version}.jar camberwell.cli.Main %*

@@ -19,16 +19,17 @@ import java.util.Optional;
  * @param tyres what the maker says of the tyres, per axle
  * @param dimensions as far as they are given, at the present settings; empty when the file gives none
  * @param generic whether this is a class of car rather than one car: advice then has directions and common steps only
- * @param simulator whether it exists in a simulator only: there are no wheel nuts there, and no jacks
+ * @param simulated whether it exists in a simulator only, where there are no wheel nuts and no jacks; empty where
+ *         nobody said
  * @param biasOf what its brake bias counts
  */
 public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
-        Map<Dimension, Quantity> dimensions, boolean generic, boolean simulator, BiasOf biasOf) {
+        Map<Dimension, Quantity> dimensions, boolean generic, Optional<Boolean> simulated, BiasOf biasOf) {
 
-    /** One that can be touched, with its brake bias as a share of the braking force. */
+    /** One of which nobody said whether it can be touched, with its brake bias as a share of the braking force. */
     public Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
             Map<Dimension, Quantity> dimensions, boolean generic) {
-        this(name, drive, adjusters, tyres, dimensions, generic, false, BiasOf.FORCE);
+        this(name, drive, adjusters, tyres, dimensions, generic, Optional.empty(), BiasOf.FORCE);
     }
 
     /** Copies the maps in the order of the vocabulary. */
@@ -85,12 +86,22 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         Map<Adjuster, Setting> changed = new EnumMap<>(Adjuster.class);
         adjusters.forEach((adjuster, setting) -> changed.put(adjuster,
                 setup.containsKey(adjuster) ? setting.withNow(setup.get(adjuster)) : setting));
-        return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic, simulator,
+        return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic, simulated,
                 biasOf);
     }
 
     /** The same car with other dimensions. */
     public Car withDimensions(Map<Dimension, Quantity> others) {
-        return new Car(name, drive, adjusters, tyres, others, generic, simulator, biasOf);
+        return new Car(name, drive, adjusters, tyres, others, generic, simulated, biasOf);
+    }
+
+    /** The same car, in a simulator or on a road. */
+    public Car withSimulator(boolean simulator) {
+        return new Car(name, drive, adjusters, tyres, dimensions, generic, Optional.of(simulator), biasOf);
+    }
+
+    /** Whether it is known to exist in a simulator only. */
+    public boolean simulator() {
+        return simulated.orElse(false);
     }
 }

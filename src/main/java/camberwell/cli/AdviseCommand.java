@@ -9,6 +9,8 @@ import camberwell.report.AdviceJson;
 import camberwell.report.AdviceText;
 import camberwell.report.NewcomerText;
 import camberwell.report.Page;
+import camberwell.run.Case;
+import camberwell.run.Conditions;
 import camberwell.vocabulary.Audience;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -16,7 +18,10 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -33,6 +38,7 @@ import picocli.CommandLine.Spec;
         description = "Reads cases and names the changes to make, best first.",
         footer = {"", "Examples:",
             "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
+            "  camberwell advise --say \"pushes on the way in\" --car my-car.yaml",
             "  camberwell advise --for newcomer my-case.yaml",
             "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
             "  camberwell advise --rules my-rules my-case.yaml",
@@ -41,6 +47,8 @@ import picocli.CommandLine.Spec;
 final class AdviseCommand implements Callable<Integer> {
 
     private static final JsonFactory JSON = new JsonFactory();
+    /** Stands among the cases for what was said; no file has an empty name. */
+    private static final String SAID = "";
 
     private final Console console;
     private Engine engine;
@@ -50,11 +58,18 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "CASE", arity = "0..*",
             description = "A case file, or - for standard input; with --book the last run if none is named.")
-    private List<String> cases = List.of();
+    private List<String> cases = new ArrayList<>();
 
     @Option(names = "--book", paramLabel = "DIR",
             description = "The book of runs: what came of earlier changes on the same car is weighed too.")
     private String book;
+
+    @Option(names = "--say", paramLabel = "TEXT",
+            description = "What the driver said, in the driver's own words, instead of a case; with --car.")
+    private String say;
+
+    @Option(names = "--car", paramLabel = "CAR", description = "The car's file, with --say.")
+    private String car;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
@@ -81,14 +96,15 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (cases.isEmpty() && book == null) {
-            throw new ParameterException(spec.commandLine(), "which case? Name a case file, - for standard input, or a "
-                    + "book of runs with --book");
-        }
-        cases = cases.isEmpty() ? List.of(RunsOnCase.lastIn(console, book)) : cases;
-        CaseReader reader = new CaseReader();
+        check();
         engine = rules.on(engine, console);
         engine.openAhead();
+        CaseReader reader = engine.cases();
+        if (say != null) {
+            cases = List.of(SAID);
+        } else if (cases.isEmpty()) {
+            cases = List.of(RunsOnCase.lastIn(console, book));
+        }
         Progress progress = new Progress(console, cases.size());
         boolean array = format == Format.JSON && cases.size() > 1;
         boolean[] state = {false, false};
@@ -108,6 +124,27 @@ final class AdviseCommand implements Callable<Integer> {
         return state[0] ? ExitCode.WRONG_INPUT : ExitCode.DONE;
     }
 
+    private void check() {
+        if (say == null && cases.isEmpty() && book == null) {
+            throw new ParameterException(spec.commandLine(), "which case? Name a case file, - for standard input, or a "
+                    + "book of runs with --book; or say what the car did with --say");
+        }
+        if (say != null && !cases.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--say stands for a case; write it into a case's file as say:");
+        }
+        if ((say == null) != (car == null)) {
+            throw new ParameterException(spec.commandLine(), say == null ? "--car goes with --say; a case names its car itself"
+                    : "--say wants the car's file; name it with --car");
+        }
+    }
+
+    private CaseFile said(CaseReader reader) {
+        Path file = console.path(car);
+        Case run = new Case(say.strip(), "-", reader.readCar(file), Conditions.UNKNOWN, Map.of(), List.of(), List.of(),
+                Optional.of(file.toString()), Map.of());
+        return new CaseFile(run.withHeard(engine.listener().hear(say)), List.of());
+    }
+
     /**
      * What came of one case.
      *
@@ -119,7 +156,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     private Outcome advise(CaseReader reader, String name) {
         try {
-            CaseFile file = CaseInput.read(reader, console, name);
+            CaseFile file = name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
             Advice advice = engine.advisor().advise(book == null ? file.run()
                     : RunsOnCase.inform(console, book, file.run()));
             return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),

@@ -23,7 +23,8 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
         boolean interactive) {
 
     private static final int DEFAULT_WIDTH = 80;
-    private static final int WIDEST = 100;
+    /** A wider screen is not filled: lines would be too long to read. */
+    static final int WIDEST = 100;
 
     /** Whatever is printed is safe for a screen. */
     public Console {

@@ -3,10 +3,10 @@ package camberwell.cli;
 import camberwell.advice.Advice;
 import camberwell.car.Car;
 import camberwell.debrief.Debrief;
-import camberwell.debrief.Entry;
-import camberwell.debrief.Phrases;
+import camberwell.debrief.Ending;
+import camberwell.debrief.Talk;
+import camberwell.explain.Explainer;
 import camberwell.input.CaseReader;
-import camberwell.input.CaseWriter;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.AdviceText;
@@ -16,7 +16,6 @@ import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.vocabulary.Audience;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,19 +31,21 @@ import picocli.CommandLine.Option;
 @Command(name = "debrief", mixinStandardHelpOptions = true,
         description = {"Asks what the car did, as few questions as it can, and names the changes to make.",
             "",
-            "Each next question is the one whose answer is expected to tell most about which change comes first. At "
-            + "any prompt: an answer by number, by word or by its beginning; unknown, why, so far, back, change, help, "
-            + "done or quit. Where standard input is no terminal, lines are read from it, and its end stands "
-            + "for done.", ""},
+            "Answer in your own words, by number or by a word of the list; a complaint, the place, the day and how often "
+            + "may be said at any prompt. What was understood is echoed. It asks only what could change the first thing "
+            + "that it tells. At any prompt: unknown, why, so far, back, change, add, help, done or quit; after the advice "
+            + "also what if, explain, save and another car. Where standard input is no terminal, lines are read from it, "
+            + "and its end stands for done.", ""},
         footer = {"", "Examples:",
             "  camberwell debrief --car demo-cases/cars/larkspur-hatch.yaml \\",
             "      --save friday.yaml",
             "  camberwell debrief --for newcomer --transcript friday.md",
-            "  camberwell debrief --resume friday.yaml"})
+            "  camberwell debrief --resume friday.yaml",
+            "  camberwell debrief --format jsonl --car my-car.yaml < answers.txt"})
 final class DebriefCommand implements Callable<Integer> {
 
     private static final int TOP = 5;
-    private static final int TRANSCRIPT_WIDTH = 80;
+    private static final int INTERRUPTED = 130;
 
     private final Console console;
     private Engine engine;
@@ -65,12 +66,17 @@ final class DebriefCommand implements Callable<Integer> {
             description = "Write the case there after every answer; advise gives the same advice on it.")
     private String save;
 
-    @Option(names = "--resume", paramLabel = "CASE", description = "Go on from a case that was saved.")
+    @Option(names = "--resume", paramLabel = "CASE",
+            description = "Go on from a case that was saved, and save there.")
     private String resume;
 
     @Option(names = "--transcript", paramLabel = "FILE",
             description = "Write questions, answers and advice, as Markdown.")
     private String transcript;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = "text, or jsonl for a program: each question, each answer and the advice as an object on a line.")
+    private Format format;
 
     DebriefCommand(Console console, Engine engine) {
         this.console = console;
@@ -83,13 +89,15 @@ final class DebriefCommand implements Callable<Integer> {
             throw new ProblemsException(Problem.of("--car", "the case of --resume has its car already",
                     Optional.empty()));
         }
+        if (save == null) {
+            save = resume;
+        }
         checkWritable("--save", save, resume);
-        checkWritable("--transcript", transcript, transcript);
+        checkWritable("--transcript", transcript, null);
         engine = rules.on(engine, console);
         try (Debrief debrief = open()) {
-            talk(debrief);
+            return talk(debrief);
         }
-        return ExitCode.DONE;
     }
 
     /** Says so before the first question, not after the last, when a file cannot be written. */
@@ -100,23 +108,23 @@ final class DebriefCommand implements Callable<Integer> {
         Path path = console.path(file).toAbsolutePath();
         String wrong = NewFiles.obstacle(path, console).orElse(Files.exists(path) && (replaceable == null
                         || !console.path(replaceable).toAbsolutePath().normalize().equals(path.normalize()))
-                ? "stands there already; go on from it with --resume, or take another name" : null);
+                ? "stands there already; " + (option.equals("--save") ? "go on from it with --resume, or " : "")
+                        + "take another name" : null);
         if (wrong != null) {
             throw new ProblemsException(Problem.of(option + " " + file, wrong, Optional.empty()));
         }
     }
 
     private Debrief open() throws IOException {
+        Debrief.Source source = new Debrief.Source(engine::advisor, engine::rules, engine::notes);
         if (resume != null) {
-            return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
-                    new CaseReader().read(console.path(resume)).run());
+            return Debrief.of(source, engine.cases().read(console.path(resume)).run());
         }
         if (car != null) {
             Path file = console.path(car);
-            return Debrief.of(engine.advisor(), engine.rules(), engine.notes(),
-                    untold(new CaseReader().readCar(file), file));
+            return Debrief.of(source, untold(new CaseReader().readCar(file), file));
         }
-        return Debrief.of(engine.advisor(), engine.rules(), engine.notes(), "Debrief", kinds());
+        return Debrief.of(source, "Debrief", kinds());
     }
 
     private List<Car> kinds() throws IOException {
@@ -131,89 +139,35 @@ final class DebriefCommand implements Callable<Integer> {
                 Optional.of(file.toString()), Map.of());
     }
 
-    private void talk(Debrief debrief) throws IOException {
-        DebriefDialogue[] dialogue = new DebriefDialogue[1];
-        try (Prompter prompter = Prompter.of(console, () -> dialogue[0].completions())) {
-            dialogue[0] = new DebriefDialogue(debrief, engine.notes(), audience,
+    private int talk(Debrief debrief) throws IOException {
+        if (format != Format.TEXT) {
+            return new DebriefLines(console, engine, debrief, audience, TOP).talk(run -> new Keeping(console, save).keep(run));
+        }
+        Talk[] talk = new Talk[1];
+        Keeping keeping = new Keeping(console, save);
+        try (Prompter prompter = Prompter.of(console, () -> talk[0].completions())) {
+            talk[0] = new Talk(debrief, engine::listener, engine::notes, audience,
                     () -> new Page(prompter.width(), console.styled()));
-            boolean advise = talk(debrief, dialogue[0], prompter);
-            if (advise) {
-                Page page = new Page(prompter.width(), console.styled());
-                advice(debrief.advice(), page);
-                console.out().println();
-                console.out().print(page);
-            }
+            Ending ending = new Ending(debrief, engine::listener, engine::notes,
+                    () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()));
+            DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice);
+            screen.run(engine::listenAhead);
             if (transcript != null) {
-                NewFiles file = new NewFiles();
-                file.replace(console.path(transcript), transcript(debrief, advise).getBytes(StandardCharsets.UTF_8));
-                file.write();
-                console.out().println();
-                console.out().println("Transcript: " + transcript);
+                keeping.transcript(transcript, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
+                        : Optional.empty());
             }
-            if (save != null && !debrief.entries().isEmpty()) {
-                console.out().println();
-                console.out().println(advise ? "Saved: " + save : "Saved: " + save + "; go on with --resume " + save);
-            }
-            console.out().flush();
+            screen.close();
+            return prompter.interrupted() ? INTERRUPTED : ExitCode.DONE;
         }
     }
 
-    /** Whether the advice is wanted at the end. */
-    private boolean talk(Debrief debrief, DebriefDialogue dialogue, Prompter prompter) throws IOException {
-        dialogue.ask();
-        while (true) {
-            console.out().print(dialogue.take());
-            Optional<String> line = prompter.line(dialogue.prompt());
-            if (line.isEmpty()) {
-                return !console.interactive();
-            }
-            switch (dialogue.reply(line.get())) {
-                case ANSWERED -> save(debrief);
-                case ADVISE -> {
-                    return true;
-                }
-                case LEAVE -> {
-                    return false;
-                }
-                case ASK -> {
-                    // Nothing new is known.
-                }
-            }
-        }
-    }
-
-    private void save(Debrief debrief) {
-        if (save == null) {
-            return;
-        }
-        try {
-            new CaseWriter().write(debrief.run(), console.path(save));
-        } catch (ProblemsException e) {
-            // What was answered is still here: the talk goes on, and the next answer tries again.
-            e.problems().forEach(problem -> console.err().println(problem.text()));
-        }
-    }
-
-    private void advice(Advice advice, Page page) {
-        Advice shown = advice.withSource(save == null ? "-" : save);
+    /** The advice on a page, under the name of the file that it can be asked for again by. */
+    private void advice(Debrief debrief, Page page) {
+        Advice shown = debrief.advice().withSource(save == null ? "-" : save);
         if (audience == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.terms()).write(shown, page);
         } else {
             new AdviceText(engine.notes(), audience, TOP, false).write(shown, page);
         }
-    }
-
-    private String transcript(Debrief debrief, boolean advise) {
-        StringBuilder text = new StringBuilder("# Debrief: ").append(debrief.run().car().name()).append("\n\n");
-        for (Entry entry : debrief.entries()) {
-            text.append("- ").append(Phrases.question(entry.topic(), entry.complaint(), audience)).append("\n  **")
-                    .append(DebriefDialogue.text(entry.answer())).append("**\n");
-        }
-        if (advise) {
-            Page page = new Page(TRANSCRIPT_WIDTH, false);
-            advice(debrief.advice(), page);
-            text.append("\n## Advice\n\n```text\n").append(page).append("```\n");
-        }
-        return text.toString();
     }
 }

@@ -16,12 +16,15 @@ import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.pack.Shelf;
 import camberwell.report.Voices;
+import camberwell.saying.Listener;
+import camberwell.saying.Sayings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -39,6 +42,7 @@ final class Engine {
     private final Shelf shelf;
     private final Later<List<RulePack>> packs;
     private final Later<Notes> notes = new Later<>(this::readNotes);
+    private final Later<Listener> listener = new Later<>(this::readListener);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
     private final Later<Weights> weights = new Later<>(this::readWeights);
     private final Later<Voices> voices = new Later<>(this::readVoices);
@@ -134,6 +138,41 @@ final class Engine {
 
     Terms terms() {
         return reading(() -> Terms.read(home.resolve("knowledge-notes").resolve("terms.yaml")));
+    }
+
+    /** What understands drivers' own words, with the phrases of the packs. */
+    Listener listener() {
+        return listener.get();
+    }
+
+    /** Begins to read the phrases on another core, for a talk that will need them in a moment. */
+    void listenAhead() {
+        Thread reader = new Thread(() -> {
+            try {
+                listener.get();
+            } catch (RuntimeException e) {
+                // Whoever asks for them is told.
+            }
+        }, "reads the phrases");
+        reader.setDaemon(true);
+        reader.start();
+    }
+
+    private Listener readListener() {
+        return reading(() -> {
+            Map<String, String> texts = new LinkedHashMap<>();
+            Path own = home.resolve("knowledge-notes").resolve(Sayings.FILE);
+            texts.put(own.toString(), Files.readString(own));
+            for (RulePack pack : packs()) {
+                pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
+            }
+            return new Listener(Sayings.read(texts));
+        });
+    }
+
+    /** Reads cases; what a driver said in them is understood by {@link #listener()}. */
+    CaseReader cases() {
+        return new CaseReader(said -> listener().hear(said));
     }
 
     /** The cars that come with camberwell, by the names of their files. */

@@ -6,7 +6,6 @@ import camberwell.explain.How;
 import camberwell.explain.Reasoning;
 import camberwell.explain.WhyNot;
 import camberwell.input.CaseFile;
-import camberwell.input.CaseReader;
 import camberwell.input.Substitution;
 import camberwell.report.ExplainJson;
 import camberwell.report.ExplainText;
@@ -85,10 +84,10 @@ final class ExplainCommand implements Callable<Integer> {
         List<Change> wanted = changes.stream().map(this::change).toList();
         List<Change> missed = whyNots.stream().map(this::change).toList();
         List<Substitution> substitutions = assumptions.stream().map(text -> Substitution.parse("--if", text)).toList();
+        engine = rules.on(engine, console);
         byte[] typed = name.equals("-") ? console.in().readAllBytes() : new byte[0];
         CaseFile file = read(typed, List.of());
         file.warnings().forEach(warning -> console.err().println(console.shown(warning.text())));
-        engine = rules.on(engine, console);
         Explainer explainer = new Explainer(engine.rules(), engine.notes(), engine.advisor());
         Reasoning reasoning = explainer.reason(file.run());
         if (wanted.isEmpty() && missed.isEmpty() && substitutions.isEmpty()) {
@@ -122,8 +121,8 @@ final class ExplainCommand implements Callable<Integer> {
 
     private CaseFile read(byte[] typed, List<Substitution> substitutions) {
         CaseFile file = name.equals("-")
-                ? new CaseReader().read("-", new ByteArrayInputStream(typed), console.directory(), substitutions)
-                : new CaseReader().read(console.path(name), substitutions);
+                ? engine.cases().read("-", new ByteArrayInputStream(typed), console.directory(), substitutions)
+                : engine.cases().read(console.path(name), substitutions);
         Case run = file.run().withSource(name);
         return new CaseFile(book == null ? run : RunsOnCase.inform(console, book, run), file.warnings());
     }

@@ -51,10 +51,22 @@ public final class Main implements Runnable {
 
     /** Runs one command line and returns its exit code. */
     static int run(Console console, Engine engine, String... arguments) {
-        CommandLine line = line(console, engine, arguments);
-        int code = line.execute(arguments);
+        String[] found = lists(console, arguments);
+        CommandLine line = line(console, engine, found);
+        int code = line.execute(found);
         console.out().flush();
         return code;
+    }
+
+    /** A list of arguments, {@code @list.txt}, lies where the command was typed, which the launcher has left. */
+    private static String[] lists(Console console, String... arguments) {
+        String[] found = arguments.clone();
+        for (int i = 0; i < found.length; i++) {
+            if (found[i].length() > 1 && found[i].startsWith("@") && !found[i].startsWith("@@")) {
+                found[i] = "@" + console.path(found[i].substring(1));
+            }
+        }
+        return found;
     }
 
     /** The commands that {@code arguments} may need; without any, all of them. */

@@ -23,7 +23,12 @@ interface Prompter extends Closeable {
     /** The next line; empty when there is none any more, be it by the end of the input or by ^C or ^D. */
     Optional<String> line(String prompt) throws IOException;
 
-    /** How wide the screen is. */
+    /** Whether the last line was broken off with ^C. */
+    default boolean interrupted() {
+        return false;
+    }
+
+    /** How wide the screen is, at this moment. */
     int width();
 
     @Override
@@ -70,7 +75,8 @@ interface Prompter extends Closeable {
         private final Terminal terminal;
         private final LineReader reader;
         private final PrintStream out;
-        private final int width;
+        private final Console console;
+        private boolean interrupted;
 
         Typed(Console console, Supplier<List<String>> completions) throws IOException {
             terminal = TerminalBuilder.builder().system(true).dumb(true).build();
@@ -81,7 +87,7 @@ interface Prompter extends Closeable {
                     .option(LineReader.Option.CASE_INSENSITIVE, true)
                     .option(LineReader.Option.COMPLETE_MATCHER_TYPO, false).build();
             out = console.out();
-            width = terminal.getWidth() > 0 ? Math.min(terminal.getWidth(), console.width()) : console.width();
+            this.console = console;
         }
 
         @Override
@@ -89,14 +95,23 @@ interface Prompter extends Closeable {
             out.flush();
             try {
                 return Optional.of(reader.readLine(prompt));
-            } catch (UserInterruptException | EndOfFileException e) {
+            } catch (UserInterruptException e) {
+                interrupted = true;
+                return Optional.empty();
+            } catch (EndOfFileException e) {
                 return Optional.empty();
             }
         }
 
         @Override
+        public boolean interrupted() {
+            return interrupted;
+        }
+
+        @Override
         public int width() {
-            return width;
+            int columns = terminal.getWidth();
+            return columns > 0 ? Math.min(columns, Console.WIDEST) : console.width();
         }
 
         @Override

@@ -51,7 +51,7 @@ final class RuleTrial {
     }
 
     List<Tried> of(List<Path> files) {
-        CaseReader reader = new CaseReader();
+        CaseReader reader = with.cases();
         List<CaseFile> cases = files.stream().map(reader::read).toList();
         List<Tried> tried = new ArrayList<>();
         for (CaseFile file : cases) {

@@ -67,7 +67,7 @@ final class RulesCompareCommand implements Callable<Integer> {
             console.err().println("There is no case in " + cases + ".");
             return ExitCode.WRONG_INPUT;
         }
-        CaseReader reader = new CaseReader();
+        CaseReader reader = after.cases();
         List<CaseFile> read = files.stream().map(reader::read).toList();
         Map<CaseFile, AdviceComparison> compared = new LinkedHashMap<>();
         read.forEach(file -> compared.put(file, AdviceComparison.of(before.advisor().advise(file.run()),

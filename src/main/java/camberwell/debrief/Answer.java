@@ -2,6 +2,7 @@ package camberwell.debrief;
 
 import camberwell.car.Car;
 import camberwell.run.TyreReading;
+import camberwell.saying.Heard;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
@@ -50,6 +51,22 @@ public sealed interface Answer {
 
     /** Figures of the tyres, as far as they were read. */
     record Read(Map<Wheel, TyreReading> tyres) implements Answer {
+    }
+
+    /** The driver's own words, as far as they were understood. */
+    record InWords(Heard heard) implements Answer {
+    }
+
+    /** That nothing was wrong, or nothing more, and that what nobody said is as it is taken. */
+    record Nothing() implements Answer {
+    }
+
+    /** Yes or no. */
+    record Either(boolean yes) implements Answer {
+    }
+
+    /** One of the choices of a doubt. */
+    record Chosen(Doubt.Choice choice) implements Answer {
     }
 
     /** One number with its unit. */

@@ -8,54 +8,44 @@ import camberwell.knowledge.Notes;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
-import camberwell.vocabulary.Word;
+import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 
 /**
- * A debrief as it goes on: what was answered, the case that it makes, and the question to ask next.
- *
- * <p>The next question is the one with the greatest {@linkplain Question#gain() information gain} about the ranking,
- * among those of which some answer would put another change first. Where no single answer would, it is one that would
- * together with an answer to one other question, and that moves the ranking by itself; when there is none of that sort
- * either, the debrief is done. That look ahead is bounded, most telling questions first. Before all that the kind of
- * car is asked, where it is not known, or else its driven wheels; and what the car was doing. Not for use by two
- * threads.
+ * A debrief as it goes on: what was answered, the case that it makes, and the question to ask next. Which one that is
+ * says {@link Chooser}. Not for use by two threads.
  */
 public final class Debrief implements AutoCloseable {
 
-    /** Cases that are tried at most to look two answers ahead, so that nobody waits. */
-    private static final int LOOK_AHEAD = 400;
+    /** What advice is made with, opened when it is first needed: the first question needs none of it. */
+    public record Source(Supplier<Advisor> advisor, Supplier<RuleBase> rules, Supplier<Notes> notes) {
+    }
 
-    private final State start;
+    private final Source source;
     private final List<Car> kinds;
-    private final List<Car> unnamed;
-    private final Repertoire repertoire;
-    private final WhatIf whatIf;
     private final List<Entry> entries = new ArrayList<>();
-    /** What was tried already: the next question's answers are largely those that were looked ahead to. */
-    private final Map<Case, Outcome> outcomes = new HashMap<>();
-    private int tried;
+    private State start;
+    private Chooser chooser;
+    private WhatIf whatIf;
+    private Thread warming;
     private State state;
     private Optional<Question> next;
 
-    private Debrief(Advisor advisor, RuleBase rules, Notes notes, State start, List<Car> kinds) {
-        this.start = start;
+    private Debrief(Source source, State start, List<Car> kinds) {
+        this.source = source;
         this.kinds = List.copyOf(kinds);
-        this.unnamed = Kinds.byDrive(kinds);
-        this.repertoire = new Repertoire(rules, notes);
-        this.whatIf = new WhatIf(advisor, rules.consult());
+        this.start = start;
         this.state = start;
     }
 
     /** A debrief that goes on from {@code run}, whose car is known. */
-    public static Debrief of(Advisor advisor, RuleBase rules, Notes notes, Case run) {
-        return new Debrief(advisor, rules, notes, State.of(run, true), List.of());
+    public static Debrief of(Source source, Case run) {
+        return new Debrief(source, State.of(run, true), List.of());
     }
 
     /**
@@ -64,14 +54,51 @@ public final class Debrief implements AutoCloseable {
      * @param title of the case
      * @param kinds to choose from
      */
-    public static Debrief of(Advisor advisor, RuleBase rules, Notes notes, String title, List<Car> kinds) {
+    public static Debrief of(Source source, String title, List<Car> kinds) {
         Case run = new Case(title, "-", Kinds.unknown(kinds), Conditions.UNKNOWN, Map.of(), List.of(), List.of());
-        return new Debrief(advisor, rules, notes, State.of(run, false), kinds);
+        return new Debrief(source, State.of(run, false), kinds);
     }
 
-    /** The case as far as it is known. */
+    /** Opens the rules and tries them on another core, while somebody thinks about the first answer. */
+    public void warmUp() {
+        if (chooser == null && warming == null) {
+            warming = new Thread(() -> {
+                try {
+                    open().rehearse(start);
+                } catch (RuntimeException e) {
+                    // Whoever asks next is told.
+                }
+            }, "opens the rules");
+            warming.setDaemon(true);
+            warming.start();
+        }
+    }
+
+    private synchronized Chooser open() {
+        if (chooser == null) {
+            whatIf = new WhatIf(source.advisor().get(), source.rules().get().consult());
+            chooser = new Chooser(new Repertoire(source.rules().get(), source.notes().get()), whatIf);
+        }
+        return chooser;
+    }
+
+    /** What chooses, once nobody else is at it. */
+    private Chooser chooser() {
+        Thread busy = warming;
+        if (busy != null) {
+            try {
+                busy.join();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            warming = null;
+        }
+        return open();
+    }
+
+    /** The case as far as it is known, with what need not be asked again. */
     public Case run() {
-        return state.run();
+        return state.run().withAnswered(state.answered());
     }
 
     /** What was asked and answered, in that order. */
@@ -83,108 +110,44 @@ public final class Debrief implements AutoCloseable {
     public List<Car> cars(Topic topic) {
         return switch (topic.field()) {
             case CAR -> kinds;
-            case DRIVE -> unnamed;
+            case DRIVE -> Kinds.byDrive(kinds);
             default -> List.of();
         };
     }
 
+    /** What nobody said, and is taken for what is most likely. */
+    public Set<Field> taken() {
+        return state.taken();
+    }
+
+    /** The same, as long as it was not shown and let stand. */
+    public Set<Field> takenUnseen() {
+        return state.knows(Topic.of(Field.ELSE)) ? Set.of() : state.taken();
+    }
+
+    /** What does not go together in the complaint that a doubt is about. */
+    public Optional<Doubt> doubt(Topic topic) {
+        return Doubt.in(state.run(), state.run().reports().get(topic.complaint()));
+    }
+
     /** The advice on the case as far as it is known. */
     public Advice advice() {
+        chooser();
         return whatIf.advise(state.run());
     }
 
-    /** The question to ask next; empty when no answer could put another change first. */
+    /** The advice if that were said as well; nothing is kept of it. */
+    public Advice adviceIf(Topic topic, Answer answer) {
+        chooser();
+        return whatIf.advise(state.with(topic, answer).run());
+    }
+
+    /** The question to ask next; empty when no answer could change the first thing told. */
     public Optional<Question> next() {
         if (next == null) {
-            next = choose();
+            next = Chooser.opening(state, kinds).or(() -> chooser().choose(state));
         }
         return next;
-    }
-
-    private Optional<Question> choose() {
-        for (Field opening : List.of(Field.CAR, Field.DRIVE, Field.DOING)) {
-            if (!state.knows(Topic.of(opening))) {
-                return Optional.of(weighed(Topic.of(opening), state));
-            }
-        }
-        List<Question> open = repertoire.open(state).stream().map(topic -> weighed(topic, state))
-                .sorted(Comparator.comparingDouble(Question::gain).reversed()).toList();
-        int limit = tried + LOOK_AHEAD;
-        return open.stream().filter(Question::decides).findFirst()
-                .or(() -> open.stream().filter(Question::movesRanking)
-                        .filter(question -> decidesWithAnother(question, open, limit)).findFirst());
-    }
-
-    /** Whether two answers together would put another change first. */
-    private boolean decidesWithAnother(Question question, List<Question> open, int limit) {
-        for (Question.Choice choice : question.choices()) {
-            if (choice.single() && !choice.outcome().equals(question.now())) {
-                State then = state.with(question.topic(), choice.answer());
-                for (Question other : open) {
-                    if (tried < limit && other != question && !then.knows(other.topic()) && other.choices().stream()
-                            .filter(Question.Choice::single).map(Question.Choice::answer)
-                            .anyMatch(answer -> !outcome(then.with(other.topic(), answer)).first()
-                                    .equals(question.now().first()))) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
-    }
-
-    /** Tries every answer in the engine. */
-    private Question weighed(Topic topic, State from) {
-        Outcome now = outcome(from);
-        List<Question.Choice> choices = new ArrayList<>();
-        for (Samples.Sample sample : samples(topic, from)) {
-            State then = from.with(topic, sample.answer());
-            choices.add(new Question.Choice(sample.label(), sample.answer(),
-                    then.run().equals(from.run()) ? now : outcome(then)));
-        }
-        return new Question(topic, List.copyOf(choices), now);
-    }
-
-    private List<Samples.Sample> samples(Topic topic, State from) {
-        return switch (topic.field()) {
-            case CAR, DRIVE -> cars(topic).stream().map(car -> Samples.spoken(new Answer.OfCar(car))).toList();
-            case TRACK -> Samples.tracks();
-            case TYRES -> Samples.tyres(from.run());
-            default -> said(topic, from);
-        };
-    }
-
-    /**
-     * Each word; where several may be said, each two that follow one another; and each word together with each one that
-     * may be told in the same breath.
-     */
-    private List<Samples.Sample> said(Topic topic, State from) {
-        List<Word> words = repertoire.listed(topic, from);
-        List<Samples.Sample> said = new ArrayList<>();
-        words.forEach(word -> said.add(Samples.spoken(Answer.Said.of(word))));
-        if (!topic.field().ofComplaint()) {
-            return said;
-        }
-        for (int i = 1; i < words.size() && topic.field().several(); i++) {
-            said.add(Samples.spoken(Answer.Said.each(words.subList(i - 1, i + 1))));
-        }
-        for (Field field : topic.field().alongside()) {
-            if (!from.knows(new Topic(field, topic.complaint()))
-                    && repertoire.asks(from.run().reports().get(topic.complaint()), field)) {
-                for (Word with : field.words()) {
-                    said.add(Samples.spoken(Answer.Said.of(with)));
-                    words.forEach(word -> said.add(Samples.spoken(Answer.Said.of(word, with))));
-                }
-            }
-        }
-        return said;
-    }
-
-    private Outcome outcome(State of) {
-        return outcomes.computeIfAbsent(of.run(), run -> {
-            tried++;
-            return Outcome.of(whatIf.advise(run));
-        });
     }
 
     /** Takes an answer to any topic that is open. */
@@ -206,44 +169,58 @@ public final class Debrief implements AutoCloseable {
     /** The question of an earlier entry, asked anew: weighed with everything else that is known. */
     public Question again(int entry) {
         Topic topic = entries.get(entry).topic();
+        return Chooser.opening(topic, kinds).orElseGet(() -> chooser().weighed(topic, before(entry)));
+    }
+
+    private State before(int entry) {
         State before = start;
         for (Entry earlier : entries.subList(0, entry)) {
             before = before.with(earlier.topic(), earlier.answer());
         }
-        return weighed(topic, before);
+        return before;
     }
 
     /**
-     * Puts another answer in the place of an earlier one. All that followed from the old one is withdrawn; later
-     * answers about complaints stay only when the complaints are the same as before.
+     * Puts another answer in the place of an earlier one. What was told of a complaint that is still there stays with
+     * it; all else that followed from the old answer is withdrawn.
      */
     public void change(int entry, Answer answer) {
         List<Entry> later = List.copyOf(entries.subList(entry + 1, entries.size()));
-        List<String> before = complaintsAfter(entry);
+        List<Symptom> old = symptoms(before(entry + 1));
         entries.set(entry, new Entry(entries.get(entry).topic(), entries.get(entry).complaint(), answer));
-        boolean same = Objects.equals(before, complaintsAfter(entry));
+        List<Symptom> fresh = symptoms(before(entry + 1));
         entries.subList(entry + 1, entries.size()).clear();
-        later.stream().filter(it -> same || !it.topic().field().ofComplaint())
-                // Of a car that is known now, nobody needs to have said which wheels are driven.
-                .filter(it -> it.topic().field() != Field.DRIVE || !(answer instanceof Answer.OfCar))
-                .forEach(entries::add);
+        boolean split = later.stream().anyMatch(it -> it.topic().field().ofComplaint()
+                && it.answer() instanceof Answer.Said said && said.groups().size() > 1);
+        for (Entry it : later) {
+            // Of a car that is known now, nobody needs to have said which wheels are driven.
+            if (it.topic().field() == Field.DRIVE && answer instanceof Answer.OfCar) {
+                continue;
+            }
+            if (!it.topic().field().ofComplaint() && it.topic().field() != Field.DOUBT || old.equals(fresh)) {
+                entries.add(it);
+            } else if (!split && it.topic().complaint() < old.size()
+                    && fresh.contains(old.get(it.topic().complaint()))) {
+                entries.add(new Entry(new Topic(it.topic().field(), fresh.indexOf(old.get(it.topic().complaint()))),
+                        it.complaint(), it.answer()));
+            }
+        }
         replay();
     }
 
-    private List<String> complaintsAfter(int entry) {
-        State then = start;
-        for (Entry earlier : entries.subList(0, entry + 1)) {
-            then = then.with(earlier.topic(), earlier.answer());
-        }
-        return then.run().reports().stream().map(report -> report.symptom().id()).toList();
+    /** The same talk about another car. */
+    public void change(Car car, String file) {
+        start = State.of(start.run().ofCar(car, Optional.of(file)), true);
+        entries.removeIf(entry -> entry.topic().field() == Field.CAR || entry.topic().field() == Field.DRIVE);
+        replay();
+    }
+
+    private static List<Symptom> symptoms(State state) {
+        return state.run().reports().stream().map(Report::symptom).toList();
     }
 
     private void replay() {
-        State now = start;
-        for (Entry entry : entries) {
-            now = now.with(entry.topic(), entry.answer());
-        }
-        state = now;
+        state = before(entries.size());
         next = null;
     }
 
@@ -253,16 +230,18 @@ public final class Debrief implements AutoCloseable {
     }
 
     private static String complaint(Topic topic, State state) {
-        if (!topic.field().ofComplaint()) {
+        if (!topic.field().ofComplaint() && topic.field() != Field.DOUBT
+                || topic.complaint() >= state.run().reports().size()) {
             return "";
         }
         Report report = state.run().reports().get(topic.complaint());
-        String phase = report.phase().map(it -> " " + it.at()).orElse("");
-        return report.symptom().spoken() + phase;
+        return report.symptom().spoken() + report.where().map(where -> " at the " + where.id()).orElse("")
+                + report.phase().map(phase -> " " + phase.at()).orElse("");
     }
 
     @Override
     public void close() {
+        chooser();
         whatIf.close();
     }
 }

@@ -10,7 +10,10 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What can be asked about. Of two questions that tell the same, the one that stands first here is asked. */
 public enum Field implements Word {
@@ -27,13 +30,25 @@ public enum Field implements Word {
     SEVERITY("severity", Severity.class),
     OCCURRENCE("occurrence", Occurrence.class),
     TURN("turn", Turn.class),
+    /** Whether it was a simulator. */
+    SIMULATOR("simulator", null),
+    /** Tread temperatures and pressures, which a coach takes in one walk round the car. */
+    TYRES("tyres", null),
+    /** How the tread looks, where nobody measured it. */
+    LOOK("look", null),
     SURFACE("surface", Surface.class),
     /** Temperature of the track. */
     TRACK("track", null),
-    /** Tread temperatures and pressures, which a coach takes in one walk round the car. */
-    TYRES("tyres", null),
     /** The way that most turns of the circuit go. */
-    CIRCUIT("circuit", Turn.class);
+    CIRCUIT("circuit", Turn.class),
+    /** Whether there was anything else, and whether what nobody said is as it is taken. */
+    ELSE("else", null),
+    /** Which of two things that do not go together is right. */
+    DOUBT("doubt", null);
+
+    /** What is taken in one line at the end, unless it was said, rather than asked one by one. */
+    static final Set<Field> TAKEN = Collections.unmodifiableSet(
+            new LinkedHashSet<>(List.of(SURFACE, SEVERITY, OCCURRENCE, SINCE, TURN)));
 
     private final String id;
     private final Class<? extends Word> type;
@@ -74,7 +89,17 @@ public enum Field implements Word {
                 .findFirst().orElseThrow(() -> new IllegalArgumentException(word.id() + " is no answer to " + id));
     }
 
-    /** Every word that may be said; none where the answer is a number or a car. */
+    /** The field that a word is of, whatever was asked. */
+    static Field telling(Word word) {
+        for (Field field : values()) {
+            if (field.type != null && field.type.isInstance(word)) {
+                return field;
+            }
+        }
+        throw new IllegalArgumentException(word.id() + " answers nothing");
+    }
+
+    /** Every word that may be said; none where the answer is a number, a car or a sentence. */
     public List<Word> words() {
         return type == null ? List.of() : List.copyOf(Word.all(type));
     }

@@ -4,6 +4,9 @@ import camberwell.car.Car;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Audience;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 
 /** How a debrief asks. A newcomer is asked about what was felt; the others are asked in the trade's words. */
 public final class Phrases {
@@ -22,11 +25,13 @@ public final class Phrases {
         return switch (topic.field()) {
             case CAR -> newcomer ? "Which of these is most like your car?" : "What kind of car is it?";
             case DRIVE -> newcomer ? "Which wheels does the engine turn?" : "Which wheels are driven?";
-            case DOING -> newcomer ? "What did you feel the car do? Name one thing or several, the worst first."
-                    : "What was the car doing? One or more, the worst first.";
+            case DOING -> newcomer ? "What did you feel the car do? Say it in your own words, or pick from the list; the "
+                    + "worst first."
+                    : "What was the car doing? In your own words or from the list, the worst first.";
             case PHASE -> newcomer ? "Where in the corner did you feel it, and in what kind of corner?" + of
                     : "Where, and in which corners? For instance entry slow" + of;
-            case SPEED -> newcomer ? "In what kind of corner did you feel it?" + of : "In which corners?" + of;
+            case SPEED -> newcomer ? "In what kind of corner did you feel it: slow, medium or fast?" + of
+                    : "In which corners?" + of;
             case WHERE -> newcomer ? "Was it the two front tyres or the two rear ones?" + of : "Front or rear?" + of;
             case SINCE -> newcomer ? "When in the run did you feel it?" + of : "Since when in the run?" + of;
             case SEVERITY -> newcomer ? "How much did it bother you, and did you feel it on every lap?" + of
@@ -34,23 +39,49 @@ public final class Phrases {
             case OCCURRENCE -> newcomer ? "Did you feel it on every lap?" + of : "How often?" + of;
             case TURN -> newcomer ? "Did you feel it only when turning one way?" + of
                     : "In turns of one direction only?" + of;
-            case SURFACE -> newcomer ? "How wet was the track?" : "Surface?";
+            case SIMULATOR -> newcomer ? "Was that in a simulator, or in a real car?" : "A real car, or a simulator?";
+            case SURFACE -> newcomer ? "Was the track wet?" : "Surface?";
             case TRACK -> newcomer ? "How warm was the surface of the track, if somebody measured it?"
                     : "Track temperature?";
-            case TYRES -> newcomer ? "Did somebody measure the tyres when you came in? Tyre by tyre, the temperature "
-                    + "of the tread near the inside edge, in the middle and near the outside edge; then the pressure."
-                    : "Tyres, wheel by wheel: inner, middle, outer, hot pressure.";
+            case TYRES -> newcomer ? "Did somebody measure the tyres when you came in?"
+                    : "Were the tyres read when the car came in?";
+            case LOOK -> newcomer ? "How do the tyres look? Does one edge look more worn than the other, or is the rubber "
+                    + "rolled up in crumbs, or blistered?" : "How do the treads look? Worn inside, outside or in the middle, "
+                    + "grained, blistered, and which?";
             case CIRCUIT -> newcomer ? "Which way do most turns of the circuit go?" : "Most turns of the circuit?";
+            case ELSE -> "Anything else it did?";
+            case DOUBT -> "Which is right?";
         };
+    }
+
+    /** What is taken where nobody said it, in words; empty where all was said. */
+    public static String taken(Set<Field> taken, Audience audience) {
+        boolean newcomer = audience == Audience.NEWCOMER;
+        List<String> words = new ArrayList<>();
+        for (Field field : Field.TAKEN) {
+            if (taken.contains(field)) {
+                words.add(switch (field) {
+                    case SURFACE -> newcomer ? "the track was dry" : "dry";
+                    case SEVERITY -> newcomer ? "it bothered you clearly" : "plain to feel";
+                    case OCCURRENCE -> newcomer ? "you felt it on every lap" : "on every lap";
+                    case SINCE -> newcomer ? "from the first lap to the last" : "all run";
+                    default -> newcomer ? "in left and right turns alike" : "left and right alike";
+                });
+            }
+        }
+        return String.join(", ", words);
     }
 
     /** How an answer by numbers is typed for that car; empty where the answer is a word. */
     public static String form(Topic topic, Car car) {
         return switch (topic.field()) {
             case TRACK -> "A temperature, for instance 27 or 80 F.";
-            case TYRES -> "For instance 92 84 78; inner is the edge that faces the car. With the hot pressure in "
-                    + Reply.pressureUnit(car).symbol() + ": 92 84 78 " + example(car) + ", or " + example(car)
-                    + " alone. Unknown if nobody measured.";
+            case TYRES -> "If so, type what was read, one tyre or all of them in a line: inner edge (towards the car), "
+                    + "middle, outer edge, and the hot pressure in " + Reply.pressureUnit(car).symbol() + ", for instance "
+                    + "92 84 78 " + example(car) + "; from front left to rear right, or with fl, fr, rl, rr. No, if nobody "
+                    + "did.";
+            case LOOK -> "For instance: fronts worn inside. Fine, if nothing shows; unknown, if nobody looked.";
+            case SIMULATOR -> "Type car or simulator.";
             default -> "";
         };
     }

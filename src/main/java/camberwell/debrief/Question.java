@@ -30,9 +30,9 @@ public record Question(Topic topic, List<Choice> choices, Outcome now) {
                 choices.stream().map(choice -> choice.outcome().shares()).toList());
     }
 
-    /** Whether some answer would put another change first. */
+    /** Whether some answer would change the first thing that is told. */
     public boolean decides() {
-        return choices.stream().anyMatch(choice -> !choice.outcome().first().equals(now.first()));
+        return choices.stream().anyMatch(choice -> !choice.outcome().told().equals(now.told()));
     }
 
     /** Whether some answer would put the changes in another order. */

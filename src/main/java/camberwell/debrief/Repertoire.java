@@ -86,6 +86,9 @@ final class Repertoire {
             }
         }
         open.add(Topic.of(Field.SURFACE));
+        if (state.known().contains(Field.TYRES) && state.run().tyres().isEmpty()) {
+            open.add(Topic.of(Field.LOOK));
+        }
         if (track) {
             open.add(Topic.of(Field.TRACK));
         }
@@ -102,6 +105,12 @@ final class Repertoire {
         return open;
     }
 
+    private List<Word> phases(Symptom symptom) {
+        List<Word> sensible = new ArrayList<>();
+        phases.get(symptom).stream().filter(phase -> symptom.senseless(phase).isEmpty()).forEach(sensible::add);
+        return sensible;
+    }
+
     /** Whether some rule, or the effect of some change, depends on that detail of that complaint. */
     boolean asks(Report report, Field field) {
         return fields.get(report.symptom()).contains(field);
@@ -110,7 +119,7 @@ final class Repertoire {
     /** The words that are listed for a person to choose from; others may be said all the same. */
     List<Word> listed(Topic topic, State state) {
         return switch (topic.field()) {
-            case PHASE -> List.copyOf(phases.get(state.run().reports().get(topic.complaint()).symptom()));
+            case PHASE -> phases(state.run().reports().get(topic.complaint()).symptom());
             case WHERE -> List.of(Place.FRONT, Place.REAR);
             case TURN, CIRCUIT -> List.of(Turn.LEFT, Turn.RIGHT, Turn.BOTH);
             default -> topic.field().words();

@@ -3,9 +3,13 @@ package camberwell.debrief;
 import camberwell.car.TyreSpec;
 import camberwell.run.Case;
 import camberwell.run.TyreReading;
+import camberwell.saying.Heard;
+import camberwell.saying.Told;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -38,6 +42,25 @@ final class Samples {
     /** An answer that somebody may give in so many words. */
     static Sample spoken(Answer answer) {
         return new Sample("", answer);
+    }
+
+    /** What a tread may look like, at each end of the car. */
+    static List<Sample> looks() {
+        List<Sample> looks = new ArrayList<>();
+        for (Place place : List.of(Place.FRONT, Place.REAR)) {
+            for (Symptom symptom : List.of(Symptom.HOT_INNER_EDGE, Symptom.HOT_OUTER_EDGE, Symptom.HOT_MIDDLE,
+                    Symptom.GRAINING, Symptom.OVERHEATING)) {
+                looks.add(new Sample(look(symptom) + " at the " + place.id(), new Answer.InWords(Heard.of(
+                        new Told(symptom, List.of(place), List.of())))));
+            }
+        }
+        return looks;
+    }
+
+    private static String look(Symptom symptom) {
+        return symptom == Symptom.GRAINING ? "grained" : symptom == Symptom.OVERHEATING ? "blistered"
+                : symptom == Symptom.HOT_MIDDLE ? "worn in the middle"
+                : symptom == Symptom.HOT_INNER_EDGE ? "worn inside" : "worn outside";
     }
 
     /** Cold, mild and hot tracks. */

@@ -1,9 +1,10 @@
 package camberwell.debrief;
 
 import camberwell.run.Case;
-import camberwell.run.Conditions;
 import camberwell.run.Report;
-import camberwell.units.Quantity;
+import camberwell.run.TyreReading;
+import camberwell.saying.Heard;
+import camberwell.saying.Told;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -13,10 +14,13 @@ import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -40,6 +44,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             known.add(Field.CAR);
             known.add(Field.DRIVE);
         }
+        if (run.car().simulated().isPresent()) {
+            known.add(Field.SIMULATOR);
+        }
         if (!run.reports().isEmpty()) {
             known.add(Field.DOING);
         }
@@ -55,7 +62,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         if (!run.tyres().isEmpty()) {
             known.add(Field.TYRES);
         }
-        return new State(run, known, run.reports().stream().map(State::told).toList());
+        List<Set<Field>> details = run.reports().stream().map(State::told).toList();
+        run.talked().answered().forEach(answered -> remember(answered, known, details));
+        return new State(run, known, details);
     }
 
     private static Set<Field> told(Report report) {
@@ -76,12 +85,61 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
 
     /** Whether that is answered. */
     boolean knows(Topic topic) {
-        return topic.field().ofComplaint() ? details.get(topic.complaint()).contains(topic.field())
-                : known.contains(topic.field());
+        return topic.field().ofComplaint() || topic.field() == Field.DOUBT
+                ? details.get(topic.complaint()).contains(topic.field()) : known.contains(topic.field());
+    }
+
+    /** What need not be asked again, and cannot be seen from the case: a question's word, after a complaint's number. */
+    List<String> answered() {
+        State seen = of(run.withAnswered(List.of()), false);
+        List<String> answered = new ArrayList<>();
+        known.stream().filter(field -> field != Field.CAR && field != Field.DRIVE && !seen.known.contains(field))
+                .forEach(field -> answered.add(field.id()));
+        for (int i = 0; i < details.size(); i++) {
+            for (Field field : details.get(i)) {
+                if (!seen.details.get(i).contains(field)) {
+                    answered.add(i + 1 + " " + field.id());
+                }
+            }
+        }
+        return answered;
+    }
+
+    private static void remember(String answered, Set<Field> known, List<Set<Field>> details) {
+        for (Field field : Field.values()) {
+            if (answered.equals(field.id())) {
+                known.add(field);
+            }
+            for (int i = 0; i < details.size(); i++) {
+                if (answered.equals(i + 1 + " " + field.id())) {
+                    details.get(i).add(field);
+                }
+            }
+        }
+    }
+
+    /** What was not said, and is taken for what is most likely. */
+    Set<Field> taken() {
+        Set<Field> taken = EnumSet.noneOf(Field.class);
+        for (Field field : Field.TAKEN) {
+            if (field.ofComplaint() ? details.stream().anyMatch(told -> !told.contains(field)) : !known.contains(field)) {
+                taken.add(field);
+            }
+        }
+        return taken;
     }
 
     /** What is known after one more answer. */
     State with(Topic topic, Answer answer) {
+        if (answer instanceof Answer.InWords words) {
+            return hear(topic, words.heard());
+        }
+        if (answer instanceof Answer.Chosen chosen) {
+            return decided(topic, chosen.choice());
+        }
+        if (topic.field() == Field.ELSE) {
+            return allTaken();
+        }
         if (topic.field().ofComplaint()) {
             return withDetail(topic, answer);
         }
@@ -91,46 +149,152 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             more.add(Field.DRIVE);
         }
         if (topic.field() == Field.DOING) {
-            List<Report> reports = new ArrayList<>();
-            List<Set<Field>> told = new ArrayList<>();
-            if (answer instanceof Answer.Said said) {
-                for (List<Word> group : said.groups()) {
-                    Report report = Report.of((Symptom) group.stream().filter(Symptom.class::isInstance).findFirst()
-                            .orElseThrow());
-                    List<Word> rest = group.stream().filter(word -> !(word instanceof Symptom)).toList();
-                    reports.add(detailed(report, Field.DOING, rest));
-                    told.add(fields(Field.DOING, rest));
-                }
-            }
-            return new State(run.withReports(reports), more, told);
+            return new State(run.withReports(List.of()), more, List.of()).add(answer instanceof Answer.Said said
+                    ? said.groups() : List.of());
         }
         return new State(apply(topic.field(), answer), more, details);
     }
 
+    private State add(List<List<Word>> groups) {
+        List<Report> reports = new ArrayList<>(run.reports());
+        List<Set<Field>> told = new ArrayList<>(details);
+        for (List<Word> group : groups) {
+            Report report = Report.of((Symptom) group.stream().filter(Symptom.class::isInstance).findFirst()
+                    .orElseThrow());
+            List<Word> rest = group.stream().filter(word -> !(word instanceof Symptom)).toList();
+            reports.add(detailed(report, rest));
+            told.add(fields(rest));
+        }
+        return new State(run.withReports(reports), known, List.copyOf(told));
+    }
+
     private Case apply(Field field, Answer answer) {
         if (answer instanceof Answer.OfCar chosen) {
-            return new Case(run.title(), run.source(), chosen.car(), run.conditions(), run.tyres(), run.reports(),
-                    run.earlier());
+            return run.ofCar(chosen.car(), Optional.empty());
         }
         if (answer instanceof Answer.Read read) {
             return run.withTyres(read.tyres());
         }
         if (answer instanceof Answer.Measured measured) {
-            return withConditions(run.conditions().surface(), Optional.of(measured.quantity()),
-                    run.conditions().turns());
+            return run.withConditions(run.conditions().withTrack(measured.quantity()));
+        }
+        if (answer instanceof Answer.Either either && field == Field.SIMULATOR) {
+            return run.withCar(run.car().withSimulator(either.yes()));
         }
         if (answer instanceof Answer.Said said) {
             Word word = said.groups().get(0).get(0);
-            return field == Field.SURFACE
-                    ? withConditions((Surface) word, run.conditions().track(), run.conditions().turns())
-                    : withConditions(run.conditions().surface(), run.conditions().track(), (Turn) word);
+            return run.withConditions(field == Field.SURFACE ? run.conditions().withSurface((Surface) word)
+                    : run.conditions().withTurns((Turn) word));
         }
         return run;
     }
 
-    private Case withConditions(Surface surface, Optional<Quantity> track, Turn turns) {
-        Conditions day = run.conditions();
-        return run.withConditions(new Conditions(surface, day.air(), track, day.coldTyres(), day.altitude(), turns));
+    /** What is understood of a driver's own words, whatever was asked. */
+    private State hear(Topic topic, Heard heard) {
+        State state = this;
+        if (heard.surface().isPresent()) {
+            Set<Field> more = EnumSet.of(Field.SURFACE);
+            more.addAll(known);
+            state = new State(run.withConditions(run.conditions().withSurface(heard.surface().get())), more, details);
+        }
+        for (Told told : heard.told()) {
+            state = state.tell(told);
+        }
+        for (Word word : heard.loose()) {
+            state = state.loose(topic, word);
+        }
+        Set<Field> more = EnumSet.copyOf(state.known);
+        if (!heard.told().isEmpty() || topic.field() == Field.DOING || topic.field() == Field.LOOK) {
+            more.add(topic.field() == Field.LOOK ? Field.LOOK : Field.DOING);
+        }
+        State said = new State(state.run, more, state.details);
+        // To "anything else?" more complaints are no end yet; corrections are.
+        return topic.field() == Field.ELSE && said.details.size() == details.size() ? said.allTaken() : said;
+    }
+
+    /** Adds a complaint, or what is new of one that is there. */
+    private State tell(Told told) {
+        List<Report> reports = new ArrayList<>(run.reports());
+        List<Set<Field>> more = new ArrayList<>(details);
+        boolean there = false;
+        for (int i = 0; i < reports.size(); i++) {
+            if (reports.get(i).symptom() == told.symptom() && goesWith(told, i)) {
+                there = true;
+                reports.set(i, detailed(reports.get(i), told.words()));
+                Set<Field> fields = EnumSet.noneOf(Field.class);
+                fields.addAll(more.get(i));
+                fields.addAll(fields(told.words()));
+                more.set(i, fields);
+            }
+        }
+        State state = new State(run.withReports(reports), known, List.copyOf(more));
+        List<Word> group = new ArrayList<>(List.of(told.symptom()));
+        group.addAll(told.words());
+        return there ? state : state.add(List.of(group));
+    }
+
+    /** Whether what was told may be of that complaint: the same place, or one of them not said. */
+    private boolean goesWith(Told told, int complaint) {
+        for (Word word : told.words()) {
+            Field field = Field.telling(word);
+            if (!Field.TAKEN.contains(field) && details.get(complaint).contains(field)
+                    && !detailed(run.reports().get(complaint), List.of(word)).equals(run.reports().get(complaint))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A word that was said of no complaint: of the one that was asked about, or else of all that lack it. */
+    private State loose(Topic topic, Word word) {
+        Field field = Field.telling(word);
+        List<Report> reports = new ArrayList<>(run.reports());
+        List<Set<Field>> more = new ArrayList<>(details);
+        for (int i = 0; i < reports.size(); i++) {
+            boolean asked = topic.field().ofComplaint() ? topic.complaint() == i
+                    : Field.TAKEN.contains(field) || i == reports.size() - 1;
+            if (asked && (topic.field().ofComplaint() || !more.get(i).contains(field))) {
+                reports.set(i, detailed(reports.get(i), List.of(word)));
+                Set<Field> fields = EnumSet.of(field);
+                fields.addAll(more.get(i));
+                more.set(i, fields);
+            }
+        }
+        return new State(run.withReports(reports), known, List.copyOf(more));
+    }
+
+    /** The same with all that nobody said taken for what is most likely. */
+    private State allTaken() {
+        Set<Field> more = EnumSet.of(Field.ELSE, Field.SURFACE);
+        more.addAll(known);
+        List<Set<Field>> told = new ArrayList<>();
+        for (Set<Field> each : details) {
+            Set<Field> fields = EnumSet.copyOf(Field.TAKEN);
+            fields.addAll(each);
+            told.add(fields);
+        }
+        return new State(run, more, List.copyOf(told));
+    }
+
+    private State decided(Topic topic, Doubt.Choice choice) {
+        List<Set<Field>> more = new ArrayList<>(details);
+        Set<Field> fields = EnumSet.of(Field.DOUBT);
+        fields.addAll(more.get(topic.complaint()));
+        more.set(topic.complaint(), fields);
+        Optional<Doubt> doubt = Doubt.in(run, run.reports().get(topic.complaint()));
+        if (choice == Doubt.Choice.FIGURES) {
+            List<Report> reports = new ArrayList<>(run.reports());
+            reports.remove(topic.complaint());
+            more.remove(topic.complaint());
+            return new State(run.withReports(reports), known, List.copyOf(more));
+        }
+        if (choice == Doubt.Choice.COMPLAINT && doubt.isPresent()) {
+            Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
+            tyres.putAll(run.tyres());
+            tyres.keySet().removeIf(wheel -> wheel.axle() == doubt.get().axle());
+            return new State(run.withTyres(tyres), known, List.copyOf(more));
+        }
+        return new State(run, known, List.copyOf(more));
     }
 
     /** A complaint in two phases, or in two kinds of corner, becomes two complaints. */
@@ -144,34 +308,29 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         for (int i = 0; i < groups.size(); i++) {
             Set<Field> told = EnumSet.of(topic.field());
             told.addAll(before);
-            told.addAll(answer instanceof Answer.Said ? fields(topic.field(), groups.get(i))
-                    : topic.field().alongside());
-            reports.add(topic.complaint() + i, detailed(report, topic.field(), groups.get(i)));
+            told.addAll(answer instanceof Answer.Said ? fields(groups.get(i)) : topic.field().alongside());
+            reports.add(topic.complaint() + i, detailed(report, groups.get(i)));
             more.add(topic.complaint() + i, told);
-        }
-        if (topic.field() == Field.TURN && reports.get(topic.complaint()).turn().filter(Turn::oneSided).isEmpty()) {
-            // Where one thing happens in turns both ways the car is much the same on both sides: asking once will do.
-            more.forEach(each -> each.add(Field.TURN));
         }
         return new State(run.withReports(reports), known, List.copyOf(more));
     }
 
-    private static Set<Field> fields(Field asked, List<Word> words) {
+    private static Set<Field> fields(List<Word> words) {
         Set<Field> fields = EnumSet.noneOf(Field.class);
-        words.forEach(word -> fields.add(asked.of(word)));
+        words.forEach(word -> fields.add(Field.telling(word)));
         return fields;
     }
 
-    private static Report detailed(Report report, Field asked, List<Word> words) {
+    private static Report detailed(Report report, List<Word> words) {
         Report detailed = report;
         for (Word word : words) {
-            detailed = detailed(detailed, asked.of(word), word);
+            detailed = detailed(detailed, word);
         }
-        return detailed;
+        return report.measured().map(detailed::withMeasured).orElse(detailed);
     }
 
-    private static Report detailed(Report it, Field field, Word word) {
-        return switch (field) {
+    private static Report detailed(Report it, Word word) {
+        return switch (Field.telling(word)) {
             case PHASE -> new Report(it.symptom(), it.where(), Optional.of((Phase) word), it.speed(), it.severity(),
                     it.occurrence(), it.since(), it.turn());
             case SPEED -> new Report(it.symptom(), it.where(), it.phase(), Optional.of((CornerSpeed) word),
@@ -186,7 +345,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
                     (Occurrence) word, it.since(), it.turn());
             case TURN -> new Report(it.symptom(), it.where(), it.phase(), it.speed(), it.severity(),
                     it.occurrence(), it.since(), Optional.of((Turn) word));
-            default -> throw new IllegalArgumentException(field + " is not told of a complaint");
+            default -> throw new IllegalArgumentException(word.id() + " is not told of a complaint");
         };
     }
 }

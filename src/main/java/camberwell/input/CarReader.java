@@ -42,7 +42,7 @@ final class CarReader {
         fields.require("drive");
         Optional<String> name = fields.text("name");
         boolean generic = fields.choice("generic", List.of("true", "false")).filter("true"::equals).isPresent();
-        boolean simulator = fields.choice("simulator", List.of("yes", "no")).filter("yes"::equals).isPresent();
+        Optional<Boolean> simulator = simulator(fields);
         BiasOf biasOf = fields.word("brake-bias-of", BiasOf.class).orElse(BiasOf.FORCE);
         // Of a class of car nobody may know even that: the debrief saves such a case.
         boolean unknown = generic && fields.has("drive", UNKNOWN);
@@ -55,6 +55,12 @@ final class CarReader {
         fields.done();
         return name.isEmpty() || drive.isEmpty() && !unknown ? Optional.empty()
                 : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic, simulator, biasOf));
+    }
+
+    /** Whether it is driven in a simulator, if it says so. */
+    static Optional<Boolean> simulator(Fields fields) {
+        return fields.choice("simulator", List.of("yes", "no", "true", "false"))
+                .map(said -> said.equals("yes") || said.equals("true"));
     }
 
     private static Map<Adjuster, Setting> adjusters(Fields fields) {

@@ -10,8 +10,10 @@ import camberwell.run.Conditions;
 import camberwell.run.Driven;
 import camberwell.run.Measured;
 import camberwell.run.Report;
+import camberwell.run.Talked;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
+import camberwell.saying.Heard;
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
@@ -42,6 +44,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -55,6 +58,18 @@ public final class CaseReader {
 
     /** Cars that were read without a word against them: many cases share a few cars. */
     private final Map<Path, Car> cars = new ConcurrentHashMap<>();
+
+    private final Function<String, Heard> ear;
+
+    /** One that leaves a driver's own words alone: for whoever wants the car or the tyres only. */
+    public CaseReader() {
+        this(null);
+    }
+
+    /** @param ear what understands a driver's own words */
+    public CaseReader(Function<String, Heard> ear) {
+        this.ear = ear;
+    }
 
     /** Reads a case and the car that it points to. */
     public CaseFile read(Path file) {
@@ -103,7 +118,7 @@ public final class CaseReader {
 
     private CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
             Problems problems) {
-        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars).read(true));
+        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars, ear).read(true));
         List<Problem> warnings = problems.warningsOrFail();
         return new CaseFile(run.orElseThrow(), warnings);
     }
@@ -114,7 +129,7 @@ public final class CaseReader {
 
     /** The reading of one case file. */
     private record OneCase(Document in, Path folder, List<Substitution> substitutions, Problems problems,
-            Map<Path, Car> cars) {
+            Map<Path, Car> cars, Function<String, Heard> ear) {
 
         /**
          * The case; empty, with the problems noted, when it has no car.
@@ -143,6 +158,21 @@ public final class CaseReader {
                     earlierRun(node, car).ifPresent(earlier::add);
                 }
             }
+            List<String> answered = new ArrayList<>();
+            for (Node node : fields.list("answered")) {
+                if (node instanceof ScalarNode word) {
+                    answered.add(word.getValue());
+                } else {
+                    in.error(node, "what was answered should be words, not " + Document.kind(node));
+                }
+            }
+            Optional<Boolean> simulator = CarReader.simulator(fields);
+            Optional<Heard> heard = heard(fields);
+            boolean given = entry(in.root(), "conditions") instanceof MappingNode day && entry(day, "surface") != null;
+            if (given && heard.flatMap(Heard::surface).filter(it -> it != conditions.surface()).isPresent()) {
+                fields.error("say", "the driver speaks of a " + heard.get().surface().get().id() + " track, and the surface "
+                        + "under conditions is " + conditions.surface().id());
+            }
             List<Tried> tried = new ArrayList<>();
             for (Node node : fields.list("tried")) {
                 Fields.map(node, "what was tried", in, "key").flatMap(it -> TriedReader.read(it, car))
@@ -150,11 +180,23 @@ public final class CaseReader {
             }
             Driven driven = new DrivenReader(in, car).read(fields);
             fields.done();
-            if (withEarlier && !fields.has("tyres") && !fields.has("reports")) {
+            if (withEarlier && !fields.has("tyres") && !fields.has("reports") && !fields.has("say")) {
                 in.warn(in.root(), "neither tyres nor reports, so there is nothing to advise on");
             }
-            return car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup), conditions,
-                    tyres, reports, earlier, carFile, setup, tried, driven));
+            Optional<Case> run = car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup),
+                    conditions, tyres, reports, earlier, carFile, setup, tried, driven, Talked.NOTHING));
+            if (!answered.isEmpty()) {
+                run = run.map(it -> it.withAnswered(answered));
+            }
+            if (simulator.isPresent()) {
+                run = run.map(it -> it.withCar(it.car().withSimulator(simulator.get())));
+            }
+            return heard.isPresent() ? run.map(it -> it.withHeard(heard.get())) : run;
+        }
+
+        private Optional<Heard> heard(Fields fields) {
+            Optional<String> said = fields.text("say");
+            return ear == null ? Optional.empty() : said.map(ear);
         }
 
         private static Node entry(MappingNode map, String key) {
@@ -306,7 +348,8 @@ public final class CaseReader {
         private Optional<Case> earlierRun(Node node, Optional<Car> car) {
             Optional<Case> earlier = path(node, "earlier run").map(Path::of)
                     .flatMap(path -> Document.load(path, problems)
-                            .flatMap(it -> new OneCase(it, folderOf(path), List.of(), problems, cars).read(false)));
+                            .flatMap(it -> new OneCase(it, folderOf(path), List.of(), problems, cars, ear)
+                                    .read(false)));
             if (earlier.isPresent() && car.isPresent() && !earlier.get().car().name().equals(car.get().name())) {
                 in.error(node, "this is a run of the " + earlier.get().car().name() + ", not of the "
                         + car.get().name());

@@ -17,6 +17,9 @@ import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.io.BufferedWriter;
@@ -89,6 +92,9 @@ public final class CaseWriter {
     public String text(Case run, Path file) {
         MapOf map = new MapOf(FlowStyle.BLOCK).put("title", text(run.title()));
         map.put("car", run.carFile().isPresent() ? text(relative(run.carFile().get(), file)) : car(run.car()));
+        if (run.carFile().isPresent()) {
+            run.car().simulated().ifPresent(simulator -> map.put("simulator", yes(simulator)));
+        }
         map.put("run", sheet(run.driven().sheet()));
         map.put("conditions", conditions(run.conditions()));
         MapOf setup = new MapOf(FlowStyle.BLOCK);
@@ -100,8 +106,12 @@ public final class CaseWriter {
         MapOf tyres = new MapOf(FlowStyle.BLOCK);
         run.tyres().forEach((wheel, reading) -> tyres.putEvenEmpty(wheel.id(), reading(reading)));
         map.put("tyres", tyres.node());
-        map.putList("reports", run.reports(), CaseWriter::report, FlowStyle.BLOCK).putWord("verdict", driven.verdict())
+        run.heard().ifPresent(heard -> map.put("say", text(heard.said())));
+        List<Report> heard = run.heard().stream().flatMap(it -> it.told().stream()).map(Report::of).toList();
+        List<Report> reports = run.reports().stream().filter(report -> !heard.contains(report)).toList();
+        map.putList("reports", reports, CaseWriter::report, FlowStyle.BLOCK).putWord("verdict", driven.verdict())
                 .putList("judged", driven.judged(), CaseWriter::tried, FlowStyle.BLOCK)
+                .putList("answered", run.talked().answered(), CaseWriter::text, FlowStyle.FLOW)
                 .putList("tried", run.tried(), CaseWriter::tried, FlowStyle.BLOCK)
                 .putList("earlier-runs", run.earlier(), earlier -> text(relative(earlier.source(), file)),
                         FlowStyle.BLOCK);
@@ -141,9 +151,7 @@ public final class CaseWriter {
         if (car.generic()) {
             map.put("generic", plain("true"));
         }
-        if (car.simulator()) {
-            map.put("simulator", text("yes"));
-        }
+        car.simulated().ifPresent(simulator -> map.put("simulator", yes(simulator)));
         if (car.biasOf() != BiasOf.FORCE) {
             map.put("brake-bias-of", text(car.biasOf().id()));
         }
@@ -176,7 +184,7 @@ public final class CaseWriter {
     }
 
     private static Node conditions(Conditions conditions) {
-        MapOf map = new MapOf(FlowStyle.FLOW).put("surface", text(conditions.surface().id()))
+        MapOf map = new MapOf(FlowStyle.FLOW).putWord("surface", unless(Surface.DRY, conditions.surface()))
                 .put("air", conditions.air()).put("track", conditions.track())
                 .put("cold-tyres", conditions.coldTyres()).put("altitude", conditions.altitude());
         return conditions.turns() == Turn.BOTH ? map.node() : map.put("turns", text(conditions.turns().id())).node();
@@ -188,11 +196,17 @@ public final class CaseWriter {
                 .put("hot-pressure", reading.hotPressure()).node();
     }
 
+    /** What is read as well when nothing stands there is not put into anybody's mouth. */
+    private static <W extends Word> Optional<W> unless(W taken, W word) {
+        return word == taken ? Optional.empty() : Optional.of(word);
+    }
+
     private static Node report(Report report) {
         boolean measured = report.measured().isPresent();
         MapOf map = new MapOf(measured ? FlowStyle.BLOCK : FlowStyle.FLOW).put("symptom", text(report.symptom().id()))
                 .putWord("where", report.where()).putWord("phase", report.phase()).putWord("speed", report.speed())
-                .put("severity", text(report.severity().id())).put("occurrence", text(report.occurrence().id()))
+                .putWord("severity", unless(Severity.CLEAR, report.severity()))
+                .putWord("occurrence", unless(Occurrence.EVERY_LAP, report.occurrence()))
                 .putWord("since", report.since()).putWord("turn", report.turn());
         report.measured().ifPresent(how -> measured(how, map));
         return map.node();
@@ -219,6 +233,10 @@ public final class CaseWriter {
     private static Node number(double number) {
         String text = BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
         return new ScalarNode(RESOLVER.resolve(NodeId.scalar, text, true), text, null, null, ScalarStyle.PLAIN);
+    }
+
+    private static Node yes(boolean so) {
+        return new ScalarNode(Tag.BOOL, so ? "yes" : "no", null, null, ScalarStyle.PLAIN);
     }
 
     private static Node sheet(Driven.Sheet sheet) {

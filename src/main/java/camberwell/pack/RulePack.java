@@ -36,6 +36,8 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
 
     /** The folder of an instructor's own notes. */
     public static final String NOTES = "knowledge-notes";
+    /** The file of an instructor's own phrases. */
+    public static final String SAYINGS = NOTES + "/sayings.yaml";
     /** The folder of an instructor's own cases. */
     public static final String CASES = "demo-cases";
     /** The file that tells a folder's name, version, author and needs. */
@@ -125,7 +127,7 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** Whether a file is read at all: rules, notes, cases and the manifest; anything else lies there unread. */
     static boolean matters(String path) {
         String top = path.contains("/") ? path.substring(0, path.indexOf('/')) : "";
-        return path.equals(MANIFEST) || STAGES.contains(top) || path.endsWith(".drl")
+        return path.equals(MANIFEST) || path.equals(SAYINGS) || STAGES.contains(top) || path.endsWith(".drl")
                 || top.equals(NOTES) && path.endsWith(".md") || top.equals(CASES) && path.endsWith(".yaml");
     }
 
@@ -197,9 +199,14 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** The notes, by kind folder and file name: {@code causes/hot-rims.md}. */
     public Map<String, String> notes() {
         Map<String, String> notes = new TreeMap<>();
-        only(path -> path.startsWith(NOTES + "/"))
+        only(path -> path.startsWith(NOTES + "/") && !path.equals(SAYINGS))
                 .forEach((path, text) -> notes.put(path.substring(NOTES.length() + 1), text));
         return notes;
+    }
+
+    /** What drivers say, and what is meant by it, in the form of the built-in file. */
+    public Optional<String> sayings() {
+        return Optional.ofNullable(files.get(SAYINGS));
     }
 
     /** All of it as a zip file, the same bytes for the same content. */

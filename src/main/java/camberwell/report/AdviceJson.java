@@ -46,6 +46,9 @@ public final class AdviceJson {
         json.writeStringField("case", advice.run().title());
         json.writeStringField("file", advice.run().source());
         json.writeStringField("car", advice.run().car().name());
+        if (advice.run().heard().isPresent()) {
+            HeardJson.write(advice.run().heard().get(), json);
+        }
         json.writeArrayFieldStart("findings");
         for (var finding : advice.findings()) {
             json.writeStartObject();

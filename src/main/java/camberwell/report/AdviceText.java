@@ -79,6 +79,7 @@ public final class AdviceText {
             page.heading("Stop: " + Words.sentence(caution.title()));
             page.paragraph(0, caution.statement());
         });
+        advice.run().heard().ifPresent(heard -> HeardText.write(heard, page));
         findings(advice, page);
         doubts(advice.doubts(), page);
         if (advice.drivingFirst()) {
@@ -127,6 +128,9 @@ public final class AdviceText {
             return "No change is asked for, but see what was read.";
         }
         if (advice.complaints().isEmpty()) {
+            if (advice.run().heard().filter(heard -> !heard.refused().isEmpty()).isPresent()) {
+                return "Nothing was understood that a change could help. Say it in other words.";
+            }
             return "Nothing asks for a change. Leave the car as it is.";
         }
         return advice.withheld().isEmpty() && advice.driving().isEmpty()

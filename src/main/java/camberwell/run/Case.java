@@ -1,9 +1,11 @@
 package camberwell.run;
 
 import camberwell.car.Car;
+import camberwell.saying.Heard;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Wheel;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -21,10 +23,11 @@ import java.util.Optional;
  * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
  * @param tried what was changed since the complaints began, oldest first, and what came of it
  * @param driven the run as the book keeps it: number, date, laps
+ * @param talked what was said of it; the reports have it already
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
         List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
-        List<Tried> tried, Driven driven) {
+        List<Tried> tried, Driven driven, Talked talked) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -38,7 +41,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
     /** A case on which nothing was tried yet. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
-        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, List.of(), Driven.UNKNOWN);
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, List.of(), Driven.UNKNOWN, Talked.NOTHING);
     }
 
     /** A case whose car stands in it, as it ran. */
@@ -55,22 +58,46 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+    }
+
+    /** What was understood of the driver's own words, if any were said. */
+    public Optional<Heard> heard() {
+        return talked.heard();
+    }
+
+    /** The same case with what the driver said of it: the complaints on top, and the surface. */
+    public Case withHeard(Heard said) {
+        List<Report> all = new ArrayList<>(reports);
+        said.told().stream().map(Report::of).filter(report -> !all.contains(report)).forEach(all::add);
+        return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres, all,
+                earlier, carFile, setup, tried, driven, new Talked(Optional.of(said), talked.answered()));
+    }
+
+    /** The same case with other things answered in a debrief. */
+    public Case withAnswered(List<String> words) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven,
+                new Talked(talked.heard(), words));
+    }
+
+    /** The same case with more known of its car. */
+    public Case withCar(Car other) {
+        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven, talked);
     }
 
     /** The same case on another day, or of another place. */
     public Case withConditions(Conditions others) {
-        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried, driven);
+        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried, driven, talked);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven, talked);
     }
 
     /**
@@ -87,27 +114,27 @@ public record Case(String title, String source, Car car, Conditions conditions, 
             }
         });
         return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
-                tried, driven);
+                tried, driven, talked);
     }
 
     /** The same case with other changes tried. */
     public Case withTried(List<Tried> others) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven);
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven, talked);
     }
 
     /** The same case of another run. */
     public Case withDriven(Driven other) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other);
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other, talked);
     }
 
     /** The same case under another title. */
     public Case withTitle(String other) {
-        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven);
+        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
     }
 
     /** The same case with other earlier runs. */
     public Case withEarlier(List<Case> others) {
-        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven);
+        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven, talked);
     }
 
     /**
@@ -116,7 +143,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
      * @param file the file that the car was read from
      */
     public Case ofCar(Car other, Optional<String> file) {
-        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven)
+        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven, talked)
                 .withSetup(setup);
     }
 }

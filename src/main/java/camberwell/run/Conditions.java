@@ -18,6 +18,21 @@ import java.util.Optional;
 public record Conditions(Surface surface, Optional<Quantity> air, Optional<Quantity> track,
         Optional<Quantity> coldTyres, Optional<Quantity> altitude, Turn turns) {
 
+    /** The same day on another surface. */
+    public Conditions withSurface(Surface other) {
+        return new Conditions(other, air, track, coldTyres, altitude, turns);
+    }
+
+    /** The same day with the track at another temperature. */
+    public Conditions withTrack(Quantity other) {
+        return new Conditions(surface, air, Optional.of(other), coldTyres, altitude, turns);
+    }
+
+    /** The same day on a circuit that mostly turns another way. */
+    public Conditions withTurns(Turn others) {
+        return new Conditions(surface, air, track, coldTyres, altitude, others);
+    }
+
     /** A dry day of which nothing else is known. */
     public static final Conditions UNKNOWN = new Conditions(Surface.DRY, Optional.empty(), Optional.empty(),
             Optional.empty(), Optional.empty(), Turn.BOTH);

@@ -1,5 +1,6 @@
 package camberwell.run;
 
+import camberwell.saying.Told;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -29,6 +30,14 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
     public static Report of(Symptom symptom) {
         return new Report(symptom, Optional.empty(), Optional.empty(), Optional.empty(), Severity.CLEAR,
                 Occurrence.EVERY_LAP, Optional.empty(), Optional.empty());
+    }
+
+    /** What a driver said, as rules take it: clear, and on every lap, where nothing else was said. */
+    public static Report of(Told told) {
+        return new Report(told.symptom(), told.word(Place.class), told.word(Phase.class), told.word(CornerSpeed.class),
+                told.word(Severity.class).orElse(Severity.CLEAR),
+                told.word(Occurrence.class).orElse(Occurrence.EVERY_LAP), told.word(Since.class),
+                told.word(Turn.class));
     }
 
     /** The same complaint as a log shows it. */

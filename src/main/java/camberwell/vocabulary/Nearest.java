@@ -32,7 +32,8 @@ public final class Nearest {
         return Optional.ofNullable(best);
     }
 
-    private static int distance(String a, String b) {
+    /** How many letters are wrong, missing, too many or swapped with their neighbour (the restricted distance of Damerau, 1964). */
+    public static int distance(String a, String b) {
         int[][] cost = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             for (int j = 0; j <= b.length(); j++) {

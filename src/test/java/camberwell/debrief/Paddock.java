@@ -10,6 +10,8 @@ import camberwell.language.Names;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
+import camberwell.saying.Heard;
+import camberwell.saying.Told;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.io.IOException;
@@ -61,7 +63,7 @@ final class Paddock {
     }
 
     Debrief debrief(Case run) {
-        return Debrief.of(advisor, rules, notes, run);
+        return Debrief.of(new Debrief.Source(() -> advisor, () -> rules, () -> notes), run);
     }
 
     /** The car and the day of a case, and what was tried before, with nothing said or measured. */
@@ -75,11 +77,18 @@ final class Paddock {
     static final class Truthful {
 
         private final Case truth;
+        private final boolean mainOnly;
         /** For each complaint of the debrief, the reports of the case that it may still stand for. */
         private final List<List<Report>> meant = new ArrayList<>();
 
         Truthful(Case truth) {
+            this(truth, false);
+        }
+
+        /** @param mainOnly whether the first complaint alone is told until it is asked for more */
+        Truthful(Case truth, boolean mainOnly) {
             this.truth = truth;
+            this.mainOnly = mainOnly;
         }
 
         Answer to(Topic topic) {
@@ -97,19 +106,39 @@ final class Paddock {
                 case TRACK -> truth.conditions().track().map(Answer.Measured::new);
                 case TYRES -> truth.tyres().isEmpty() ? Optional.empty()
                         : Optional.of(new Answer.Read(truth.tyres()));
+                case SIMULATOR -> Optional.of(new Answer.Either(truth.car().simulator()));
+                case LOOK -> Optional.of(new Answer.Nothing());
+                case DOUBT -> Optional.of(new Answer.Chosen(Doubt.Choice.BOTH));
+                case ELSE -> Optional.of(rest());
                 case CAR, DRIVE -> Optional.empty();
             };
             return answer.orElse(new Answer.Unknown());
         }
 
+        /** All of it, on being asked for the rest: who has said it already says it again in other words. */
+        private Answer rest() {
+            List<Told> told = new ArrayList<>();
+            for (Report report : truth.reports()) {
+                List<Word> words = new ArrayList<>(List.of(report.severity(), report.occurrence()));
+                report.where().ifPresent(words::add);
+                report.phase().ifPresent(words::add);
+                report.speed().ifPresent(words::add);
+                report.since().ifPresent(words::add);
+                report.turn().ifPresent(words::add);
+                told.add(new Told(report.symptom(), words, List.of()));
+            }
+            return new Answer.InWords(new Heard("", told, Optional.of(truth.conditions().surface()), false, List.of(),
+                    List.of(), List.of()));
+        }
+
         private Report report(Topic topic) {
-            return meant.get(topic.complaint()).get(0);
+            return meant.get(Math.min(topic.complaint(), meant.size() - 1)).get(0);
         }
 
         /** Each symptom once, in the order in which the case has them. */
         private Optional<Answer> doing() {
             List<Word> symptoms = new ArrayList<>();
-            for (Report report : truth.reports()) {
+            for (Report report : mainOnly ? truth.reports().stream().limit(1).toList() : truth.reports()) {
                 int at = symptoms.indexOf(report.symptom());
                 if (at < 0) {
                     symptoms.add(report.symptom());
@@ -124,6 +153,10 @@ final class Paddock {
         /** Each way in which it happens, as far as {@code parts} tell ways apart. */
         @SafeVarargs
         private Optional<Answer> each(int complaint, Function<Report, Optional<? extends Word>>... parts) {
+            if (complaint >= meant.size()) {
+                // Of what was told as the rest, all was told that there is to tell.
+                return Optional.empty();
+            }
             List<Report> reports = meant.remove(complaint);
             Map<List<Word>, List<Report>> split = new LinkedHashMap<>();
             for (Report report : reports) {

@@ -1,0 +1,187 @@
+package camberwell.cli;
+
+import camberwell.debrief.Debrief;
+import camberwell.debrief.Ending;
+import camberwell.debrief.Phrases;
+import camberwell.debrief.Talk;
+import camberwell.input.CaseReader;
+import camberwell.problem.ProblemsException;
+import camberwell.report.Page;
+import camberwell.vocabulary.Audience;
+import java.io.IOException;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+
+/** A debrief on a screen: the talk, the advice with its card last, and what may be asked after that. */
+final class DebriefScreen {
+
+    private final Console console;
+    private final Debrief debrief;
+    private final Talk talk;
+    private final Ending ending;
+    private final Keeping keeping;
+    private final Prompter prompter;
+    private final BiConsumer<Debrief, Page> advice;
+    private boolean advised;
+    private boolean stale = true;
+
+    DebriefScreen(Console console, Debrief debrief, Talk talk, Ending ending, Keeping keeping, Prompter prompter,
+            BiConsumer<Debrief, Page> advice) {
+        this.console = console;
+        this.debrief = debrief;
+        this.talk = talk;
+        this.ending = ending;
+        this.keeping = keeping;
+        this.prompter = prompter;
+        this.advice = advice;
+    }
+
+    /** Whether the advice that is last on the screen is the advice on all that was said. */
+    boolean advised() {
+        return advised && !stale;
+    }
+
+    /** @param meanwhile what to begin on another core while somebody thinks about the first answer */
+    void run(Runnable meanwhile) throws IOException {
+        talk.ask();
+        if (talk.question().isEmpty()) {
+            advise();
+        }
+        boolean begun = false;
+        while (true) {
+            console.out().print(talk.take());
+            if (!begun) {
+                console.out().flush();
+                meanwhile.run();
+                debrief.warmUp();
+                begun = true;
+            }
+            Optional<String> line = prompter.line(talk.prompt());
+            if (line.isEmpty()) {
+                if (!console.interactive() && stale) {
+                    advise();
+                }
+                return;
+            }
+            String typed = line.get().strip();
+            if (advised && !stale && (typed.isEmpty() || typed.equalsIgnoreCase("done"))) {
+                return;
+            }
+            if (advised && after(typed)) {
+                continue;
+            }
+            switch (talk.reply(typed)) {
+                case ANSWERED -> changed();
+                case ADVISE -> {
+                    changed();
+                    console.out().print(talk.take());
+                    advise();
+                }
+                case LEAVE -> {
+                    return;
+                }
+                case ASK -> {
+                    // Nothing new is known.
+                }
+            }
+        }
+    }
+
+    private void changed() {
+        stale = true;
+        if (!debrief.entries().isEmpty()) {
+            keeping.keep(debrief.run());
+        }
+    }
+
+    private Page page() {
+        return new Page(prompter.width(), console.styled());
+    }
+
+    private void advise() {
+        Page page = page();
+        String taken = Phrases.taken(debrief.takenUnseen(), Audience.CLUB);
+        if (!taken.isEmpty() && !debrief.run().reports().isEmpty()) {
+            page.blank().paragraph(0, "Taken without being said: " + taken + ".");
+        }
+        advice.accept(debrief, page);
+        ending.card(page);
+        if (console.interactive()) {
+            page.blank().paragraph(0, "Ask why, explain, or what if it was wet; add more, save FILE, another car FILE; Enter "
+                    + "ends.");
+        }
+        console.out().println();
+        console.out().print(page);
+        advised = true;
+        stale = false;
+    }
+
+    /** What may be asked once the advice is given; false where it is something else. */
+    private boolean after(String typed) {
+        String lower = typed.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        Page page = page();
+        page.blank();
+        if (lower.matches("why( \\d+)?")) {
+            ending.why(rank(lower), page);
+        } else if (lower.matches("explain( \\d+)?")) {
+            ending.explain(rank(lower), page);
+        } else if (lower.startsWith("what if ") || lower.startsWith("if ")) {
+            ending.whatIf(typed.replaceFirst("(?i)^(what )?if ", ""), page);
+        } else if (lower.startsWith("save")) {
+            save(typed.substring("save".length()).strip(), page);
+        } else if (lower.startsWith("another car")) {
+            return anotherCar(typed.substring("another car".length()).strip());
+        } else {
+            return false;
+        }
+        console.out().print(page);
+        return true;
+    }
+
+    private static int rank(String typed) {
+        String digits = typed.replaceAll("\\D", "");
+        return digits.isEmpty() || digits.length() > 3 ? 1 : Math.max(1, Integer.parseInt(digits));
+    }
+
+    private void save(String file, Page page) {
+        if (file.isEmpty() && keeping.file().isEmpty()) {
+            page.paragraph(0, "Where? save FILE, for instance save friday.yaml.");
+            return;
+        }
+        String name = file.isEmpty() ? keeping.file().get() : file;
+        keeping.moveTo(name, debrief.run()).ifPresentOrElse(wrong -> page.paragraph(0, name + ": " + wrong + "."),
+                () -> page.paragraph(0, "Saved: " + name));
+    }
+
+    private boolean anotherCar(String file) {
+        if (file.isEmpty()) {
+            console.out().println("Which? another car FILE.");
+            return true;
+        }
+        try {
+            debrief.change(new CaseReader().readCar(console.path(file)), console.path(file).toString());
+            changed();
+            talk.ask();
+            if (talk.question().isEmpty()) {
+                advise();
+            }
+        } catch (ProblemsException e) {
+            e.problems().forEach(problem -> console.out().println(console.shown(problem.text())));
+        }
+        return true;
+    }
+
+    /** Says where everything is kept. */
+    void close() {
+        if (console.interactive() && !keeping.kept() && !debrief.entries().isEmpty()) {
+            keeping.rescue(debrief.run());
+        }
+        if (keeping.kept()) {
+            console.out().println();
+            console.out().println("Saved: " + keeping.file().orElseThrow() + (advised() ? ""
+                    : "; go on with --resume " + keeping.file().orElseThrow()));
+        }
+        console.out().flush();
+    }
+}

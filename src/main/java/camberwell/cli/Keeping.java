@@ -1,0 +1,103 @@
+package camberwell.cli;
+
+import camberwell.debrief.Debrief;
+import camberwell.debrief.Talk;
+import camberwell.input.CaseWriter;
+import camberwell.problem.ProblemsException;
+import camberwell.report.Page;
+import camberwell.run.Case;
+import camberwell.vocabulary.Audience;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+
+/** Keeps what is said in a debrief: in the file that was named, or in one that is made up when the talk breaks off. */
+final class Keeping {
+
+    private static final int TRANSCRIPT_WIDTH = 80;
+
+    private final Console console;
+    private String file;
+    private boolean kept;
+
+    /** @param file where the case is written; null for nowhere */
+    Keeping(Console console, String file) {
+        this.console = console;
+        this.file = file;
+    }
+
+    /** The file that the case is written to, if there is one. */
+    Optional<String> file() {
+        return Optional.ofNullable(file);
+    }
+
+    /** Whether anything was written. */
+    boolean kept() {
+        return kept;
+    }
+
+    /** Writes the case, if a file was named. What cannot be written is said; the next answer tries again. */
+    void keep(Case run) {
+        if (file == null) {
+            return;
+        }
+        try {
+            new CaseWriter().write(run, console.path(file));
+            kept = true;
+        } catch (ProblemsException e) {
+            e.problems().forEach(problem -> console.err().println(console.shown(problem.text())));
+        }
+    }
+
+    /** Writes the case to another file from now on; empty, or why not. */
+    Optional<String> moveTo(String other, Case run) {
+        Path path = console.path(other);
+        Optional<String> wrong = NewFiles.obstacle(path.toAbsolutePath(), console)
+                .or(() -> Files.exists(path) && !other.equals(file) ? Optional.of("stands there already; take another name")
+                        : Optional.empty());
+        if (wrong.isEmpty()) {
+            file = other;
+            keep(run);
+        }
+        return wrong;
+    }
+
+    /** Writes the case to a file of its own where none was named, so that nothing is lost; its name. */
+    Optional<String> rescue(Case run) {
+        if (file != null) {
+            return Optional.empty();
+        }
+        String stem = "debrief-" + LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmm"));
+        String name = stem + ".yaml";
+        for (int i = 2; Files.exists(console.path(name)); i++) {
+            name = stem + "-" + i + ".yaml";
+        }
+        file = name;
+        keep(run);
+        return kept ? Optional.of(name) : Optional.empty();
+    }
+
+    /** Writes questions, answers and the advice, where it was given. */
+    void transcript(String name, Talk talk, Debrief debrief, Audience audience,
+            Optional<BiConsumer<Debrief, Page>> advice) {
+        StringBuilder text = new StringBuilder("# Debrief: ").append(debrief.run().car().name()).append("\n\n");
+        for (Map.Entry<String, String> entry : talk.written(audience)) {
+            text.append("- ").append(entry.getKey()).append("\n  **").append(entry.getValue()).append("**\n");
+        }
+        advice.ifPresent(it -> {
+            Page page = new Page(TRANSCRIPT_WIDTH, false);
+            it.accept(debrief, page);
+            text.append("\n## Advice\n\n```text\n").append(page).append("```\n");
+        });
+        NewFiles files = new NewFiles();
+        files.add(console.path(name), text.toString().getBytes(StandardCharsets.UTF_8));
+        files.write();
+        console.out().println();
+        console.out().println("Transcript: " + name);
+    }
+}

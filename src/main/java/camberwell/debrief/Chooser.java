@@ -1,0 +1,186 @@
+package camberwell.debrief;
+
+import camberwell.car.Car;
+import camberwell.run.Case;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Chooses the next question. First which car it is, and what it did; then, complaint by complaint, where it did it; then
+ * whether it was a simulator, what the tyres show, and at last whether there was anything else, together with all that is
+ * taken for granted. Of the questions of one kind the one with the greatest {@linkplain Question#gain() information
+ * gain} about the ranking comes first. Only those are asked of which some answer, by itself or together with an answer
+ * to one other question, would change the first thing that is told. That look ahead is bounded.
+ */
+final class Chooser {
+
+    /** Cases that are tried at most to look two answers ahead, so that nobody waits. */
+    private static final int LOOK_AHEAD = 400;
+
+    private final Repertoire repertoire;
+    private final WhatIf whatIf;
+    /** What was tried already: the next question's answers are largely those that were looked ahead to. */
+    private final Map<Case, Outcome> outcomes = new HashMap<>();
+    private int tried;
+
+    Chooser(Repertoire repertoire, WhatIf whatIf) {
+        this.repertoire = repertoire;
+        this.whatIf = whatIf;
+    }
+
+    /** The question that comes before all others, as long as there is one; it is asked whatever hangs on it. */
+    static Optional<Question> opening(State state, List<Car> kinds) {
+        for (Field field : List.of(Field.CAR, Field.DRIVE, Field.DOING)) {
+            if (!state.knows(Topic.of(field))) {
+                return opening(Topic.of(field), kinds);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The question about that, if it is one that is not weighed. */
+    static Optional<Question> opening(Topic topic, List<Car> kinds) {
+        List<Answer> answers = switch (topic.field()) {
+            case CAR -> kinds.stream().<Answer>map(Answer.OfCar::new).toList();
+            case DRIVE -> Kinds.byDrive(kinds).stream().<Answer>map(Answer.OfCar::new).toList();
+            case DOING -> Field.DOING.words().stream().<Answer>map(Answer.Said::of).toList();
+            default -> List.of();
+        };
+        return answers.isEmpty() ? Optional.empty() : Optional.of(new Question(topic, answers.stream()
+                .map(answer -> new Question.Choice("", answer, Outcome.NONE)).toList(), Outcome.NONE));
+    }
+
+    /** Tries a complaint, so that the first answer is not the first that the engine ever sees. */
+    void rehearse(State start) {
+        if (start.knows(Topic.of(Field.CAR))) {
+            choose(start.with(Topic.of(Field.DOING), Answer.Said.of(Symptom.UNDERSTEER)));
+        }
+    }
+
+    /** The question to ask next, the opening ones answered; empty when there is none worth asking. */
+    Optional<Question> choose(State state) {
+        for (int i = 0; i < state.details().size(); i++) {
+            Topic doubt = new Topic(Field.DOUBT, i);
+            if (!state.knows(doubt) && Doubt.in(state.run(), state.run().reports().get(i)).isPresent()) {
+                return Optional.of(weighed(doubt, state));
+            }
+        }
+        List<Question> open = repertoire.open(state).stream().map(topic -> weighed(topic, state))
+                .sorted(Comparator.comparingDouble(Question::gain).reversed()).toList();
+        for (int i = 0; i < state.details().size(); i++) {
+            int complaint = i;
+            Optional<Question> where = deciding(state, open, question -> question.topic().field().ofComplaint()
+                    && question.topic().complaint() == complaint && !Field.TAKEN.contains(question.topic().field()));
+            if (where.isPresent()) {
+                return where;
+            }
+        }
+        if (!state.knows(Topic.of(Field.SIMULATOR))) {
+            return Optional.of(weighed(Topic.of(Field.SIMULATOR), state));
+        }
+        Optional<Question> tyres = deciding(state, open, question -> !question.topic().field().ofComplaint()
+                && !Field.TAKEN.contains(question.topic().field()));
+        return tyres.isPresent() ? tyres : last(state, open);
+    }
+
+    /** Whether there was anything else; again only where it matters for what was told since. */
+    private Optional<Question> last(State state, List<Question> open) {
+        boolean asked = state.knows(Topic.of(Field.ELSE));
+        boolean told = !state.details().isEmpty();
+        return told && !asked || asked && deciding(state, open,
+                question -> Field.TAKEN.contains(question.topic().field())).isPresent()
+                ? Optional.of(weighed(Topic.of(Field.ELSE), state)) : Optional.empty();
+    }
+
+    private interface Kind {
+        boolean of(Question question);
+    }
+
+    /** The first question of that kind that would change the first thing told, by itself or with another one. */
+    private Optional<Question> deciding(State state, List<Question> open, Kind kind) {
+        int limit = tried + LOOK_AHEAD;
+        List<Question> asked = open.stream().filter(kind::of).toList();
+        return asked.stream().filter(Question::decides).findFirst()
+                .or(() -> asked.stream().filter(Question::movesRanking)
+                        .filter(question -> decidesWithAnother(state, question, open, limit)).findFirst());
+    }
+
+    /** Whether two answers together would change the first thing told. */
+    private boolean decidesWithAnother(State state, Question question, List<Question> open, int limit) {
+        for (Question.Choice choice : question.choices()) {
+            if (choice.single() && !choice.outcome().equals(question.now())) {
+                State then = state.with(question.topic(), choice.answer());
+                for (Question other : open) {
+                    if (tried < limit && other != question && !then.knows(other.topic()) && other.choices().stream()
+                            .filter(Question.Choice::single).map(Question.Choice::answer)
+                            .anyMatch(answer -> !outcome(then.with(other.topic(), answer)).told()
+                                    .equals(question.now().told()))) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Tries every answer in the engine. */
+    Question weighed(Topic topic, State from) {
+        Outcome now = outcome(from);
+        List<Question.Choice> choices = new ArrayList<>();
+        for (Samples.Sample sample : samples(topic, from)) {
+            State then = from.with(topic, sample.answer());
+            choices.add(new Question.Choice(sample.label(), sample.answer(),
+                    then.run().equals(from.run()) ? now : outcome(then)));
+        }
+        return new Question(topic, List.copyOf(choices), now);
+    }
+
+    private List<Samples.Sample> samples(Topic topic, State from) {
+        return switch (topic.field()) {
+            case TRACK -> Samples.tracks();
+            case TYRES -> Samples.tyres(from.run());
+            case LOOK -> Samples.looks();
+            case CAR, DRIVE, SIMULATOR, ELSE, DOUBT -> List.of();
+            default -> said(topic, from);
+        };
+    }
+
+    /**
+     * Each word; where several may be said, each two that follow one another; and each word together with each one that
+     * may be told in the same breath.
+     */
+    private List<Samples.Sample> said(Topic topic, State from) {
+        List<Word> words = repertoire.listed(topic, from);
+        List<Samples.Sample> said = new ArrayList<>();
+        words.forEach(word -> said.add(Samples.spoken(Answer.Said.of(word))));
+        if (!topic.field().ofComplaint()) {
+            return said;
+        }
+        for (int i = 1; i < words.size() && topic.field().several(); i++) {
+            said.add(Samples.spoken(Answer.Said.each(words.subList(i - 1, i + 1))));
+        }
+        for (Field field : topic.field().alongside()) {
+            if (!from.knows(new Topic(field, topic.complaint()))
+                    && repertoire.asks(from.run().reports().get(topic.complaint()), field)) {
+                for (Word with : field.words()) {
+                    said.add(Samples.spoken(Answer.Said.of(with)));
+                    words.forEach(word -> said.add(Samples.spoken(Answer.Said.of(word, with))));
+                }
+            }
+        }
+        return said;
+    }
+
+    private Outcome outcome(State of) {
+        return outcomes.computeIfAbsent(of.run(), run -> {
+            tried++;
+            return Outcome.of(whatIf.advise(run));
+        });
+    }
+}

@@ -1,0 +1,122 @@
+package camberwell.debrief;
+
+import camberwell.advice.Advice;
+import camberwell.advice.RankedChange;
+import camberwell.explain.Explainer;
+import camberwell.explain.Reasoning;
+import camberwell.knowledge.Notes;
+import camberwell.report.ExplainText;
+import camberwell.report.Page;
+import camberwell.report.Words;
+import camberwell.run.Report;
+import camberwell.saying.Heard;
+import camberwell.saying.Listener;
+import camberwell.vocabulary.Symptom;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/** What stands at the end of a debrief: the card with the one thing to do, and what may be asked of it. */
+public final class Ending {
+
+    private final Debrief debrief;
+    private final Supplier<Listener> listener;
+    private final Supplier<Notes> notes;
+    private final Supplier<Explainer> explainers;
+
+    /** @param explainers what tells how a change came about */
+    public Ending(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Supplier<Explainer> explainers) {
+        this.debrief = debrief;
+        this.listener = listener;
+        this.notes = notes;
+        this.explainers = explainers;
+    }
+
+    /** The one thing to do, its size, what to feel, and when to put it back. */
+    public void card(Page page) {
+        Advice advice = debrief.advice();
+        page.heading("In short");
+        if (advice.drivingFirst()) {
+            page.labelled(0, "First", advice.driving().get(0).note().statement());
+        }
+        if (advice.changes().isEmpty()) {
+            page.labelled(0, "Change", advice.complaints().isEmpty() ? "nothing; nothing asks for it"
+                    : "nothing for now" + missing(advice));
+            return;
+        }
+        RankedChange first = advice.changes().get(0);
+        page.labelled(0, advice.drivingFirst() ? "Then" : "Change", Words.move(first));
+        page.labelled(0, "Feel", first.way().watch());
+        page.labelled(0, "Put back", first.way().putBack());
+        if (debrief.run().car().simulator()) {
+            simulated(first, page);
+        }
+    }
+
+    /** What a simulator does otherwise; common practice, no source. */
+    private void simulated(RankedChange first, Page page) {
+        boolean steering = debrief.run().reports().stream().map(Report::symptom)
+                .anyMatch(symptom -> symptom == Symptom.HEAVY_STEERING || symptom == Symptom.LIGHT_STEERING);
+        if (steering) {
+            page.labelled(0, "But", "the weight of a simulator's wheel is set with the force of the wheel itself: set that first, "
+                    + "and leave the caster as it comes");
+        }
+        page.labelled(0, "Simulator", "directions carry over to a real car, sizes do not: its tyres, kerbs and dampers are "
+                + "those of its own model");
+    }
+
+    private String missing(Advice advice) {
+        if (debrief.run().reports().isEmpty()) {
+            return "; what the car did is missing";
+        }
+        boolean open = debrief.run().reports().stream().anyMatch(report -> report.phase().isEmpty());
+        return !advice.withheld().isEmpty() || !advice.driving().isEmpty() ? "; see above why"
+                : open ? "; where in the corner it happens is missing" : debrief.run().tyres().isEmpty()
+                        ? "; what the tyres read is missing" : "";
+    }
+
+    /** Why the first change comes first; or how any of them came about, by its rank. */
+    public void why(int rank, Page page) {
+        Advice advice = debrief.advice();
+        if (advice.changes().size() < rank) {
+            page.paragraph(0, advice.changes().isEmpty() ? "No change is advised, so there is none to explain."
+                    : "There are " + advice.changes().size() + " changes.");
+            return;
+        }
+        RankedChange change = advice.changes().get(rank - 1);
+        page.paragraph(0, Words.sentence(Words.change(change.change())) + ": " + change.way().rationale());
+        advice.findings().stream().limit(2).forEach(finding -> page.point(0, notes.get().get(finding.id()).statement()));
+    }
+
+    /** How a change came about, rule by rule. */
+    public void explain(int rank, Page page) {
+        Advice advice = debrief.advice();
+        if (advice.changes().size() < rank) {
+            why(rank, page);
+            return;
+        }
+        Explainer explainer = explainers.get();
+        Reasoning reasoning = explainer.reason(debrief.run());
+        ExplainText text = new ExplainText(notes.get(), false);
+        explainer.how(reasoning, advice.changes().get(rank - 1).change()).ifPresent(how -> text.how(reasoning, how, page));
+    }
+
+    /** What would come first if that were so as well; nothing is kept of it. */
+    public void whatIf(String said, Page page) {
+        Heard heard = listener.get().hear(said);
+        if (!heard.anything()) {
+            page.paragraph(0, "Not understood: \"" + said + "\". For instance: what if it was wet; what if slow corners.");
+            return;
+        }
+        Advice then = debrief.adviceIf(Topic.of(Field.ELSE), new Answer.InWords(heard));
+        page.paragraph(0, "If also " + Spoken.text(heard) + ": " + first(then) + ". As it is: " + first(debrief.advice())
+                + ".");
+    }
+
+    private static String first(Advice advice) {
+        Optional<String> change = advice.changes().stream().findFirst().map(Words::move);
+        String text = change.orElse("no change to the car");
+        return advice.drivingFirst() ? "first for the driver, " + advice.driving().stream().limit(1)
+                .map(driving -> driving.note().title()).collect(Collectors.joining()) + "; then " + text : text;
+    }
+}

@@ -1,0 +1,69 @@
+package camberwell.debrief;
+
+import camberwell.run.TyreReading;
+import camberwell.saying.Heard;
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Word;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Answers in words, as they are echoed, listed and written down. */
+final class Spoken {
+
+    private Spoken() {
+    }
+
+    /** An answer in words. */
+    static String text(Answer answer) {
+        if (answer instanceof Answer.Said said) {
+            return said.groups().stream()
+                    .map(group -> group.stream().map(Word::spoken).collect(Collectors.joining(" ")))
+                    .collect(Collectors.joining(", "));
+        }
+        if (answer instanceof Answer.OfCar chosen) {
+            return chosen.car().name() + ", " + chosen.car().driven();
+        }
+        if (answer instanceof Answer.Measured measured) {
+            return measured.quantity().toString();
+        }
+        if (answer instanceof Answer.Read read) {
+            return read.tyres().isEmpty() ? "nothing read" : read.tyres().entrySet().stream()
+                    .map(wheel -> wheel.getKey().id() + " " + text(wheel.getValue())).collect(Collectors.joining("; "));
+        }
+        if (answer instanceof Answer.InWords words) {
+            return text(words.heard());
+        }
+        if (answer instanceof Answer.Either either) {
+            return either.yes() ? "a simulator" : "a real car";
+        }
+        if (answer instanceof Answer.Chosen chosen) {
+            return switch (chosen.choice()) {
+                case FIGURES -> "the figures are right";
+                case COMPLAINT -> "the complaint is right";
+                case BOTH -> "both are right";
+            };
+        }
+        return answer instanceof Answer.Nothing ? "nothing else" : "unknown";
+    }
+
+    /** What was heard, loose words included. */
+    static String text(Heard heard) {
+        String loose = heard.loose().stream().map(Word::spoken).distinct().collect(Collectors.joining(" "));
+        String text = heard.text();
+        return text.isEmpty() ? loose : loose.isEmpty() ? text : text + "; " + loose;
+    }
+
+    /** The figures of one tyre. */
+    static String text(TyreReading tyre) {
+        String tread = Stream.of(tyre.inner(), tyre.middle(), tyre.outer()).flatMap(Optional::stream)
+                .map(Quantity::toString).collect(Collectors.joining(" / "));
+        String unit = tyre.outer().map(figure -> " " + figure.unit().symbol()).orElse("");
+        // Three of one unit name it once.
+        tread = tread.endsWith(unit) && !unit.isEmpty() ? tread.replace(unit, "") + unit : tread;
+        String pressure = Stream.of(tyre.coldPressure().map(it -> it + " cold"),
+                        tyre.hotPressure().map(it -> it + " hot"))
+                .flatMap(Optional::stream).collect(Collectors.joining(", "));
+        return Stream.of(tread, pressure).filter(it -> !it.isEmpty()).collect(Collectors.joining(", "));
+    }
+}

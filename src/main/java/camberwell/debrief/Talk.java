@@ -1,0 +1,445 @@
+package camberwell.debrief;
+
+import camberwell.knowledge.Notes;
+import camberwell.report.Page;
+import camberwell.report.Words;
+import camberwell.run.TyreReading;
+import camberwell.saying.Listener;
+import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Wheel;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What is said at the prompt of a debrief, and what comes back. It neither reads nor prints by itself. */
+public final class Talk {
+
+    private static final List<String> COMMANDS =
+            List.of("unknown", "why", "so far", "back", "change", "add", "help", "done", "quit");
+    private static final Set<String> ENOUGH = Set.of("that is all", "that's all", "thats all", "only the front", "front only",
+            "only front", "rears unknown", "rear unknown", "only the rear", "rear only", "no more", "that is it");
+    private static final String UNKNOWN_KIND = "Then the advice keeps to what every kind of car in this list "
+            + "lets one adjust, and holds the tyres against no window of temperature.";
+    private static final TyreReading UNREAD = new TyreReading(Optional.empty(), Optional.empty(), Optional.empty(),
+            Optional.empty(), Optional.empty());
+
+    /** What follows from a line that was typed. */
+    public enum Next {
+        /** Another line is wanted; nothing new is known. */
+        ASK,
+        /** Another line is wanted; the answers have changed. */
+        ANSWERED,
+        /** The advice is wanted. */
+        ADVISE,
+        /** No advice is wanted. */
+        LEAVE
+    }
+
+    private final Debrief debrief;
+    private final Understanding understanding;
+    private final Asking asking;
+    private final Reasons reasons;
+    private final Supplier<Page> pages;
+    private final List<Map<Wheel, TyreReading>> tyres = new ArrayList<>();
+    private Optional<Integer> changing = Optional.empty();
+    private Optional<Question> question = Optional.empty();
+    private Optional<String> suggested = Optional.empty();
+    private Optional<String> heard = Optional.empty();
+    private boolean adding;
+    private Page page;
+
+    /**
+     * What is not needed for the first question is opened when it is.
+     *
+     * @param pages an empty page, as wide as the screen is at that moment
+     */
+    public Talk(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Audience audience,
+            Supplier<Page> pages) {
+        this.debrief = debrief;
+        this.understanding = new Understanding(debrief, listener);
+        this.asking = new Asking(debrief, audience);
+        this.reasons = new Reasons(notes, audience);
+        this.pages = pages;
+        this.page = pages.get();
+    }
+
+    /** Everything that was said since it was last taken. */
+    public String take() {
+        String text = page.toString();
+        page = pages.get();
+        return text;
+    }
+
+    /** The question that is open; empty when there is none. */
+    public Optional<Question> question() {
+        return question;
+    }
+
+    /** What the question that is open is about, in words; empty for the whole car. */
+    public String complaint() {
+        return changing.map(entry -> debrief.entries().get(entry).complaint())
+                .orElseGet(() -> question.map(it -> debrief.complaint(it.topic())).orElse(""));
+    }
+
+    /** What was understood of the last line; empty where it was no answer. */
+    public Optional<String> heard() {
+        return heard;
+    }
+
+    /** Asks the question that is open now; says so when there is none. */
+    public void ask() {
+        question = changing.map(debrief::again).or(debrief::next);
+        tyres.clear();
+        page.blank();
+        question.ifPresent(it -> asking.write(it, complaint(), page));
+    }
+
+    /** The words that may stand where the prompt is, for completion. */
+    public List<String> completions() {
+        List<String> words = new ArrayList<>();
+        question.ifPresent(it -> {
+            Field field = it.topic().field();
+            debrief.cars(it.topic()).forEach(car -> words.add(Understanding.id(it.topic(), car)));
+            field.words().forEach(word -> words.add(word.id()));
+            field.alongside().forEach(with -> with.words().forEach(word -> words.add(word.id())));
+            if (field == Field.SIMULATOR) {
+                words.addAll(List.of("car", "simulator"));
+            }
+            if (field == Field.TYRES || field == Field.LOOK || field == Field.ELSE) {
+                words.add("no");
+            }
+        });
+        words.addAll(COMMANDS);
+        debrief.entries().forEach(entry -> words.add("change " + entry.topic().field().id()));
+        return words.stream().distinct().toList();
+    }
+
+    /** What stands before what is typed. */
+    public String prompt() {
+        return question.filter(it -> it.topic().field() == Field.TYRES && !tyres.isEmpty())
+                .map(it -> wheelsLeft().get(0).id() + "> ").orElse("> ");
+    }
+
+    private Map<Wheel, TyreReading> read() {
+        Map<Wheel, TyreReading> read = new EnumMap<>(Wheel.class);
+        tyres.forEach(read::putAll);
+        return read;
+    }
+
+    private List<Wheel> wheelsLeft() {
+        return Stream.of(Wheel.values()).filter(wheel -> !read().containsKey(wheel)).toList();
+    }
+
+    /** Takes one line. */
+    public Next reply(String line) {
+        heard = Optional.empty();
+        Optional<String> taken = suggested.filter(it -> Reply.yes(line));
+        suggested = Optional.empty();
+        String typed = taken.orElse(line).strip();
+        String lower = typed.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        if (typed.isEmpty()) {
+            return nothing();
+        }
+        if (lower.matches("change( \\S+)*") && changeable(lower)) {
+            return change(lower.substring("change".length()).strip());
+        }
+        if (lower.matches("(add|also|and|plus|another thing)\\b.*") && !lower.matches("(add|also|and|plus)")) {
+            return add(typed.replaceFirst("(?i)^(add|also|and|plus|another thing)\\b[:, ]*", ""));
+        }
+        Optional<String> command = command(lower);
+        if (command.isPresent()) {
+            return obey(command.get());
+        }
+        try {
+            return adding ? added(typed) : question.isEmpty() ? added(typed) : answer(typed);
+        } catch (Reply.NoAnswer e) {
+            return refused(typed, lower, e);
+        }
+    }
+
+    private Next refused(String typed, String lower, Reply.NoAnswer no) {
+        Optional<String> begun = COMMANDS.stream().filter(it -> lower.length() > 1 && it.startsWith(lower)).findFirst();
+        if (begun.isPresent()) {
+            return obey(begun.get());
+        }
+        Optional<String> near = no.meant().or(() -> lower.length() < 3 ? Optional.empty() : Nearest.to(lower, COMMANDS));
+        suggested = near;
+        page.paragraph(0, no.meant().isPresent() || near.isEmpty() ? no.getMessage()
+                : "\"" + typed + "\" is no answer here; did you mean " + near.get() + "? y takes it.");
+        return Next.ASK;
+    }
+
+    private Next nothing() {
+        if (question.isEmpty()) {
+            return Next.ADVISE;
+        }
+        if (question.get().topic().field() == Field.TYRES && !tyres.isEmpty()) {
+            return enough();
+        }
+        if (question.get().topic().field() == Field.ELSE && changing.isEmpty()) {
+            return answered(new Answer.Nothing());
+        }
+        page.paragraph(0, "Type an answer, or unknown; help tells what else.");
+        return Next.ASK;
+    }
+
+    private static Optional<String> command(String typed) {
+        return switch (typed) {
+            case "?", "h" -> Optional.of("help");
+            case "so-far", "sofar" -> Optional.of("so far");
+            case "don't know", "dont know", "not sure", "no idea", "dunno", "i don't know", "-" -> Optional.of("unknown");
+            case "exit debrief", "bye", "q" -> Optional.of("quit");
+            case "also", "and", "plus" -> Optional.of("add");
+            default -> COMMANDS.stream().filter(typed::equals).findFirst();
+        };
+    }
+
+    private Next obey(String command) {
+        switch (command) {
+            case "unknown" -> {
+                return unknown();
+            }
+            case "why" -> question.ifPresentOrElse(it -> reasons.why(it, debrief, page),
+                    () -> page.paragraph(0, "Nothing is asked: no answer could change the first thing that is told."));
+            case "so far" -> reasons.soFar(debrief, names(), page);
+            case "back" -> {
+                return back();
+            }
+            case "change" -> {
+                return change("");
+            }
+            case "add" -> {
+                adding = true;
+                page.paragraph(0, "What else did it do?");
+            }
+            case "done" -> {
+                return Next.ADVISE;
+            }
+            case "quit" -> {
+                return Next.LEAVE;
+            }
+            default -> help();
+        }
+        return Next.ASK;
+    }
+
+    private Next answer(String typed) throws Reply.NoAnswer {
+        Question asked = question.orElseThrow();
+        Topic topic = asked.topic();
+        if (topic.field() == Field.TYRES && (TyreLine.figures(typed) || !tyres.isEmpty())) {
+            return figures(typed);
+        }
+        if (topic.field() == Field.TRACK && TyreLine.figures(typed)) {
+            return answered(Reply.track(typed));
+        }
+        Optional<Boolean> simulator = Understanding.simulator(typed);
+        if (simulator.isPresent() && topic.field() != Field.SIMULATOR && debrief.cars(topic).isEmpty()) {
+            Answer answer = new Answer.Either(simulator.get());
+            echo(Understanding.Understood.of(answer));
+            debrief.answer(Topic.of(Field.SIMULATOR), answer);
+            ask();
+            return Next.ANSWERED;
+        }
+        Understanding.Understood understood = understanding.of(asked, Asking.listed(asked), typed);
+        if (understood.answer() instanceof Answer.Unknown) {
+            page.paragraph(0, "That stays open.");
+        } else {
+            echo(understood);
+        }
+        return answered(understood.answer());
+    }
+
+    private void echo(Understanding.Understood understood) {
+        boolean look = question.filter(it -> it.topic().field() == Field.LOOK).isPresent();
+        heard = Optional.of(look && understood.answer() instanceof Answer.Nothing ? "nothing shows"
+                : Spoken.text(understood.answer()));
+        page.paragraph(0, "Heard: " + heard.get() + ".");
+        understood.besides().forEach(words -> page.paragraph(0, Words.sentence(words) + "."));
+    }
+
+    private Next add(String typed) {
+        try {
+            return added(typed);
+        } catch (Reply.NoAnswer e) {
+            page.paragraph(0, e.getMessage());
+            return Next.ASK;
+        }
+    }
+
+    /** Takes more of what the car did, whatever is asked just now. */
+    private Next added(String typed) throws Reply.NoAnswer {
+        Understanding.Understood understood = understanding.words(typed);
+        adding = false;
+        echo(understood);
+        debrief.answer(Topic.of(Field.DOING), understood.answer());
+        changing = Optional.empty();
+        ask();
+        return Next.ANSWERED;
+    }
+
+    private Next figures(String typed) throws Reply.NoAnswer {
+        String lower = typed.toLowerCase(Locale.ROOT);
+        if (ENOUGH.contains(lower.replaceAll("[.!]$", ""))) {
+            return enough();
+        }
+        if (Reply.no(typed)) {
+            return unknown();
+        }
+        TyreLine.Read read = TyreLine.of(typed, wheelsLeft(), debrief.run().car());
+        tyres.add(read.tyres());
+        heard = Optional.of(Spoken.text(new Answer.Read(read.tyres())));
+        page.paragraph(0, "Heard: " + heard.get() + "." + (read.taken().isEmpty() ? "" : " Taken as "
+                + read.taken().stream().map(unit -> unit.symbol()).collect(Collectors.joining(" and ")) + "."));
+        if (wheelsLeft().isEmpty()) {
+            return enough();
+        }
+        page.paragraph(0, "The next tyre; Enter when that is all.");
+        return Next.ASK;
+    }
+
+    /** What was read of the tyres is all there is. */
+    private Next enough() {
+        Map<Wheel, TyreReading> read = new LinkedHashMap<>(read());
+        read.values().removeIf(tyre -> tyre.equals(UNREAD));
+        return answered(read.isEmpty() ? new Answer.Unknown() : new Answer.Read(read));
+    }
+
+    /** Of the tyres, the first wheel's {@code unknown} says that nobody measured; a later one's, that wheel only. */
+    private Next unknown() {
+        adding = false;
+        if (question.isEmpty()) {
+            return nothing();
+        }
+        Field asked = question.get().topic().field();
+        if (asked == Field.TYRES && !tyres.isEmpty()) {
+            tyres.add(Map.of(wheelsLeft().get(0), UNREAD));
+            return wheelsLeft().isEmpty() ? enough() : Next.ASK;
+        }
+        if (asked == Field.DOUBT) {
+            return answered(new Answer.Chosen(Doubt.Choice.BOTH));
+        }
+        if (asked == Field.CAR || asked == Field.DRIVE) {
+            page.paragraph(0, asked == Field.CAR ? UNKNOWN_KIND : Words.UNKNOWN_DRIVE);
+        }
+        return answered(asked == Field.ELSE ? new Answer.Nothing() : new Answer.Unknown());
+    }
+
+    private Next answered(Answer answer) {
+        if (changing.isPresent()) {
+            int before = debrief.entries().size();
+            debrief.change(changing.get(), answer);
+            if (debrief.entries().size() < before) {
+                page.paragraph(0, "What was answered after that and hangs on it is withdrawn with it.");
+            }
+            changing = Optional.empty();
+        } else {
+            debrief.answer(question.orElseThrow().topic(), answer);
+        }
+        ask();
+        return question.isEmpty() ? Next.ADVISE : Next.ANSWERED;
+    }
+
+    private Next back() {
+        adding = false;
+        if (!tyres.isEmpty()) {
+            tyres.remove(tyres.size() - 1);
+            page.paragraph(0, "The last line of figures is taken back.");
+            return Next.ASK;
+        }
+        if (changing.isPresent()) {
+            changing = Optional.empty();
+            ask();
+            return Next.ASK;
+        }
+        if (!debrief.back()) {
+            page.paragraph(0, "This is the first question.");
+            return Next.ASK;
+        }
+        ask();
+        return Next.ANSWERED;
+    }
+
+    /** Whether "change ..." is the command: the words of a complaint may begin so, as "change of direction is slow". */
+    private boolean changeable(String typed) {
+        String what = typed.substring("change".length()).strip();
+        return what.isEmpty() || what.chars().allMatch(Character::isDigit) || names().contains(what.replace(' ', '-'))
+                || what.indexOf(' ') < 0;
+    }
+
+    private Next change(String what) {
+        List<Entry> entries = debrief.entries();
+        if (entries.isEmpty()) {
+            page.paragraph(0, "Nothing is answered yet.");
+            return Next.ASK;
+        }
+        List<String> names = names();
+        if (what.isEmpty()) {
+            page.paragraph(0, "Which answer? Type change and its number or its word.");
+            for (int i = 0; i < entries.size(); i++) {
+                page.numbered(1, i + 1, names.get(i) + Reasons.said(entries.get(i)));
+            }
+            return Next.ASK;
+        }
+        try {
+            List<String> numbered = Reply.numbered(what, names);
+            changing = Optional.of(names.indexOf(numbered.isEmpty() ? Reply.begun(what, names) : numbered.get(0)));
+            ask();
+        } catch (Reply.NoAnswer e) {
+            page.paragraph(0, Nearest.to(what, names).map(near -> "Nothing was answered to \"" + what
+                    + "\"; did you mean change " + near + "?").orElse("Nothing was answered to \"" + what
+                    + "\" by itself; what was: " + String.join(", ", names) + "."));
+        }
+        return Next.ASK;
+    }
+
+    /** Each answer's word: the field, with a number where it was asked more than once. */
+    private List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (Entry entry : debrief.entries()) {
+            String id = entry.topic().field().id();
+            int times = 1 + (int) names.stream().filter(name -> name.equals(id) || name.startsWith(id + "-")).count();
+            names.add(times == 1 ? id : id + "-" + times);
+        }
+        return names;
+    }
+
+    /** What was asked and answered, a line each: the question, and the answer. */
+    public List<Map.Entry<String, String>> written(Audience audience) {
+        List<Map.Entry<String, String>> written = new ArrayList<>();
+        for (Entry entry : debrief.entries()) {
+            written.add(Map.entry(Phrases.question(entry.topic(), entry.complaint(), audience),
+                    Spoken.text(entry.answer())));
+        }
+        return written;
+    }
+
+    /** The words that may be chosen now, as a program would show them. */
+    public List<String> choices() {
+        return question.stream().flatMap(it -> debrief.cars(it.topic()).isEmpty()
+                ? Asking.listed(it).stream().map(Word::id)
+                : debrief.cars(it.topic()).stream().map(car -> Understanding.id(it.topic(), car))).toList();
+    }
+
+    private void help() {
+        page.paragraph(0, "Answer in your own words, by number or by a word of the list; a complaint, the place, the day and how "
+                + "often may be said at any time.");
+        page.labelled(2, "unknown", "nobody knows; the next question comes");
+        page.labelled(2, "why", "why this is asked, and what hangs on it");
+        page.labelled(2, "so far", "the answers, what they show, and the ranking now");
+        page.labelled(2, "back", "takes the last answer back");
+        page.labelled(2, "change", "lists the answers; change PHASE asks that one again");
+        page.labelled(2, "add", "one more thing that the car did: add bottoming over the crest");
+        page.labelled(2, "done", "the advice on what is known by now");
+        page.labelled(2, "quit", "leaves without advice");
+    }
+}

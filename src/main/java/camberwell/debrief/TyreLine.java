@@ -1,0 +1,233 @@
+package camberwell.debrief;
+
+import camberwell.car.Car;
+import camberwell.run.TyreReading;
+import camberwell.units.Quantity;
+import camberwell.units.Unit;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Wheel;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Figures of tyres as they are read off: of one wheel, of an axle or of all four in a line, in the order front left, front
+ * right, rear left, rear right unless a wheel or an axle is named. A wheel has three temperatures, or three and a hot
+ * pressure, or a cold pressure besides, or a pressure alone. A figure without a unit is taken by its size, and what it was
+ * taken for is said.
+ */
+final class TyreLine {
+
+    /** What is plausible, as in a case file; common practice, no source. */
+    private static final double COLDEST_TREAD = -20;
+    private static final double HOTTEST_TREAD = 200;
+    private static final double BEYOND_A_TREAD = 130;
+    private static final double MOST_BAR = 6;
+    private static final double LEAST_BAR = 0.3;
+    private static final double LEAST_PSI = 8;
+    private static final double MOST_PSI = 60;
+    private static final Pattern BREAK = Pattern.compile("[\\s,;:|]+");
+    private static final Pattern UNIT_APART = Pattern.compile("(?<=[0-9])\\s+(?=(?:°|[cCfF]\\b|bar|kPa|kpa|psi))");
+    private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*-\\s*(?=\\d)");
+
+    private final Car car;
+    private final Set<Unit> taken = new LinkedHashSet<>();
+
+    private TyreLine(Car car) {
+        this.car = car;
+    }
+
+    /**
+     * What a line says.
+     *
+     * @param taken units that figures without one were taken in
+     */
+    record Read(Map<Wheel, TyreReading> tyres, Set<Unit> taken) {
+    }
+
+    /** Whether a line can be one of figures. */
+    static boolean figures(String typed) {
+        return typed.chars().anyMatch(Character::isDigit);
+    }
+
+    /**
+     * Reads a line.
+     *
+     * @param left the wheels that are not read yet, the next one first
+     */
+    static Read of(String typed, List<Wheel> left, Car car) throws Reply.NoAnswer {
+        TyreLine line = new TyreLine(car);
+        Map<Wheel, TyreReading> tyres = new LinkedHashMap<>();
+        List<Wheel> named = List.of();
+        List<String> figures = new ArrayList<>();
+        String plain = DASHED.matcher(UNIT_APART.matcher(typed.strip()).replaceAll("")).replaceAll(" ");
+        List<String> words = List.of(BREAK.split(plain.replace("rear left", "rear-left").replace("rear right", "rear-right")
+                .replace("front left", "front-left").replace("front right", "front-right")));
+        for (String word : words) {
+            List<Wheel> wheels = named(word);
+            if (!wheels.isEmpty()) {
+                line.wheels(named.isEmpty() && figures.isEmpty() ? List.of() : named, left, figures, tyres);
+                named = wheels;
+                figures = new ArrayList<>();
+            } else if (word.chars().anyMatch(Character::isDigit)) {
+                String[] parts = word.split("/");
+                figures.addAll(parts.length == 3 ? List.of(parts) : List.of(word));
+            } else if (!FILLERS.contains(word.toLowerCase(Locale.ROOT))) {
+                throw new Reply.NoAnswer("\"" + word + "\" is no figure; for instance 92 84 78 1.95, or fl 92 84 78.");
+            }
+        }
+        line.wheels(named, left, figures, tyres);
+        if (tyres.isEmpty()) {
+            throw new Reply.NoAnswer("There is no figure in that.");
+        }
+        return new Read(tyres, line.taken);
+    }
+
+    private static final Set<String> FILLERS = Set.of("and", "the", "is", "are", "was", "were", "at", "hot", "tyre", "tyres",
+            "temps", "pressure", "pressures", "with", "in", "mid", "out", "inner", "middle", "outer", "inside", "outside",
+            "yes", "then", "about");
+
+    private static List<Wheel> named(String word) {
+        return switch (word.toLowerCase(Locale.ROOT)) {
+            case "fl", "lf", "front-left", "left-front", "vl", "avg" -> List.of(Wheel.FRONT_LEFT);
+            case "fr", "rf", "front-right", "right-front", "vr", "avd" -> List.of(Wheel.FRONT_RIGHT);
+            case "rl", "lr", "rear-left", "left-rear", "bl", "hl", "arg" -> List.of(Wheel.REAR_LEFT);
+            case "rr", "rear-right", "right-rear", "br", "hr", "ard" -> List.of(Wheel.REAR_RIGHT);
+            case "front", "fronts" -> List.of(Wheel.FRONT_LEFT, Wheel.FRONT_RIGHT);
+            case "rear", "rears", "back" -> List.of(Wheel.REAR_LEFT, Wheel.REAR_RIGHT);
+            case "all" -> List.of(Wheel.values());
+            default -> List.of();
+        };
+    }
+
+    /** The figures of the wheels that were named, or else of those that are left, as many as they fit. */
+    private void wheels(List<Wheel> named, List<Wheel> left, List<String> figures, Map<Wheel, TyreReading> into)
+            throws Reply.NoAnswer {
+        if (figures.isEmpty()) {
+            if (!named.isEmpty()) {
+                throw new Reply.NoAnswer("What did the " + named.get(0).spoken() + " tyre read?");
+            }
+            return;
+        }
+        List<Wheel> free = left.stream().filter(wheel -> !into.containsKey(wheel)).toList();
+        int each = named.isEmpty() ? each(figures, free.size()) : each(figures, named);
+        int count = named.isEmpty() ? figures.size() / each : named.size();
+        List<Wheel> wheels = named.isEmpty() ? free : named;
+        if (count > wheels.size()) {
+            throw new Reply.NoAnswer("There are more figures than wheels left.");
+        }
+        boolean same = figures.size() == each && named.size() == 2;
+        for (int i = 0; i < count; i++) {
+            into.put(wheels.get(i), wheel(wheels.get(i), figures.subList(same ? 0 : i * each, same ? each : (i + 1) * each)));
+        }
+    }
+
+    /** How many figures a wheel has where nobody named one. */
+    private int each(List<String> figures, int free) throws Reply.NoAnswer {
+        int count = figures.size();
+        boolean pressures = figures.stream().allMatch(this::likePressure);
+        int each = pressures && count <= free ? 1 : pressures && count == 2 * free ? 2
+                : count % 4 == 0 && likePressure(figures.get(3)) ? 4
+                : count % 5 == 0 && likePressure(figures.get(3)) && likePressure(figures.get(4)) ? 5
+                : count % 3 == 0 ? 3 : 0;
+        if (each == 0) {
+            throw new Reply.NoAnswer("A tyre wants three temperatures, or three and a pressure, or a pressure: for instance "
+                    + "92 84 78 1.95.");
+        }
+        return each;
+    }
+
+    private int each(List<String> figures, List<Wheel> named) throws Reply.NoAnswer {
+        int count = figures.size();
+        for (int each : new int[] {3, 4, 5, 1, 2}) {
+            // One reading for an axle counts for both of its wheels.
+            if (count == each * named.size() || named.size() == 2 && count == each && each >= 3) {
+                return each;
+            }
+        }
+        throw new Reply.NoAnswer("A tyre wants three temperatures, or three and a pressure, or a pressure: for instance "
+                + named.get(0).id() + " 92 84 78 1.95.");
+    }
+
+    private TyreReading wheel(Wheel wheel, List<String> figures) throws Reply.NoAnswer {
+        List<Optional<Quantity>> tread = new ArrayList<>();
+        int temperatures = figures.size() >= 3 ? 3 : 0;
+        for (int i = 0; i < 3; i++) {
+            tread.add(temperatures == 3 ? Optional.of(temperature(figures.get(i), wheel.axle())) : Optional.empty());
+        }
+        List<String> rest = figures.subList(temperatures, figures.size());
+        Optional<Quantity> cold = Optional.empty();
+        Optional<Quantity> hot = Optional.empty();
+        if (rest.size() == 1) {
+            String[] pair = rest.get(0).split("/");
+            hot = Optional.of(pressure(pair[pair.length - 1]));
+            cold = pair.length == 2 ? Optional.of(pressure(pair[0])) : Optional.empty();
+        } else if (rest.size() == 2) {
+            cold = Optional.of(pressure(rest.get(0)));
+            hot = Optional.of(pressure(rest.get(1)));
+        }
+        if (cold.isPresent() && hot.isPresent() && cold.get().compareTo(hot.get()) > 0) {
+            throw new Reply.NoAnswer("The cold pressure of the " + wheel.spoken() + ", " + cold.get()
+                    + ", is above the hot one, " + hot.get() + ".");
+        }
+        return new TyreReading(tread.get(0), tread.get(1), tread.get(2), cold, hot);
+    }
+
+    /** Whether a figure is more like a pressure than like a temperature of a tread. */
+    private boolean likePressure(String figure) {
+        if (figure.contains("/")) {
+            return true;
+        }
+        Optional<Quantity> parsed = Quantity.parse(figure);
+        if (parsed.isEmpty() || parsed.get().unit() != Unit.POSITION) {
+            return parsed.filter(it -> it.unit().dimension() == Unit.Dimension.PRESSURE).isPresent();
+        }
+        double value = parsed.get().value();
+        return value <= MOST_BAR || value >= LEAST_PSI && value < 45 || value > BEYOND_A_TREAD
+                && Reply.pressureUnit(car) == Unit.KILOPASCAL;
+    }
+
+    private Quantity temperature(String figure, Axle axle) throws Reply.NoAnswer {
+        Quantity parsed = Reply.parsed(figure);
+        Quantity temperature = parsed;
+        if (parsed.unit() == Unit.POSITION) {
+            Unit own = car.tyres(axle).windowLow().map(Quantity::unit).orElse(Unit.CELSIUS);
+            Unit unit = parsed.value() > BEYOND_A_TREAD ? Unit.FAHRENHEIT : own;
+            if (unit != own || unit != Unit.CELSIUS) {
+                taken.add(unit);
+            }
+            temperature = new Quantity(parsed.value(), unit);
+        }
+        if (temperature.unit().dimension() != Unit.Dimension.TEMPERATURE
+                || temperature.in(Unit.CELSIUS) < COLDEST_TREAD || temperature.in(Unit.CELSIUS) > HOTTEST_TREAD) {
+            throw new Reply.NoAnswer(parsed + " is no temperature of a tread.");
+        }
+        return temperature;
+    }
+
+    private Quantity pressure(String figure) throws Reply.NoAnswer {
+        Quantity parsed = Reply.parsed(figure);
+        Quantity pressure = parsed;
+        if (parsed.unit() == Unit.POSITION) {
+            double value = parsed.value();
+            Unit own = Reply.pressureUnit(car);
+            Unit unit = value <= MOST_BAR ? Unit.BAR : value >= LEAST_PSI && value <= MOST_PSI ? Unit.PSI
+                    : Unit.KILOPASCAL;
+            if (unit != own) {
+                taken.add(unit);
+            }
+            pressure = new Quantity(value, unit);
+        }
+        if (pressure.unit().dimension() != Unit.Dimension.PRESSURE || pressure.in(Unit.BAR) < LEAST_BAR
+                || pressure.in(Unit.BAR) > MOST_BAR) {
+            throw new Reply.NoAnswer(parsed + " is no pressure of a tyre, be it in bar, psi or kPa.");
+        }
+        return pressure;
+    }
+}

@@ -1,0 +1,266 @@
+package camberwell.debrief;
+
+import camberwell.car.Car;
+import camberwell.run.Report;
+import camberwell.saying.Heard;
+import camberwell.saying.Listener;
+import camberwell.saying.Told;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/** What a line that was typed answers: a number of the list, yes or no, a word, or a sentence about anything. */
+final class Understanding {
+
+    private static final Set<String> REAL = Set.of("real", "real car", "a real car", "the real car", "real life", "a car");
+    private static final Set<String> SIMULATED = Set.of("simulator", "sim", "a simulator", "simracing", "sim racing", "game",
+            "simulation", "sim rig", "rig");
+
+    private final Debrief debrief;
+    private final Supplier<Listener> listener;
+    /** What may be one thing or another, until it is said which. */
+    private Optional<Heard> unclear = Optional.empty();
+
+    /**
+     * An answer.
+     *
+     * @param besides what was not understood of the line, or was taken for something
+     */
+    record Understood(Answer answer, List<String> besides) {
+
+        static Understood of(Answer answer) {
+            return new Understood(answer, List.of());
+        }
+    }
+
+    Understanding(Debrief debrief, Supplier<Listener> listener) {
+        this.debrief = debrief;
+        this.listener = listener;
+    }
+
+    /** Whether a line says that it was a simulator, or that it was none. */
+    static Optional<Boolean> simulator(String typed) {
+        String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "").replaceFirst("^(in |it was |it is )+", "");
+        return REAL.contains(small) ? Optional.of(false) : SIMULATED.contains(small) ? Optional.of(true) : Optional.empty();
+    }
+
+    /** What a line says by itself, whatever was asked. */
+    Understood words(String typed) throws Reply.NoAnswer {
+        Heard heard = listener.get().hear(typed);
+        if (!heard.anything()) {
+            throw notUnderstood(typed, heard);
+        }
+        return new Understood(new Answer.InWords(heard), besides(heard));
+    }
+
+    /** What a line answers, of the question's own words first. */
+    Understood of(Question question, List<Word> listed, String typed) throws Reply.NoAnswer {
+        Topic topic = question.topic();
+        Field field = topic.field();
+        if (!debrief.cars(topic).isEmpty()) {
+            return Understood.of(new Answer.OfCar(car(topic, typed)));
+        }
+        Optional<Answer> plain = plain(topic, typed);
+        if (plain.isPresent()) {
+            return Understood.of(plain.get());
+        }
+        List<Word> numbered = Reply.numbered(typed, field == Field.TRACK ? List.of() : listed);
+        if (!numbered.isEmpty()) {
+            return Understood.of(checked(topic, Reply.grouped(numbered, field)));
+        }
+        return sentence(question, typed);
+    }
+
+    private Understood sentence(Question question, String typed) throws Reply.NoAnswer {
+        Topic topic = question.topic();
+        Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
+        unclear = Optional.empty();
+        boolean own = topic.field().ofComplaint() && heard.told().isEmpty() && !heard.loose().isEmpty()
+                && heard.loose().stream().allMatch(word -> topic.field().words().contains(word)
+                        || topic.field().alongside().contains(Field.telling(word)));
+        if (own) {
+            return new Understood(checked(topic, Reply.grouped(heard.loose(), topic.field())), besides(heard));
+        }
+        if (heard.fine() && topic.field() != Field.DOING) {
+            return Understood.of(fine(topic));
+        }
+        if (heard.told().isEmpty() && !heard.unclear().isEmpty() && !heard.unclear().get(0).mayBe().isEmpty()) {
+            throw notUnderstood(typed, heard);
+        }
+        if (heard.anything() && !(heard.told().isEmpty() && debrief.run().reports().isEmpty() && heard.surface().isEmpty()
+                && !heard.fine())) {
+            return new Understood(new Answer.InWords(heard), besides(heard));
+        }
+        if (!heard.loose().isEmpty()) {
+            throw new Reply.NoAnswer("Heard: " + Spoken.text(heard) + "; but what did the car do there?");
+        }
+        List<String> known = new ArrayList<>();
+        topic.field().words().forEach(word -> known.add(word.id()));
+        topic.field().alongside().forEach(with -> with.words().forEach(word -> known.add(word.id())));
+        if (typed.strip().indexOf(' ') < 0 && !known.isEmpty() && heard.unclear().isEmpty()) {
+            String id = Reply.begun(typed, known);
+            Word word = topic.field().words().stream().filter(it -> it.is(id)).findFirst().orElseGet(() -> topic.field()
+                    .alongside().stream().flatMap(with -> with.words().stream()).filter(it -> it.is(id)).findFirst()
+                    .orElseThrow());
+            return Understood.of(checked(topic, Reply.grouped(List.of(word), topic.field())));
+        }
+        throw notUnderstood(typed, heard);
+    }
+
+    /** What was not clear before, now that it is said which end of the car or which complaint is meant. */
+    private Optional<Heard> decided(String typed) {
+        if (unclear.isEmpty()) {
+            return Optional.empty();
+        }
+        Heard now = listener.get().hear(typed);
+        if (now.told().size() == 1 && now.told().get(0).words().isEmpty() && unclear.get().told().isEmpty()) {
+            return Optional.of(Heard.of(new Told(now.told().get(0).symptom(), once(unclear.get().loose()), List.of())));
+        }
+        Heard together = listener.get().hear(typed + ", " + unclear.get().said());
+        return now.anything() || together.told().isEmpty() ? Optional.empty() : Optional.of(together);
+    }
+
+    private static List<Word> once(List<Word> words) {
+        List<Word> once = new ArrayList<>();
+        words.stream().filter(word -> once.stream().noneMatch(it -> it.getClass() == word.getClass())).forEach(once::add);
+        return once;
+    }
+
+    private Reply.NoAnswer notUnderstood(String typed, Heard heard) {
+        if (!heard.unclear().isEmpty() && !heard.unclear().get(0).mayBe().isEmpty()) {
+            unclear = Optional.of(heard);
+            return new Reply.NoAnswer("\"" + heard.unclear().get(0).words() + "\": "
+                    + heard.unclear().get(0).mayBe().stream().map(Symptom::spoken).collect(Collectors.joining(" or "))
+                    + "? Say which, or which end of the car.");
+        }
+        return new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Say it in other words, or unknown; help tells "
+                + "what else.");
+    }
+
+    private static List<String> besides(Heard heard) {
+        List<String> besides = new ArrayList<>();
+        heard.unclear().forEach(it -> besides.add("not clear: \"" + it.words() + "\"" + (it.mayBe().isEmpty() ? ""
+                : ", which may be " + it.mayBe().stream().map(Symptom::spoken).collect(Collectors.joining(" or ")))));
+        heard.notUnderstood().forEach(it -> besides.add("not understood: \"" + it + "\""));
+        return besides;
+    }
+
+    private static Answer fine(Topic topic) throws Reply.NoAnswer {
+        return switch (topic.field()) {
+            case ELSE, LOOK -> new Answer.Nothing();
+            case TYRES, TRACK -> new Answer.Unknown();
+            default -> throw new Reply.NoAnswer("Good; but this is about what was not. Answer, or type unknown.");
+        };
+    }
+
+    /** Yes, no, both and the like, as far as they answer that question. */
+    private Optional<Answer> plain(Topic topic, String typed) throws Reply.NoAnswer {
+        String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "");
+        if (topic.field() == Field.SIMULATOR && (simulator(typed).isPresent() || small.equals("car") || small.equals("track"))) {
+            return Optional.of(new Answer.Either(simulator(typed).orElse(false)));
+        }
+        if (topic.field() == Field.DOUBT) {
+            return Optional.of(new Answer.Chosen(choice(small)));
+        }
+        if (Reply.no(typed)) {
+            return Optional.of(no(topic));
+        }
+        if (Reply.yes(typed)) {
+            return Optional.of(yes(topic));
+        }
+        return Reply.all(typed) ? all(topic) : Optional.empty();
+    }
+
+    private static Doubt.Choice choice(String typed) throws Reply.NoAnswer {
+        return switch (typed) {
+            case "1", "figures", "figure", "treads", "readings", "temperatures" -> Doubt.Choice.FIGURES;
+            case "2", "complaint", "driver" -> Doubt.Choice.COMPLAINT;
+            case "3", "both", "unknown", "all" -> Doubt.Choice.BOTH;
+            default -> throw new Reply.NoAnswer("Type figures, complaint or both.");
+        };
+    }
+
+    private static Answer no(Topic topic) throws Reply.NoAnswer {
+        return switch (topic.field()) {
+            case DOING -> new Answer.InWords(new Heard("no", List.of(), Optional.empty(), true, List.of(), List.of(),
+                    List.of()));
+            case SIMULATOR -> new Answer.Either(false);
+            case TURN, CIRCUIT -> Answer.Said.of(Turn.BOTH);
+            case OCCURRENCE -> Answer.Said.of(Occurrence.SOME_LAPS);
+            case SURFACE -> Answer.Said.of(Surface.DRY);
+            case LOOK, ELSE -> new Answer.Nothing();
+            default -> new Answer.Unknown();
+        };
+    }
+
+    private static Answer yes(Topic topic) throws Reply.NoAnswer {
+        return switch (topic.field()) {
+            case OCCURRENCE -> Answer.Said.of(Occurrence.EVERY_LAP);
+            case SURFACE -> Answer.Said.of(Surface.WET);
+            case TYRES -> throw new Reply.NoAnswer("Type the figures, then: 92 84 78, and the next tyre after it.");
+            case ELSE -> throw new Reply.NoAnswer("What else? Enter, if what is taken is right and there was nothing else.");
+            case TURN, CIRCUIT -> throw new Reply.NoAnswer("Left or right?");
+            case SIMULATOR -> throw new Reply.NoAnswer("Car or simulator?");
+            case LOOK -> throw new Reply.NoAnswer("What shows, and on which tyres? For instance fronts worn inside.");
+            default -> throw new Reply.NoAnswer("Which? Type a number or a word.");
+        };
+    }
+
+    private Optional<Answer> all(Topic topic) {
+        return switch (topic.field()) {
+            case WHERE -> Optional.of(Answer.Said.each(List.of(Place.FRONT, Place.REAR)));
+            case TURN, CIRCUIT -> Optional.of(Answer.Said.of(Turn.BOTH));
+            case SPEED -> Optional.of(Answer.Said.each(List.of(CornerSpeed.values())));
+            case PHASE -> Optional.of(Answer.Said.each(debrief.run().reports().get(topic.complaint()).symptom()
+                    .senseless(Phase.MID_CORNER).isPresent() ? List.of(Phase.ENTRY)
+                    : List.of(Phase.ENTRY, Phase.MID_CORNER, Phase.EXIT)));
+            default -> Optional.empty();
+        };
+    }
+
+    private Car car(Topic topic, String typed) throws Reply.NoAnswer {
+        List<Car> cars = debrief.cars(topic);
+        List<Car> numbered = Reply.numbered(typed, cars);
+        if (numbered.size() == 1) {
+            return numbered.get(0);
+        }
+        List<String> names = cars.stream().map(car -> id(topic, car)).toList();
+        return cars.get(names.indexOf(Reply.begun(typed.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"), names)));
+    }
+
+    /** What a car is chosen by. */
+    static String id(Topic topic, Car car) {
+        return (topic.field() == Field.DRIVE ? car.driven() : car.name()).toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-");
+    }
+
+    /** An answer, if the complaint can be there at all. */
+    private Answer checked(Topic topic, Answer answer) throws Reply.NoAnswer {
+        if (topic.field() == Field.PHASE && answer instanceof Answer.Said said) {
+            Report report = debrief.run().reports().get(topic.complaint());
+            for (List<Word> group : said.groups()) {
+                for (Word word : group) {
+                    Optional<String> why = word instanceof Phase phase ? report.symptom().senseless(phase)
+                            : Optional.empty();
+                    if (why.isPresent()) {
+                        throw new Reply.NoAnswer("You said " + report.symptom().spoken() + ", and "
+                                + ((Phase) word).at() + ": " + why.get() + ". Where was it? Or change doing.");
+                    }
+                }
+            }
+        }
+        return answer;
+    }
+}

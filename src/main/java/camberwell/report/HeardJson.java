@@ -1,0 +1,59 @@
+package camberwell.report;
+
+import camberwell.saying.Heard;
+import camberwell.saying.Told;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.Optional;
+
+/** What was understood of a driver's own words, as JSON: only what was said has a key. */
+public final class HeardJson {
+
+    private HeardJson() {
+    }
+
+    /** Writes the fields {@code heard}, {@code not-understood} and, where it was said, {@code surface}. */
+    public static void write(Heard heard, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("heard");
+        for (Told told : heard.told()) {
+            json.writeStartObject();
+            json.writeStringField("symptom", told.symptom().id());
+            word(json, "phase", told.word(Phase.class));
+            word(json, "speed", told.word(CornerSpeed.class));
+            word(json, "severity", told.word(Severity.class));
+            word(json, "occurrence", told.word(Occurrence.class));
+            word(json, "since", told.word(Since.class));
+            word(json, "where", told.word(Place.class));
+            word(json, "turn", told.word(Turn.class));
+            if (!told.notIn().isEmpty()) {
+                json.writeArrayFieldStart("not");
+                for (Word word : told.notIn()) {
+                    json.writeString(word.id());
+                }
+                json.writeEndArray();
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        word(json, "surface", heard.surface());
+        json.writeArrayFieldStart("not-understood");
+        for (String words : heard.refused()) {
+            json.writeString(words);
+        }
+        json.writeEndArray();
+    }
+
+    private static void word(JsonGenerator json, String key, Optional<? extends Word> word) throws IOException {
+        if (word.isPresent()) {
+            json.writeStringField(key, word.get().id());
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package camberwell.saying;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A stretch of a sentence between two joins.
+ *
+ * @param join what joins it to the clause before; {@code PLAIN} for a comma and for the first of a sentence
+ * @param from its first token
+ * @param to the token after its last
+ * @param atoms what means something, and each word that is not known, as an atom that means nothing
+ */
+record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
+
+    private static final List<Meaning.Sign> JOINS =
+            List.of(Meaning.Sign.BUT, Meaning.Sign.THEN, Meaning.Sign.OR, Meaning.Sign.AND);
+
+    /** The clauses of a sentence; those that mean nothing are left out. */
+    static List<Clause> of(Sayings sayings, List<Token> sentence) {
+        List<Clause> clauses = new ArrayList<>();
+        List<Atom> atoms = new ArrayList<>();
+        Meaning.Sign join = Meaning.Sign.PLAIN;
+        int from = 0;
+        for (Atom atom : whole(sayings, sentence)) {
+            Optional<Meaning.Sign> joins = JOINS.stream().filter(atom::is).findFirst();
+            boolean comma = sentence.get(atom.from()).comma();
+            if (!comma && joins.isEmpty()) {
+                atoms.add(atom);
+                continue;
+            }
+            if (!atoms.isEmpty()) {
+                clauses.add(new Clause(join, from, atom.from(), List.copyOf(atoms)));
+                atoms.clear();
+                join = Meaning.Sign.PLAIN;
+            }
+            // Of ", but then" what is said first but the comma counts.
+            join = join == Meaning.Sign.PLAIN ? joins.orElse(join) : join;
+            from = atom.to();
+        }
+        if (!atoms.isEmpty()) {
+            clauses.add(new Clause(join, from, sentence.size(), List.copyOf(atoms)));
+        }
+        return clauses;
+    }
+
+    /** The phrases, and between them an atom without a meaning for each comma and each word that is not known. */
+    private static List<Atom> whole(Sayings sayings, List<Token> sentence) {
+        List<Atom> whole = new ArrayList<>();
+        int at = 0;
+        for (Atom atom : Cover.of(sayings, sentence)) {
+            rest(sayings, sentence, at, atom.from(), whole);
+            whole.add(atom);
+            at = atom.to();
+        }
+        rest(sayings, sentence, at, sentence.size(), whole);
+        return whole;
+    }
+
+    private static void rest(Sayings sayings, List<Token> sentence, int from, int to, List<Atom> into) {
+        for (int at = from; at < to; at++) {
+            if (!sayings.skipped(sentence.get(at).stem())) {
+                into.add(new Atom(at, at + 1, 1, List.of(), List.of()));
+            }
+        }
+    }
+
+    /** Whether a complaint may begin in it. */
+    boolean hasHead() {
+        return atoms.stream().anyMatch(Atom::head);
+    }
+
+    boolean has(Meaning.Sign sign) {
+        return atoms.stream().anyMatch(atom -> atom.is(sign));
+    }
+}

@@ -1,0 +1,132 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Severity;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Covers a sentence with phrases, as much of it as can be with as few and long phrases as will do. How bad and how often
+ * may stand in the middle of a phrase: "the rear sometimes steps out".
+ */
+final class Cover {
+
+    private static final int MOST_SKIPPED = 4;
+    private static final int WORD = 10;
+    private static final int NEXT_WORD = 3;
+    private static final int WITHIN = 8;
+
+    private final Sayings sayings;
+    private final List<Token> sentence;
+    private final Map<Integer, Atom> adverbs = new HashMap<>();
+    private final List<List<Atom>> found = new ArrayList<>();
+
+    private Cover(Sayings sayings, List<Token> sentence) {
+        this.sayings = sayings;
+        this.sentence = sentence;
+    }
+
+    /** The phrases of a sentence, in its order; no two overlap. */
+    static List<Atom> of(Sayings sayings, List<Token> sentence) {
+        Cover cover = new Cover(sayings, sentence);
+        for (int from = 0; from < sentence.size(); from++) {
+            List<Atom> atoms = cover.from(from);
+            for (Atom atom : atoms) {
+                if (adverb(atom) && (!cover.adverbs.containsKey(from) || cover.adverbs.get(from).words() < atom.words())) {
+                    cover.adverbs.put(from, atom);
+                }
+            }
+        }
+        for (int from = 0; from < sentence.size(); from++) {
+            cover.found.add(cover.from(from));
+        }
+        return cover.best();
+    }
+
+    private static boolean adverb(Atom atom) {
+        return atom.is(Meaning.Sign.SUDDENLY) || atom.as(Meaning.Circumstance.class)
+                .filter(it -> it.words().get(0) instanceof Severity || it.words().get(0) instanceof Occurrence).isPresent();
+    }
+
+    private List<Atom> from(int from) {
+        List<Atom> atoms = new ArrayList<>();
+        Sayings.Node start = sayings.phrases();
+        walk(start, from, from, 0, 0, List.of(), atoms);
+        Sayings.Node first = start.next.get("^");
+        if (first != null && (from == 0 || boundary(from - 1))) {
+            walk(first, from, from, 0, 0, List.of(), atoms);
+        }
+        return atoms;
+    }
+
+    private boolean boundary(int at) {
+        String stem = sentence.get(at).stem();
+        return sentence.get(at).comma() || stem.equals("and") || stem.equals("but") || stem.equals("then");
+    }
+
+    private void walk(Sayings.Node node, int from, int at, int words, int skipped, List<Atom> within, List<Atom> into) {
+        boolean last = at == sentence.size();
+        if (words > 0 && (last || boundary(at))) {
+            Sayings.Node end = node.next.get("$");
+            if (end != null && !end.meanings.isEmpty()) {
+                into.add(new Atom(from, at, words, end.meanings, within));
+            }
+        }
+        if (last) {
+            return;
+        }
+        Sayings.Node next = node.next.get(sentence.get(at).stem());
+        if (next != null) {
+            if (!next.meanings.isEmpty()) {
+                into.add(new Atom(from, at + 1, words + 1, next.meanings, within));
+            }
+            walk(next, from, at + 1, words + 1, skipped, within, into);
+        }
+        if (words > 0 && skipped < MOST_SKIPPED) {
+            if (sayings.skipped(sentence.get(at).stem())) {
+                walk(node, from, at + 1, words, skipped + 1, within, into);
+            }
+            Atom adverb = adverbs.get(at);
+            if (adverb != null && within.size() < 2) {
+                List<Atom> more = new ArrayList<>(within);
+                more.add(adverb);
+                walk(node, from, adverb.to(), words, skipped, List.copyOf(more), into);
+            }
+        }
+    }
+
+    private static int weight(Atom atom) {
+        int within = atom.within().stream().mapToInt(it -> WITHIN * it.words()).sum();
+        if (atom.is(Meaning.Sign.PLAIN) && atom.words() == 1 && atom.meanings().size() == 1) {
+            return 1;
+        }
+        return atom.words() * WORD + (atom.words() - 1) * NEXT_WORD + within;
+    }
+
+    private List<Atom> best() {
+        int[] best = new int[sentence.size() + 1];
+        Atom[] chosen = new Atom[sentence.size()];
+        for (int from = sentence.size() - 1; from >= 0; from--) {
+            best[from] = best[from + 1];
+            for (Atom atom : found.get(from)) {
+                int weight = weight(atom) + best[atom.to()];
+                if (weight > best[from]) {
+                    best[from] = weight;
+                    chosen[from] = atom;
+                }
+            }
+        }
+        List<Atom> atoms = new ArrayList<>();
+        for (int at = 0; at < sentence.size();) {
+            if (chosen[at] == null) {
+                at++;
+            } else {
+                atoms.add(chosen[at]);
+                at = chosen[at].to();
+            }
+        }
+        return atoms;
+    }
+}

@@ -1,0 +1,76 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What was understood of what somebody said, and what was not.
+ *
+ * @param said as it was typed
+ * @param told the complaints, in the order in which they were said
+ * @param surface of the track, if it was said
+ * @param fine whether it was said that nothing is wrong, and nothing else
+ * @param loose words of the vocabulary that were said of no complaint
+ * @param unclear what may be one thing or another
+ * @param notUnderstood the rest, as it was typed
+ */
+public record Heard(String said, List<Told> told, Optional<Surface> surface, boolean fine, List<Word> loose, List<Unclear> unclear,
+        List<String> notUnderstood) {
+
+    /**
+     * Words that fit more than one complaint.
+     *
+     * @param mayBe at least one, and none where no complaint of the vocabulary fits
+     */
+    public record Unclear(String words, List<Symptom> mayBe) {
+
+        /** Copies the list. */
+        public Unclear {
+            mayBe = List.copyOf(mayBe);
+        }
+    }
+
+    /** What somebody tells in words of the vocabulary. */
+    public static Heard of(Told... told) {
+        return new Heard("", List.of(told), Optional.empty(), false, List.of(), List.of(), List.of());
+    }
+
+    /** Copies the lists. */
+    public Heard {
+        told = List.copyOf(told);
+        loose = List.copyOf(loose);
+        unclear = List.copyOf(unclear);
+        notUnderstood = List.copyOf(notUnderstood);
+    }
+
+    /** Whether anything at all was understood. */
+    public boolean anything() {
+        return !told.isEmpty() || surface.isPresent() || fine || !loose.isEmpty();
+    }
+
+    /** What was understood, in one line: {@code understeer at entry; snap oversteer at exit; wet track}. */
+    public String text() {
+        String text = told.stream().map(Told::text).collect(Collectors.joining("; "));
+        if (surface.isPresent()) {
+            text += (text.isEmpty() ? "" : "; ") + surface.get().id() + " track";
+        }
+        if (fine && told.isEmpty()) {
+            text += (text.isEmpty() ? "" : "; ") + "nothing wrong";
+        }
+        return text;
+    }
+
+    /** Everything that tells nothing of a complaint: what is unclear, what is loose, what was not understood. */
+    public List<String> refused() {
+        List<String> refused = new ArrayList<>();
+        unclear.forEach(it -> refused.add(it.words()));
+        refused.addAll(notUnderstood);
+        loose.forEach(word -> refused.add(word.spoken()));
+        return List.copyOf(refused);
+    }
+}

@@ -1,0 +1,336 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The understanding of one saying, clause by clause. A clause with a complaint tells it; one that only says where or when
+ * belongs to the complaint before it, or to the one that follows; one that says that all is well says where the
+ * complaint is not. Nothing is guessed: what has no reading is named.
+ */
+final class Hearing {
+
+    private final Sayings sayings;
+    private final List<Telling> told = new ArrayList<>();
+    private final Set<Surface> surfaces = new LinkedHashSet<>();
+    private final List<Heard.Unclear> unclear = new ArrayList<>();
+    private final List<String> notUnderstood = new ArrayList<>();
+    private final List<Word> loose = new ArrayList<>();
+    private boolean fine;
+    private int details;
+
+    /** Where the told complaints of this sentence begin. */
+    private int sentenceStart;
+    /** Where those of the last clause with a complaint begin. */
+    private int lastHead;
+    /** What was said before the complaint that it belongs to. */
+    private final List<Word> lead = new ArrayList<>();
+    private boolean leadIsAct;
+    private boolean leadUsed;
+    private final List<Word> leadNot = new ArrayList<>();
+    private Meaning.Thing lastThing;
+    private boolean spoiled;
+    private boolean unclearBefore;
+    private List<Meaning.Complaint> lastDenied = List.of();
+
+    private Hearing(Sayings sayings) {
+        this.sayings = sayings;
+    }
+
+    /** What is understood of what was said. */
+    static Heard of(Sayings sayings, String said) {
+        Hearing hearing = new Hearing(sayings);
+        for (List<Token> sentence : sayings.sentences(said)) {
+            int before = hearing.weight();
+            hearing.sentence(sentence);
+            if (hearing.weight() == before) {
+                // Nothing is swallowed, not even what has not one word that is strange.
+                hearing.notUnderstood.add(typed(sentence, 0, sentence.size()));
+            }
+        }
+        return hearing.heard(said);
+    }
+
+    /** How much there is to tell so far. */
+    private int weight() {
+        return told.size() + surfaces.size() + unclear.size() + notUnderstood.size() + loose.size() + details + (fine ? 1 : 0);
+    }
+
+    private Heard heard(String said) {
+        told.forEach(telling -> telling.senseless().ifPresent(notUnderstood::add));
+        List<Told> all = told.stream().map(Telling::told).distinct().toList();
+        // What is told twice, the second time with more, is one complaint.
+        List<Told> complaints = all.stream().filter(one -> all.stream().noneMatch(other -> one.within(other))).toList();
+        Optional<Surface> surface = surfaces.size() == 1 ? Optional.of(surfaces.iterator().next()) : Optional.empty();
+        if (surfaces.size() > 1) {
+            notUnderstood.add(String.join(" and ", surfaces.stream().map(Surface::id).toList()));
+        }
+        boolean allFine = fine && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty();
+        return new Heard(said, complaints, surface, allFine, allFine ? List.of() : loose, unclear, notUnderstood);
+    }
+
+    private void sentence(List<Token> tokens) {
+        sentenceStart = told.size();
+        lead.clear();
+        leadNot.clear();
+        leadUsed = false;
+        spoiled = false;
+        unclearBefore = false;
+        lastDenied = List.of();
+        List<Clause> clauses = Clause.of(sayings, tokens);
+        for (int i = 0; i < clauses.size(); i++) {
+            boolean more = false;
+            for (Clause later : clauses.subList(i + 1, clauses.size())) {
+                more |= later.hasHead();
+            }
+            boolean next = i + 1 < clauses.size() && clauses.get(i + 1).hasHead()
+                    && clauses.get(i + 1).join() == Meaning.Sign.PLAIN;
+            clause(clauses.get(i), tokens, more, next);
+        }
+        if (!leadUsed) {
+            loose.addAll(lead);
+        }
+    }
+
+    private void clause(Clause clause, List<Token> tokens, boolean more, boolean next) {
+        boolean carried = spoiled && clause.join() != Meaning.Sign.BUT
+                && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
+        // "I locked up and went straight on": what is not clear carries over to what came of it.
+        carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
+                && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
+        unclearBefore = false;
+        spoiled = clause.has(Meaning.Sign.UNREAL) || clause.has(Meaning.Sign.OTHERS) || carried;
+        if (spoiled) {
+            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            return;
+        }
+        Reading reading = Reading.of(sayings, clause, tokens, lastThing, leadPhase(), lastPhase(clause));
+        if (reading.weak()) {
+            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+        } else {
+            name(reading, clause, tokens);
+        }
+        unclearBefore = !reading.unclear().isEmpty() && reading.heads().isEmpty();
+        surfaces.addAll(reading.surfaces());
+        fine |= reading.fine();
+        if (clause.has(Meaning.Sign.NOW) && !reading.heads().isEmpty() && clause.join() != Meaning.Sign.AND) {
+            // "It was tight, now it is loose": what was before is over.
+            while (told.size() > sentenceStart) {
+                notUnderstood.add("before: " + told.remove(told.size() - 1).told().text());
+            }
+        }
+        if (!reading.deniedOf().isEmpty()) {
+            lastDenied = reading.deniedOf();
+        }
+        if (!reading.heads().isEmpty()) {
+            tell(reading, clause);
+        } else if (reading.fine() || reading.denied()) {
+            List<Word> where = new ArrayList<>(reading.words());
+            where.removeIf(word -> word instanceof Severity || word instanceof Occurrence);
+            exclude(where, clause.join() != Meaning.Sign.PLAIN || told.size() > sentenceStart);
+        } else {
+            detail(reading, clause, tokens, more, next);
+        }
+        if (reading.thing() != null) {
+            lastThing = reading.thing();
+        }
+    }
+
+    private void name(Reading reading, Clause clause, List<Token> tokens) {
+        reading.unclear().forEach(atom -> {
+            List<Symptom> mayBe = sayings.mayBe(atom.doings());
+            unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? typed(tokens, clause.from(), clause.to())
+                    : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of() : mayBe));
+        });
+        if (reading.unclear().isEmpty() || !reading.heads().isEmpty()) {
+            int from = -1;
+            int to = -1;
+            for (Atom atom : reading.unknown()) {
+                if (from >= 0 && atom.from() != to) {
+                    notUnderstood.add(typed(tokens, from, to));
+                    from = -1;
+                }
+                from = from < 0 ? atom.from() : from;
+                to = atom.to();
+            }
+            if (from >= 0) {
+                notUnderstood.add(typed(tokens, from, to));
+            }
+        }
+    }
+
+    private Optional<Phase> leadPhase() {
+        return lead.stream().filter(Phase.class::isInstance).map(Phase.class::cast).reduce((one, other) -> other);
+    }
+
+    /** The phase of the complaint before, where this clause goes on about the same thing. */
+    private Optional<Phase> lastPhase(Clause clause) {
+        return told.size() > sentenceStart && clause.join() != Meaning.Sign.BUT
+                ? told.get(told.size() - 1).told().word(Phase.class) : Optional.empty();
+    }
+
+    private void tell(Reading reading, Clause clause) {
+        lastHead = told.size();
+        if (clause.join() == Meaning.Sign.THEN) {
+            lead.removeIf(Phase.class::isInstance);
+        }
+        if (leadUsed && clause.join() != Meaning.Sign.AND) {
+            lead.removeIf(Since.class::isInstance);
+        }
+        for (Reading.Head head : reading.heads()) {
+            List<Phase> phases = Phases.meant(head.phases());
+            for (Meaning.Complaint complaint : head.complaints()) {
+                Telling telling = new Telling(complaint.symptom());
+                head.words().forEach(telling::put);
+                complaint.words().forEach(word -> {
+                    if (!(word instanceof Phase) || phases.isEmpty() || phases.equals(List.of(Phase.BRAKING))
+                            || word == Phase.KERBS) {
+                        telling.put(word);
+                    }
+                });
+                head.notIn().forEach(telling::not);
+                List<Telling> copies = new ArrayList<>();
+                for (Phase phase : phases) {
+                    Telling copy = telling.copy();
+                    copy.add(phase);
+                    copies.add(copy);
+                }
+                if (copies.isEmpty()) {
+                    copies.add(telling);
+                }
+                if (head.phases().isEmpty()) {
+                    copies = led(copies);
+                }
+                for (Telling copy : copies) {
+                    lead.stream().filter(word -> !(word instanceof Phase)).forEach(copy::add);
+                    leadNot.forEach(copy::not);
+                    told.add(copy);
+                }
+            }
+        }
+        leadUsed = true;
+        lead.removeIf(Severity.class::isInstance);
+        if (reading.before().stream().anyMatch(Phase.class::isInstance)) {
+            lead.removeIf(Phase.class::isInstance);
+        }
+        // What stands before the first complaint is said of those that follow as well.
+        reading.before().stream().filter(word -> !(word instanceof Severity)).forEach(lead::add);
+    }
+
+    /** The phases that were said before the complaint. */
+    private List<Telling> led(List<Telling> tellings) {
+        List<Phase> phases = lead.stream().filter(Phase.class::isInstance).map(Phase.class::cast).toList();
+        List<Phase> meant = Phases.meant(phases);
+        if (meant.isEmpty()) {
+            return tellings;
+        }
+        List<Telling> led = new ArrayList<>();
+        for (Telling telling : tellings) {
+            for (Phase phase : meant) {
+                Telling copy = telling.copy();
+                copy.add(phase);
+                led.add(copy);
+            }
+        }
+        return led;
+    }
+
+    private void exclude(List<Word> words, boolean before) {
+        if (before && !told.isEmpty()) {
+            details++;
+            for (Telling telling : told.subList(Math.min(lastHead, told.size()), told.size())) {
+                words.forEach(telling::not);
+            }
+        }
+        leadNot.addAll(words);
+    }
+
+    /** A clause that only says where, when, how bad or how often. */
+    private void detail(Reading reading, Clause clause, List<Token> tokens, boolean more, boolean next) {
+        List<Word> words = new ArrayList<>(reading.words());
+        boolean here = told.size() > sentenceStart;
+        if (!reading.notIn().isEmpty()) {
+            exclude(reading.notIn(), true);
+            if (told.isEmpty() && !more) {
+                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            }
+        }
+        if (words.isEmpty()) {
+            return;
+        }
+        if (!here && !more && !lastDenied.isEmpty()) {
+            // "No understeer on entry, but on exit": there it is.
+            lastHead = told.size();
+            for (Meaning.Complaint complaint : lastDenied) {
+                Telling telling = new Telling(complaint.symptom());
+                words.forEach(telling::put);
+                told.add(telling);
+            }
+            return;
+        }
+        boolean conflict = here && words.stream().anyMatch(told.get(told.size() - 1)::knows);
+        if (told.isEmpty() || !here && more || here && next && (conflict || reading.act())) {
+            if (reading.act() || leadIsAct) {
+                lead.removeIf(word -> word instanceof Phase && words.stream().anyMatch(Phase.class::isInstance));
+            }
+            lead.addAll(words);
+            leadIsAct = reading.act();
+            leadUsed = false;
+            return;
+        }
+        details++;
+        List<Telling> last = new ArrayList<>(told.subList(Math.min(lastHead, told.size() - 1), told.size()));
+        boolean again = conflict && words.stream().anyMatch(word -> known(last, word)
+                && (word instanceof Phase || word instanceof CornerSpeed) && last.stream().noneMatch(it -> it.says(word)));
+        if (again) {
+            List<Phase> phases = Phases.meant(words.stream().filter(Phase.class::isInstance).map(Phase.class::cast).toList());
+            Telling once = told.get(told.size() - 1).copy();
+            words.stream().filter(word -> !(word instanceof Phase)).forEach(once::put);
+            if (phases.isEmpty()) {
+                told.add(once);
+            }
+            for (Phase phase : phases) {
+                Telling copy = once.copy();
+                copy.put(phase);
+                told.add(copy);
+            }
+            return;
+        }
+        for (Word word : words) {
+            if (word instanceof Turn && known(last, word) && last.stream().noneMatch(it -> it.says(word))) {
+                last.forEach(it -> it.put(Turn.BOTH));
+            } else if (word instanceof Occurrence || word instanceof Since) {
+                List<Telling> all = told.subList(here ? sentenceStart : lastHead, told.size());
+                (clause.join() == Meaning.Sign.PLAIN ? all : last).forEach(it -> it.add(word));
+            } else {
+                last.forEach(it -> it.add(word));
+            }
+        }
+    }
+
+    private static boolean known(List<Telling> tellings, Word word) {
+        return tellings.stream().anyMatch(it -> it.knows(word));
+    }
+
+    private static String typed(List<Token> tokens, int from, int to) {
+        StringBuilder text = new StringBuilder();
+        for (Token token : tokens.subList(from, to)) {
+            if (!token.typed().isEmpty()) {
+                text.append(text.length() == 0 || token.comma() ? "" : " ").append(token.typed());
+            }
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,426 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The reading of one clause by itself: what is not said in it, but before it, is given. */
+final class Reading {
+
+    /** Not a tyre's, but of one end of the car all the same. */
+    private static final Set<Symptom> AT_AN_END = Set.of(Symptom.BOTTOMING, Symptom.KERB_INSTABILITY);
+    private static final Set<Symptom> OF_ONE_WHEEL = Set.of(Symptom.FRONT_LOCKING, Symptom.REAR_LOCKING);
+    /** These say which thing is meant even where an end of the car is named with them. */
+    private static final Set<String> PARTS = Set.of("inner-edge", "outer-edge", "tread-middle", "steering", "turn-in",
+            "floor", "splitter");
+    private static final Set<String> ARTICLES = Set.of("the", "a", "an", "my", "our", "his", "your");
+
+    /**
+     * One complaint of the clause.
+     *
+     * @param phases where it was said to be, in the order of the words
+     * @param words how else it is narrowed
+     * @param notIn where it is expressly not
+     */
+    record Head(List<Meaning.Complaint> complaints, List<Phase> phases, List<Word> words, List<Word> notIn) {
+    }
+
+    private final Sayings sayings;
+    private final List<Token> tokens;
+    private final List<Atom> atoms;
+    private final Set<Atom> negated = new HashSet<>();
+    private final Meaning.Thing lastThing;
+    private final Optional<Phase> leadPhase;
+    private final Optional<Phase> lastPhase;
+    private final List<Head> heads = new ArrayList<>();
+    private final List<Word> words = new ArrayList<>();
+    private final List<Word> notIn = new ArrayList<>();
+    private final List<Word> before = new ArrayList<>();
+    private final List<Surface> surfaces = new ArrayList<>();
+    private final List<Atom> unclear = new ArrayList<>();
+    private final List<Atom> unknown = new ArrayList<>();
+    private Meaning.Thing thing;
+    private boolean fine;
+    private boolean denied;
+    private boolean act;
+    private boolean weak;
+    private final List<Meaning.Complaint> deniedOf = new ArrayList<>();
+
+    private Reading(Sayings sayings, Clause clause, List<Token> tokens, Meaning.Thing lastThing,
+            Optional<Phase> leadPhase, Optional<Phase> lastPhase) {
+        this.sayings = sayings;
+        this.tokens = tokens;
+        this.atoms = clause.atoms().stream().takeWhile(atom -> !atom.is(Meaning.Sign.THAN))
+                .filter(atom -> !atom.meanings().equals(List.of(Meaning.Sign.PLAIN))).toList();
+        this.lastThing = lastThing;
+        this.leadPhase = leadPhase;
+        this.lastPhase = lastPhase;
+    }
+
+    static Reading of(Sayings sayings, Clause clause, List<Token> tokens, Meaning.Thing lastThing,
+            Optional<Phase> leadPhase, Optional<Phase> lastPhase) {
+        Reading reading = new Reading(sayings, clause, tokens, lastThing, leadPhase, lastPhase);
+        reading.negate();
+        reading.read();
+        return reading;
+    }
+
+    List<Head> heads() {
+        return heads;
+    }
+
+    /** Everything that narrows, where the clause has no complaint. */
+    List<Word> words() {
+        return words;
+    }
+
+    List<Word> notIn() {
+        return notIn;
+    }
+
+    /** What narrows and stands before the first complaint. */
+    List<Word> before() {
+        return before;
+    }
+
+    List<Surface> surfaces() {
+        return surfaces;
+    }
+
+    List<Atom> unclear() {
+        return unclear;
+    }
+
+    List<Atom> unknown() {
+        return unknown;
+    }
+
+    /** The end of the car that it is about; null for none. */
+    Meaning.Thing thing() {
+        return thing;
+    }
+
+    boolean fine() {
+        return fine;
+    }
+
+    /** Whether it says of a complaint that there is none. */
+    boolean denied() {
+        return denied;
+    }
+
+    /** The complaints that it says there are not. */
+    List<Meaning.Complaint> deniedOf() {
+        return deniedOf;
+    }
+
+    /** Whether it tells what the driver does. */
+    boolean act() {
+        return act;
+    }
+
+    /** Whether it says of something that it does what nobody can make anything of. */
+    boolean weak() {
+        return weak && heads.isEmpty() && !fine && !denied && unclear.isEmpty();
+    }
+
+    /** The thing that is named before, if it is more than "it" or "I". */
+    private Optional<Meaning.Thing> subject(int i) {
+        for (int j = i - 1; j >= 0; j--) {
+            Optional<Meaning.Thing> named = atoms.get(j).as(Meaning.Thing.class);
+            if (named.isPresent()) {
+                return named.filter(it -> !it.name().equals("car") && !it.name().equals("driver"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Finds what "not" is said of: the next thing of any weight, and of "not the front" also what the front does. */
+    private void negate() {
+        boolean not = false;
+        for (Atom atom : atoms) {
+            if (atom.is(Meaning.Sign.NOT) && !atom.head()) {
+                not = true;
+            } else if (not && !degree(atom)) {
+                negated.add(atom);
+                not = atom.as(Meaning.Thing.class).isPresent();
+            } else if (not) {
+                negated.add(atom);
+            }
+        }
+    }
+
+    private static boolean degree(Atom atom) {
+        return !atom.head() && atom.as(Meaning.Circumstance.class)
+                .filter(it -> it.words().get(0) instanceof Severity).isPresent();
+    }
+
+    private void read() {
+        List<Integer> starts = new ArrayList<>();
+        List<List<Meaning.Complaint>> meant = new ArrayList<>();
+        for (int i = 0; i < atoms.size(); i++) {
+            Atom atom = atoms.get(i);
+            if (atom.meanings().isEmpty()) {
+                unknown.add(atom);
+            } else if (atom.head() && !degreeHere(i)) {
+                head(i, starts, meant);
+            } else if (atom.is(Meaning.Sign.FINE)) {
+                if (negated.contains(atom)) {
+                    unknown.add(atom);
+                } else {
+                    fine = true;
+                }
+            }
+            atom.as(Meaning.Thing.class).filter(it -> !negated.contains(atom) && !it.place().isEmpty())
+                    .ifPresent(it -> thing = it);
+        }
+        for (int i = 0; i < starts.size(); i++) {
+            int from = i == 0 ? 0 : starts.get(i);
+            int to = i + 1 < starts.size() ? starts.get(i + 1) : atoms.size();
+            heads.add(narrowed(meant.get(i), from, starts.get(i), to));
+        }
+        List<Word> into = starts.isEmpty() ? words : before;
+        for (int i = 0; i < (starts.isEmpty() ? atoms.size() : starts.get(0)); i++) {
+            collect(i, into, notIn);
+        }
+        for (int i = 0; i < atoms.size(); i++) {
+            surface(atoms.get(i));
+        }
+        if (!heads.isEmpty()) {
+            fine = false;
+        }
+    }
+
+    /** "Light" and the like say how bad it is where the complaint itself follows. */
+    private boolean degreeHere(int i) {
+        Atom atom = atoms.get(i);
+        return atom.as(Meaning.Circumstance.class).filter(it -> it.words().get(0) instanceof Severity).isPresent()
+                && i + 1 < atoms.size() && atoms.get(i + 1).as(Meaning.Complaint.class).isPresent();
+    }
+
+    private void head(int i, List<Integer> starts, List<List<Meaning.Complaint>> meant) {
+        Atom atom = atoms.get(i);
+        Optional<List<Meaning.Complaint>> complaints = atom.as(Meaning.Complaint.class).map(List::of);
+        if (complaints.isPresent() && i + 1 < atoms.size() && atoms.get(i + 1).is(Meaning.Sign.GONE)
+                && !negated.contains(atoms.get(i + 1))) {
+            negated.add(atom);
+        }
+        if (complaints.isPresent() && objectIsUnknown(atom)) {
+            unclear.add(atom);
+            return;
+        }
+        if (complaints.isEmpty()) {
+            complaints = done(i);
+            boolean praised = i + 1 < atoms.size() && atoms.get(i + 1).is(Meaning.Sign.FINE)
+                    && !negated.contains(atoms.get(i + 1));
+            if (praised) {
+                return;
+            }
+        }
+        if (complaints.isEmpty()) {
+            boolean otherwise = atom.is(Meaning.Sign.PLAIN) || atom.as(Meaning.Circumstance.class)
+                    .filter(it -> !(it.words().get(0) instanceof Severity)).isPresent();
+            if (atom.is(Meaning.Sign.FINE)) {
+                fine = true;
+            } else if (negated.contains(atom)) {
+                denied = true;
+            } else if (!otherwise) {
+                unclear.add(atom);
+            } else if (subject(i).isPresent()) {
+                weak = true;
+            }
+        } else if (negated.contains(atom)) {
+            denied = true;
+            deniedOf.addAll(complaints.get());
+        } else {
+            starts.add(i);
+            meant.add(complaints.get().stream().map(it -> suddenly() && it.symptom() == Symptom.OVERSTEER
+                    ? new Meaning.Complaint(Symptom.SNAP_OVERSTEER, it.words()) : it).toList());
+        }
+    }
+
+    private boolean suddenly() {
+        return atoms.stream().anyMatch(atom -> atom.is(Meaning.Sign.SUDDENLY) && !negated.contains(atom)
+                || atom.within().stream().anyMatch(it -> it.is(Meaning.Sign.SUDDENLY)));
+    }
+
+    /** What it comes to that something does this; empty where nobody can say. */
+    private Optional<List<Meaning.Complaint>> done(int i) {
+        Atom atom = atoms.get(i);
+        if (objectIsUnknown(atom)) {
+            return Optional.empty();
+        }
+        Meaning.Thing subject = null;
+        Meaning.Thing part = null;
+        for (int j = i - 1; j >= 0; j--) {
+            Atom other = atoms.get(j);
+            Optional<Meaning.Thing> named = other.as(Meaning.Thing.class).filter(it -> !negated.contains(other));
+            if (other.meanings().isEmpty()) {
+                if (subject == null) {
+                    return Optional.empty();
+                }
+                break;
+            }
+            if (other.head() && named.isEmpty() && other.as(Meaning.Circumstance.class).isEmpty()) {
+                break;
+            }
+            if (named.isPresent()) {
+                subject = subject == null ? named.get() : subject;
+                part = part == null && PARTS.contains(named.get().name()) ? named.get() : part;
+            }
+        }
+        List<Phase> here = new ArrayList<>();
+        collectPhases(here);
+        Optional<Phase> phase = Phases.meant(here).stream().findFirst().or(() -> leadPhase);
+        List<Meaning.Thing> may = new ArrayList<>();
+        if (part != null) {
+            may.add(part);
+        }
+        boolean vague = subject == null || subject.name().equals("car") || subject.name().equals("driver");
+        if (vague) {
+            after(i).ifPresent(may::add);
+        }
+        if (subject != null) {
+            may.add(subject);
+        } else if (lastThing != null) {
+            may.add(lastThing);
+        }
+        if (vague && (subject == null || subject.name().equals("car"))) {
+            may.add(new Meaning.Thing("car", ""));
+            if (lastThing != null) {
+                may.add(lastThing);
+            }
+        }
+        for (Meaning.Thing thing : may) {
+            Optional<Phase> there = phase.or(() -> thing == lastThing ? lastPhase : Optional.empty());
+            Optional<List<Meaning.Complaint>> complaints = complaints(atom, thing, there);
+            if (complaints.isPresent()) {
+                return complaints;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<List<Meaning.Complaint>> complaints(Atom atom, Meaning.Thing thing, Optional<Phase> phase) {
+        Optional<List<Meaning.Complaint>> complaints = sayings.complaints(atom.doings(), thing.name(), phase);
+        return complaints.or(() -> Word.find(Place.class, thing.name()).map(Place::axle).map(Axle::id)
+                .filter(axle -> !axle.equals(thing.name()))
+                .flatMap(axle -> sayings.complaints(atom.doings(), axle, phase)));
+    }
+
+    /** The thing that is named straight after: "it slides at the rear". */
+    private Optional<Meaning.Thing> after(int i) {
+        for (int j = i + 1; j < atoms.size(); j++) {
+            Atom atom = atoms.get(j);
+            Optional<Meaning.Thing> named = atom.as(Meaning.Thing.class);
+            if (named.isPresent() && !negated.contains(atom)
+                    && !named.get().name().equals("car") && !named.get().name().equals("driver")) {
+                return named;
+            }
+            if (named.isEmpty() && !degree(atom) && !atom.is(Meaning.Sign.SUDDENLY)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether it is done to, or said of, something that nobody knows: "pushing the button", "the loose gravel". */
+    private boolean objectIsUnknown(Atom atom) {
+        boolean done = atom.to() < tokens.size() && ARTICLES.contains(tokens.get(atom.to()).stem());
+        boolean of = atom.from() > 0 && ARTICLES.contains(tokens.get(atom.from() - 1).stem())
+                && atom.as(Meaning.Complaint.class).isEmpty();
+        return (done || of) && atoms.stream().anyMatch(other -> other.from() == atom.to() + (done ? 1 : 0)
+                && other.meanings().isEmpty());
+    }
+
+    private Head narrowed(List<Meaning.Complaint> complaints, int from, int start, int to) {
+        List<Word> narrowing = new ArrayList<>();
+        List<Word> not = new ArrayList<>();
+        List<Phase> phases = new ArrayList<>();
+        List<Word> all = new ArrayList<>();
+        for (int i = from; i < to; i++) {
+            collect(i, all, not);
+        }
+        for (Word word : all) {
+            if (word instanceof Phase phase) {
+                phases.add(phase);
+            } else if (narrowing.stream().noneMatch(it -> it.getClass() == word.getClass())) {
+                narrowing.add(word);
+            } else if (word instanceof Turn turn && !narrowing.contains(turn)) {
+                narrowing.removeIf(Turn.class::isInstance);
+                narrowing.add(Turn.BOTH);
+            }
+        }
+        Symptom symptom = complaints.get(0).symptom();
+        boolean placed = complaints.get(0).words().stream().anyMatch(Place.class::isInstance);
+        if (!placed) {
+            place(from, to, symptom).ifPresent(narrowing::add);
+        }
+        return new Head(complaints, phases, narrowing, not);
+    }
+
+    private Optional<Word> place(int from, int to, Symptom symptom) {
+        for (int i = from; i < to; i++) {
+            Atom atom = atoms.get(i);
+            Optional<Word> place = atom.as(Meaning.Thing.class).filter(it -> !negated.contains(atom))
+                    .flatMap(it -> Word.find(Place.class, it.place()).map(Word.class::cast));
+            if (place.isPresent() && (symptom.ofTyre() || AT_AN_END.contains(symptom)
+                    || OF_ONE_WHEEL.contains(symptom) && place.get().id().contains("-"))) {
+                return place;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void collectPhases(List<Phase> phases) {
+        for (Atom atom : atoms) {
+            atom.as(Meaning.Circumstance.class).filter(it -> !negated.contains(atom)).stream()
+                    .flatMap(it -> it.words().stream()).filter(Phase.class::isInstance).map(Phase.class::cast)
+                    .forEach(phases::add);
+        }
+    }
+
+    private void collect(int i, List<Word> into, List<Word> not) {
+        Atom atom = atoms.get(i);
+        for (Atom inner : atom.within()) {
+            inner.as(Meaning.Circumstance.class).ifPresent(it -> into.addAll(it.words()));
+        }
+        Optional<Meaning.Circumstance> circumstance = atom.as(Meaning.Circumstance.class)
+                .filter(it -> !atom.head() || degreeHere(i) || done(i).isEmpty() && atom.as(Meaning.Complaint.class).isEmpty());
+        if (circumstance.isEmpty()) {
+            return;
+        }
+        if (circumstance.get().close() && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || degree(atoms.get(i + 1))))) {
+            return;
+        }
+        List<Word> said = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
+        if (!negated.contains(atom)) {
+            into.addAll(said);
+            act |= circumstance.get().act();
+        } else if (!degree(atom) && !circumstance.get().act()) {
+            // "I cannot get on the power" says nothing of where the car does what.
+            not.addAll(said);
+        }
+    }
+
+    private void surface(Atom atom) {
+        atom.as(Meaning.Circumstance.class).filter(it -> !negated.contains(atom) && !fineHere()).stream()
+                .flatMap(it -> it.words().stream()).filter(Surface.class::isInstance).map(Surface.class::cast)
+                .forEach(surfaces::add);
+    }
+
+    /** Whether all is well there: then the day is told by what follows. */
+    private boolean fineHere() {
+        return fine && heads.isEmpty();
+    }
+}

@@ -1,0 +1,83 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.Nearest;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Mends slips in whole words: one letter wrong, missing, too many or swapped with its neighbour, or two in a long word
+ * (the restricted distance of Damerau, 1964). A word that is known stays as it is, and so does one that could as well be
+ * another: nothing is guessed.
+ */
+final class Spelling {
+
+    private static final int SHORTEST = 4;
+    private static final int LONG = 9;
+
+    private final Set<String> stems;
+    private final Set<String> ordinary;
+    /** Each form of each word with its stem; put together at the first word that is not known. */
+    private Map<String, String> forms;
+
+    /**
+     * @param stems of every word that is known
+     * @param ordinary words that are words, though nothing is made of them
+     */
+    Spelling(Set<String> stems, Set<String> ordinary) {
+        this.stems = stems;
+        this.ordinary = ordinary;
+    }
+
+    private synchronized Map<String, String> forms() {
+        if (forms == null) {
+            Map<String, String> all = new HashMap<>();
+            ordinary.forEach(word -> all.put(word, word));
+            for (String stem : stems) {
+                for (String form : new String[] {stem, stem + "e", stem + "s", stem + "ing", stem + "ed"}) {
+                    if (form.length() >= SHORTEST && (form.equals(stem) || Stem.of(form).equals(stem))) {
+                        all.put(form, stem);
+                    }
+                }
+            }
+            forms = all;
+        }
+        return forms;
+    }
+
+    private boolean known(String word) {
+        return stems.contains(word) || ordinary.contains(word);
+    }
+
+    /** The stem that was most likely meant; {@code stem} where it is known, or none is near, or two are. */
+    String right(String typed, String stem) {
+        if (typed.length() < SHORTEST || known(stem) || known(typed)) {
+            return stem;
+        }
+        int allowed = typed.length() >= LONG ? 2 : 1;
+        String best = null;
+        int least = allowed + 1;
+        for (Map.Entry<String, String> form : forms().entrySet()) {
+            String candidate = form.getKey();
+            if (Math.abs(candidate.length() - typed.length()) > allowed || candidate.charAt(0) != typed.charAt(0)) {
+                continue;
+            }
+            int distance = Nearest.distance(typed, candidate);
+            if (typed.length() == SHORTEST && (distance != 1 || candidate.length() != SHORTEST || !sorted(typed, candidate))) {
+                continue;
+            }
+            if (distance < least) {
+                least = distance;
+                best = form.getValue();
+            } else if (distance == least && best != null && !best.equals(form.getValue())) {
+                best = "";
+            }
+        }
+        return best == null || best.isEmpty() ? stem : best;
+    }
+
+    /** Whether two words have the same letters: in a short word only a swap is a slip. */
+    private static boolean sorted(String one, String other) {
+        return one.chars().sorted().boxed().toList().equals(other.chars().sorted().boxed().toList());
+    }
+}

@@ -1,0 +1,108 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A complaint while it is still being told. */
+final class Telling {
+
+    /** In the order in which they are told. */
+    private static final List<Class<? extends Word>> KINDS = List.of(Place.class, Phase.class, CornerSpeed.class,
+            Turn.class, Severity.class, Occurrence.class, Since.class);
+
+    private final Symptom symptom;
+    private final Map<Class<? extends Word>, Word> words = new LinkedHashMap<>();
+    private final Set<Word> notIn = new LinkedHashSet<>();
+
+    Telling(Symptom symptom) {
+        this.symptom = symptom;
+    }
+
+    /** The same complaint once more. */
+    Telling copy() {
+        Telling copy = new Telling(symptom);
+        copy.words.putAll(words);
+        copy.notIn.addAll(notIn);
+        return copy;
+    }
+
+    boolean knows(Word word) {
+        return words.containsKey(kind(word));
+    }
+
+    boolean says(Word word) {
+        return words.get(kind(word)) == word;
+    }
+
+    /** Adds a word; one of the same kind gives way. */
+    void put(Word word) {
+        words.put(kind(word), word);
+    }
+
+    /** Adds a word if none of its kind was said. */
+    void add(Word word) {
+        words.putIfAbsent(kind(word), word);
+    }
+
+    void not(Word word) {
+        if (!knows(word)) {
+            notIn.add(word);
+        }
+    }
+
+    private static Class<? extends Word> kind(Word word) {
+        return word.getClass();
+    }
+
+    /** The complaint; where only one word of a kind is left, that one was meant. */
+    Told told() {
+        onlyOneLeft(CornerSpeed.class);
+        if (words.get(Phase.class) == Phase.STRAIGHT) {
+            // Speed on a straight is no speed of a corner.
+            words.remove(CornerSpeed.class);
+        }
+        if (!words.containsKey(Turn.class) && notIn.contains(Turn.LEFT) != notIn.contains(Turn.RIGHT)) {
+            put(notIn.contains(Turn.LEFT) ? Turn.RIGHT : Turn.LEFT);
+        }
+        if (!words.containsKey(Since.class) && notIn.contains(Since.FIRST_LAPS) != notIn.contains(Since.LATE_RUN)) {
+            // What is fine early is not there the whole run either.
+            put(notIn.contains(Since.FIRST_LAPS) ? Since.LATE_RUN : Since.FIRST_LAPS);
+        }
+        List<Word> said = new ArrayList<>();
+        for (Class<? extends Word> kind : KINDS) {
+            if (words.containsKey(kind)) {
+                said.add(words.get(kind));
+            }
+        }
+        return new Told(symptom, said, notIn.stream().filter(word -> !knows(word)).toList());
+    }
+
+    /** Takes a phase back in which nobody can mean it, and says so; empty where all makes sense. */
+    Optional<String> senseless() {
+        Optional<String> why = words.get(Phase.class) instanceof Phase phase ? symptom.senseless(phase)
+                : Optional.empty();
+        return why.map(it -> symptom.spoken() + " " + ((Phase) words.remove(Phase.class)).at() + ": " + it);
+    }
+
+    private void onlyOneLeft(Class<CornerSpeed> kind) {
+        List<CornerSpeed> left = Arrays.stream(kind.getEnumConstants()).filter(word -> !notIn.contains(word)).toList();
+        if (left.size() == 1) {
+            add(left.get(0));
+        }
+    }
+}

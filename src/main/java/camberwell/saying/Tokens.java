@@ -1,0 +1,107 @@
+package camberwell.saying;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.StringTokenizer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Takes what was said apart: sentences, and their words in small letters without accents. */
+final class Tokens {
+
+    private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’]*|[,.;:!?\\n()\\u2013\\u2014/&+]| - ");
+    private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
+    private static final Set<String> NUMBERS = Set.of("two", "three", "four", "five", "six", "seven", "eight", "nine",
+            "ten", "eleven", "twelve", "fifteen", "twenty", "thirty");
+
+    private Tokens() {
+    }
+
+    /** The sentences of what was said, each at least one word long. */
+    static List<List<Token>> sentences(String said, Map<String, String> same, Spelling spelling) {
+        List<List<Token>> sentences = new ArrayList<>();
+        List<Token> sentence = new ArrayList<>();
+        Matcher pieces = PIECE.matcher(said);
+        while (pieces.find()) {
+            String piece = pieces.group().strip();
+            if (Character.isLetterOrDigit(piece.codePointAt(0))) {
+                sentence.addAll(word(piece, same, spelling));
+            } else if (piece.equals("&") || piece.equals("+")) {
+                sentence.add(new Token(piece, "and"));
+            } else if (piece.isEmpty() || ".;!?".contains(piece)) {
+                end(sentence, sentences);
+                sentence = new ArrayList<>();
+            } else {
+                sentence.add(new Token(piece, ","));
+            }
+        }
+        end(sentence, sentences);
+        return sentences;
+    }
+
+    private static void end(List<Token> sentence, List<List<Token>> sentences) {
+        if (sentence.stream().anyMatch(token -> !token.comma())) {
+            sentences.add(sentence);
+        }
+    }
+
+    /** One word as typed; a contraction or another spelling may stand for several. */
+    private static List<Token> word(String typed, Map<String, String> same, Spelling spelling) {
+        List<Token> tokens = new ArrayList<>();
+        for (String plain : spelled(plain(typed), same).split(" ")) {
+            String stem = plain.chars().allMatch(Character::isDigit) || NUMBERS.contains(plain) ? "#" : Stem.of(plain);
+            stem = Stem.of(same.getOrDefault(stem, stem));
+            tokens.add(new Token(tokens.isEmpty() ? typed : "", spelling == null ? stem : spelling.right(plain, stem)));
+        }
+        return tokens;
+    }
+
+    /** The words of a phrase of the file, as they are compared. */
+    static List<String> phrase(String phrase, Map<String, String> same) {
+        List<String> stems = new ArrayList<>();
+        for (StringTokenizer words = new StringTokenizer(phrase); words.hasMoreTokens();) {
+            String word = words.nextToken();
+            if (word.equals("^") || word.equals("$")) {
+                stems.add(word);
+            } else {
+                word(word, same, null).forEach(token -> stems.add(token.stem()));
+            }
+        }
+        return stems;
+    }
+
+    private static String spelled(String plain, Map<String, String> same) {
+        String text = plain;
+        if (text.endsWith("n't")) {
+            String verb = text.substring(0, text.length() - 3);
+            text = (verb.equals("wo") ? "will" : verb.equals("ca") ? "can" : verb) + " not";
+        } else if (text.indexOf('\'') > 0) {
+            String head = text.substring(0, text.indexOf('\''));
+            String tail = text.substring(text.indexOf('\'') + 1);
+            text = switch (tail) {
+                case "s" -> head + " is";
+                case "m", "re" -> head + " are";
+                case "ll" -> head + " will";
+                case "ve" -> head + " have";
+                case "d" -> head + " had";
+                case "" -> head;
+                default -> head + " " + tail;
+            };
+        }
+        return same.getOrDefault(text.replace('-', ' '), text);
+    }
+
+    /** In small letters, without accents and with a plain apostrophe. */
+    static String plain(String typed) {
+        String small = typed.toLowerCase(Locale.ROOT).replace('’', '\'');
+        if (small.chars().allMatch(c -> c < 128)) {
+            return small;
+        }
+        small = small.replace("ß", "ss");
+        return ACCENT.matcher(Normalizer.normalize(small, Normalizer.Form.NFD)).replaceAll("");
+    }
+}

@@ -1,0 +1,159 @@
+package camberwell.saying;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import camberwell.problem.ProblemsException;
+import camberwell.saying.Corpus.Verdict;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("What drivers say, and what is understood of it")
+class SayingsTest {
+
+    private static final Listener LISTENER = Corpus.listener();
+
+    private static Heard hear(String said) {
+        return LISTENER.hear(said);
+    }
+
+    /** At least nine in ten understood, at most one in a hundred misread, and nothing swallowed. */
+    @ParameterizedTest
+    @ValueSource(strings = {"known.txt", "set-aside.txt", "other-voices.txt"})
+    @DisplayName("the sayings of a corpus are understood, or refused aloud")
+    void corpus(String name) {
+        List<Corpus.Entry> entries = Corpus.read(name);
+        List<String> failures = new ArrayList<>();
+        Map<Verdict, Integer> counts = Corpus.counts(entries, LISTENER, failures);
+        String all = counts + "\n" + String.join("\n", failures);
+        assertTrue(counts.get(Verdict.UNDERSTOOD) >= 0.9 * entries.size(), all);
+        assertTrue(counts.get(Verdict.MISREAD) <= 0.01 * entries.size(), all);
+        assertTrue(counts.get(Verdict.SWALLOWED) <= 0.01 * entries.size(), all);
+    }
+
+    @Test
+    @DisplayName("there are 300 of them, and every complaint of the vocabulary is among them")
+    void corpusIsWide() {
+        List<Corpus.Entry> entries = new ArrayList<>(Corpus.read("known.txt"));
+        entries.addAll(Corpus.read("set-aside.txt"));
+        assertTrue(entries.size() >= 300, entries.size() + " sayings");
+        for (Symptom symptom : Symptom.values()) {
+            assertTrue(entries.stream().flatMap(entry -> entry.reports().stream())
+                    .anyMatch(words -> words.contains(symptom.id())), symptom.id());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "it pushes on the way in and snaps on the way out | understeer at entry; snap oversteer at exit",
+        "pushes on entry and exit | understeer at entry; understeer at exit",
+        "it pushes, but not in the fast ones | understeer, not in fast corners",
+        "in the slow corners it pushes on entry and spins its wheels on exit | understeer at entry in slow corners; "
+                + "wheelspin at exit in slow corners",
+        "under braking the front locks and the rear moves around | front locking under braking; unstable braking under braking",
+        "fine at first, then it pushes | understeer, late in the run",
+        "the left handers are fine, but in the right handers it pushes | understeer in right turns",
+        "no understeer on entry, only on exit | understeer at exit",
+        "the rear sometimes steps out when I lift mid-corner | oversteer at lift-off, on some laps",
+        "no rear grip in the wet | oversteer; wet track"})
+    @DisplayName("where, when, how bad and how often go to the complaint that they were said of")
+    void attachment(String said, String heard) {
+        assertEquals(heard, hear(said).text());
+        assertEquals(List.of(), hear(said).refused());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"it slides", "it locks up", "no grip"})
+    @DisplayName("what may be either end of the car is not guessed, and the choice is named")
+    void unclear(String said) {
+        Heard heard = hear(said);
+        assertEquals(List.of(), heard.told());
+        assertEquals(1, heard.unclear().size());
+        assertEquals(2, heard.unclear().get(0).mayBe().size(), heard.unclear().toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"the car in front pushes", "I was pushing hard", "pushing the button does nothing",
+        "we softened the front bar", "my team mate says his car is loose", "I thought it would understeer",
+        "my phone slides off the dash"})
+    @DisplayName("what is not about this car, or only thought, is refused aloud")
+    void notAboutTheCar(String said) {
+        assertEquals(List.of(), hear(said).told());
+        assertTrue(!hear(said).refused().isEmpty());
+    }
+
+    @Test
+    @DisplayName("a word is never matched inside another, nor by its beginning")
+    void wholeWords() {
+        assertEquals(Optional.of(Phase.BRAKING), hear("oversteer under braking").told().get(0).word(Phase.class));
+        assertEquals(1, hear("oversteer under braking").told().size());
+        assertEquals(1, hear("overheating rear").told().size());
+        assertEquals(Symptom.HEAVY_STEERING, hear("heavy wheel").told().get(0).symptom());
+        assertEquals(List.of(), hear("over un sno").told());
+    }
+
+    @Test
+    @DisplayName("a slip is mended in a whole word, and not where two words are as near")
+    void slips() {
+        assertEquals("understeer at mid-corner", hear("undersetering mid coner").text());
+        assertEquals(List.of(), hear("its bight").told());
+    }
+
+    @Test
+    @DisplayName("nothing wrong is an answer; the day is one too, and details without a complaint are kept")
+    void noComplaint() {
+        assertTrue(hear("nothing, it was fine").fine());
+        assertEquals(Optional.of(Surface.WET), hear("it was raining").surface());
+        assertEquals(List.of(Phase.EXIT), hear("on the way out").loose());
+        assertEquals(List.of(), hear("").refused());
+    }
+
+    @Test
+    @DisplayName("a phase in which nobody can mean it is taken back, with the reason")
+    void senseless() {
+        Heard heard = hear("the fronts lock on the power");
+        assertEquals("front locking", heard.text());
+        assertTrue(heard.notUnderstood().get(0).contains("off the brakes no wheel locks"), heard.toString());
+    }
+
+    @Test
+    @DisplayName("a pack adds phrases; what is wrong with them is named")
+    void packs() {
+        Map<String, String> texts = Corpus.texts();
+        texts.put("mine/sayings.yaml", "complaints:\n  understeer mid-corner: goes like a barge\n");
+        Listener listener = new Listener(Sayings.read(texts));
+        assertEquals("understeer at mid-corner", listener.hear("it goes like a barge").text());
+        texts.put("mine/sayings.yaml", "complaints:\n  undersreer: goes like a barge\n");
+        ProblemsException wrong = assertThrows(ProblemsException.class, () -> Sayings.read(texts));
+        assertTrue(wrong.problems().get(0).text().startsWith("mine/sayings.yaml: \"undersreer\""),
+                wrong.problems().get(0).text());
+        texts.put("mine/sayings.yaml", "complaints: [a\n");
+        assertThrows(ProblemsException.class, () -> Sayings.read(texts));
+    }
+
+    @Test
+    @DisplayName("every phrase that is said whole means what the file says")
+    void everyPhrase() {
+        List<String> wrong = new ArrayList<>();
+        Corpus.complaints().forEach((phrase, symptom) -> {
+            Set<Symptom> heard = new java.util.HashSet<>();
+            hear(phrase).told().forEach(told -> heard.add(told.symptom()));
+            if (!heard.equals(Set.of(symptom))) {
+                wrong.add(phrase + ": " + hear(phrase).text() + " " + hear(phrase).refused());
+            }
+        });
+        assertEquals(List.of(), wrong);
+    }
+}
