@@ -15,6 +15,7 @@ import camberwell.run.Driven;
 import camberwell.run.Lap;
 import camberwell.run.Made;
 import camberwell.run.Report;
+import camberwell.run.Talked;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
@@ -177,7 +178,8 @@ class RoundTripTest {
             }
             List<Report> reports = IntStream.range(0, random.nextInt(4)).mapToObj(it -> report()).toList();
             return new Case("Run " + random.nextInt(), file.toString(), car.with(setup), conditions(), tyres, reports,
-                    List.of(), carFile.map(Path::toString), setup, tried(car), driven(car));
+                    List.of(), carFile.map(Path::toString), setup, tried(car), driven(car),
+                    Talked.NOTHING);
         }
 
         private Driven driven(Car car) {
