@@ -3,6 +3,7 @@ package camberwell.cli;
 import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
 import camberwell.car.Car;
+import camberwell.channel.Limits;
 import camberwell.engine.RuleBase;
 import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
@@ -137,6 +138,11 @@ final class Engine {
             return files.filter(file -> file.toString().endsWith(".yaml")).sorted().map(new CaseReader()::readCar)
                     .toList();
         }
+    }
+
+    /** From what on something that a log shows counts. */
+    Limits limits() {
+        return Limits.read(home.resolve("rules").resolve("observation.yaml"));
     }
 
     Weights weights() {

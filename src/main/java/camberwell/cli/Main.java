@@ -66,6 +66,7 @@ public final class Main implements Runnable {
                 .add("terms", () -> new TermsCommand(console, engine))
                 .add("quiz", () -> new QuizCommand(console, engine))
                 .add("read", () -> new ReadCommand(console))
+                .add("observe", () -> new ObserveCommand(console, engine))
                 .add("pressure", () -> new PressureCommand(console))
                 .add("alignment", () -> new AlignmentCommand(console))
                 .add("sheet", () -> new SheetCommand(console, engine))

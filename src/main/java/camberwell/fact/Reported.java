@@ -17,7 +17,7 @@ import java.util.Optional;
  * A complaint, as the rules ask about it.
  *
  * @param report what was said
- * @param certainty how far one may build on it: less when it did not come on every lap
+ * @param certainty how far one may build on it: less when it did not come on every lap, more when driver and log agree
  */
 public record Reported(Report report, double certainty) implements Premise {
 
@@ -81,8 +81,9 @@ public record Reported(Report report, double certainty) implements Premise {
         return report.symptom().id().hashCode();
     }
 
+    /** What was said; of a complaint that was measured, how, down to corner and lap. */
     @Override
     public String statement() {
-        return report.text();
+        return report.measured().map(measured -> report.text() + "; measured: " + measured.text()).orElse(report.text());
     }
 }

@@ -8,6 +8,7 @@ import camberwell.problem.Siblings;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Driven;
+import camberwell.run.Measured;
 import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
@@ -276,12 +277,12 @@ public final class CaseReader {
         private List<Report> reports(List<Node> nodes) {
             List<Report> reports = new ArrayList<>();
             for (Node node : nodes) {
-                Fields.map(node, "a report", in, "key").flatMap(OneCase::report).ifPresent(reports::add);
+                Fields.map(node, "a report", in, "key").flatMap(this::report).ifPresent(reports::add);
             }
             return reports;
         }
 
-        private static Optional<Report> report(Fields fields) {
+        private Optional<Report> report(Fields fields) {
             fields.require("symptom");
             Optional<Symptom> symptom = fields.word("symptom", Symptom.class);
             Optional<Place> where = fields.word("where", Place.class);
@@ -291,8 +292,9 @@ public final class CaseReader {
             Occurrence occurrence = fields.word("occurrence", Occurrence.class).orElse(Occurrence.EVERY_LAP);
             Optional<Since> since = fields.word("since", Since.class);
             Optional<Turn> turn = fields.word("turn", Turn.class);
+            Optional<Measured> measured = MeasuredReader.read(fields);
             fields.done();
-            return symptom.map(it -> new Report(it, where, phase, speed, severity, occurrence, since, turn));
+            return symptom.map(it -> new Report(it, where, phase, speed, severity, occurrence, since, turn, measured));
         }
 
         private Optional<Case> earlierRun(Node node, Optional<Car> car) {

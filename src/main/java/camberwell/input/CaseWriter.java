@@ -10,6 +10,7 @@ import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Driven;
 import camberwell.run.Made;
+import camberwell.run.Measured;
 import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
@@ -183,10 +184,36 @@ public final class CaseWriter {
     }
 
     private static Node report(Report report) {
-        return new MapOf(FlowStyle.FLOW).put("symptom", text(report.symptom().id())).putWord("where", report.where())
-                .putWord("phase", report.phase()).putWord("speed", report.speed())
+        boolean measured = report.measured().isPresent();
+        MapOf map = new MapOf(measured ? FlowStyle.BLOCK : FlowStyle.FLOW).put("symptom", text(report.symptom().id()))
+                .putWord("where", report.where()).putWord("phase", report.phase()).putWord("speed", report.speed())
                 .put("severity", text(report.severity().id())).put("occurrence", text(report.occurrence().id()))
-                .putWord("since", report.since()).putWord("turn", report.turn()).node();
+                .putWord("since", report.since()).putWord("turn", report.turn());
+        report.measured().ifPresent(how -> measured(how, map));
+        return map.node();
+    }
+
+    private static void measured(Measured how, MapOf map) {
+        map.put("measured", text(how.how())).put("certainty", number(how.certainty()));
+        if (how.driver() > 0) {
+            map.put("driver-share", number(how.driver()));
+        }
+        List<Node> places = new ArrayList<>();
+        for (Measured.Place place : how.evidence()) {
+            MapOf one = new MapOf(FlowStyle.FLOW);
+            place.corner().ifPresent(corner -> one.put("corner", number(corner)));
+            place.lap().ifPresent(lap -> one.put("lap", number(lap)));
+            places.add(one.put("figure", number(place.figure())).put("reference", number(place.reference()))
+                    .put("unit", text(place.unit())).node());
+        }
+        if (!places.isEmpty()) {
+            map.put("evidence", list(places, FlowStyle.BLOCK));
+        }
+    }
+
+    private static Node number(double number) {
+        String text = BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        return new ScalarNode(RESOLVER.resolve(NodeId.scalar, text, true), text, null, null, ScalarStyle.PLAIN);
     }
 
     private static Node sheet(Driven.Sheet sheet) {
