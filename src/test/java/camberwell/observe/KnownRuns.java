@@ -102,6 +102,10 @@ final class KnownRuns {
                 log -> log, truth(Symptom.OVERSTEER, Phase.EXIT, SLOW), truth(Symptom.OVERSTEER, Phase.EXIT, MEDIUM));
         add("within a chicane", Circuit.chicane(), run -> run.with(Slide.of(-6, Phase.EXIT, null).in(3)),
                 log -> log, truth(Symptom.OVERSTEER, Phase.EXIT, MEDIUM));
+        add("comes round on the lift", run -> {
+            run.with(Slide.of(-4.5, Phase.MID_CORNER, null).in(5));
+            run.liftIn = 5;
+        }, log -> log, truth(Symptom.OVERSTEER, Phase.LIFT_OFF, MEDIUM));
         add("one corner alone", run -> run.with(Slide.of(3.5, Phase.MID_CORNER, null).in(5)), log -> log,
                 truth(Symptom.UNDERSTEER, Phase.MID_CORNER, MEDIUM));
     }

@@ -37,6 +37,8 @@ final class MadeRun {
     /** Entry speed of a corner in a lap, as a factor. */
     final Map<List<Integer>, Double> entrySpeed = new HashMap<>();
     boolean stabs;
+    /** The corner in which the foot comes off the throttle, from 1. */
+    int liftIn;
     double lockRear;
     double lockFront;
     double spinRear;
@@ -184,6 +186,14 @@ final class MadeRun {
                             : Math.max(0, sample.throttle - 0.3);
                 }
                 sample.felt = carried;
+                if (liftIn > 0) {
+                    double[] corner = circuit.corners().get(liftIn - 1);
+                    double through = (s - corner[0]) / (corner[1] - corner[0]);
+                    if (through > 0.05 && through < 0.7) {
+                        sample.brake = 0;
+                        sample.throttle = through < 0.35 ? 0.6 : 0;
+                    }
+                }
                 heading += kappa * speed * DT;
                 x += speed * Math.cos(heading) * DT;
                 y += speed * Math.sin(heading) * DT;
