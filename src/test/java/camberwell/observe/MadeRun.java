@@ -39,6 +39,10 @@ final class MadeRun {
     boolean stabs;
     /** The corner in which the foot comes off the throttle, from 1. */
     int liftIn;
+    /** The corner at whose exit the left wheels run over a kerb, from 1. */
+    int kerbIn;
+    /** Whether the front meets its stops on the straight before the first corner. */
+    boolean bottoms;
     double lockRear;
     double lockFront;
     double spinRear;
@@ -81,6 +85,8 @@ final class MadeRun {
         double y;
         double[] wheels = new double[4];
         double[] extra = new double[16];
+        double[] dampers = new double[4];
+        double az = 9.81;
     }
 
     private double[] profile(double factor, int lap) {
@@ -200,6 +206,7 @@ final class MadeRun {
                 sample.x = x;
                 sample.y = y;
                 wheels(sample, lap);
+                dampers(sample, s);
                 samples.add(sample);
                 s += speed * DT;
                 t += DT;
@@ -234,7 +241,27 @@ final class MadeRun {
         }
     }
 
-    private final Map<Slide, Double> since = new HashMap<>();
+    private void dampers(Sample sample, double s) {
+        double kerb = 0;
+        double stop = 0;
+        if (kerbIn > 0) {
+            double[] corner = circuit.corners().get(kerbIn - 1);
+            double through = (s - corner[0] - 0.74 * (corner[1] - corner[0])) / sample.v / 0.12;
+            kerb = through > 0 && through < 1 ? 16 * Math.pow(Math.sin(Math.PI * through), 2) : 0;
+        }
+        if (bottoms) {
+            double through = (s - 60) / sample.v / 0.25;
+            stop = through > 0 && through < 1 ? 60 * Math.sin(Math.PI * through) : 0;
+            sample.az = 9.81 * (1 + (through > 0.2 && through < 0.8 ? 2.2 * Math.sin(Math.PI * 8 * through) : 0));
+        }
+        for (int wheel = 0; wheel < 4; wheel++) {
+            boolean left = wheel % 2 == 0;
+            double roll = (left ? -0.6 : 0.6) * sample.ay;
+            double pitch = (wheel < 2 ? -0.5 : 0.5) * sample.ax;
+            sample.dampers[wheel] = Math.min(45, 20 + roll + pitch + (left ? kerb : 0) + (wheel < 2 ? stop : 0));
+        }
+    }
+
 
     private double follow(double is, double wanted) {
         return is + Math.max(-step, Math.min(step, wanted - is));
