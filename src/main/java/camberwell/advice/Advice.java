@@ -22,14 +22,16 @@ import java.util.List;
  * @param cautions once each, the general ones first
  * @param circumstances of the case, which choose among the wordings of a note
  * @param predictions what the handling model says of the changes, when it is asked
+ * @param experience what came of earlier changes
  */
 public record Advice(Case run, TyreReadings tyres, List<Complaint> complaints, List<Finding> findings,
         List<RankedChange> changes, List<Withheld> withheld, List<Conflict> conflicts, List<DrivingAdvice> driving,
-        boolean drivingFirst, List<Note> cautions, Circumstances circumstances, Predictions predictions) {
+        boolean drivingFirst, List<Note> cautions, Circumstances circumstances, Predictions predictions,
+        Experience experience) {
 
     /** The same advice on a case by another name. */
     public Advice withSource(String source) {
         return new Advice(run.withSource(source), tyres, complaints, findings, changes, withheld, conflicts, driving,
-                drivingFirst, cautions, circumstances, predictions);
+                drivingFirst, cautions, circumstances, predictions, experience);
     }
 }

@@ -92,7 +92,7 @@ public final class Advisor {
         return new Advice(run, tyres, complaints, findings, weighing.changes, weighing.withheld(),
                 weighing.conflicts, driving, drivingFirst,
                 cautions(conclusions.cautions(), surroundings, weighing.advised()), surroundings.all(),
-                predictions);
+                predictions, weighing.experience);
     }
 
     /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */
@@ -144,6 +144,7 @@ public final class Advisor {
         private final Map<Change, Withheld> withheld = new LinkedHashMap<>();
         private final List<Conflict> conflicts = new ArrayList<>();
         private List<RankedChange> changes = List.of();
+        private Experience experience = Experience.NONE;
 
         Weighing(Case run, TyreReadings tyres, List<Complaint> complaints, Conclusions conclusions,
                 Surroundings surroundings, Predictions predictions) {
@@ -154,11 +155,18 @@ public final class Advisor {
             this.sizer = new Sizer(run, tyres, complaints, predictions);
             conclusions.proposals().forEach(proposal ->
                     proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
+            if (!run.tried().isEmpty()) {
+                experience = Experience.of(run, complaints, proposals, this::worth, weights);
+            }
         }
 
         void rank() {
             List<RankedChange> candidates = new ArrayList<>();
             for (Change change : proposals.keySet()) {
+                if (experience.objection(change).isPresent()) {
+                    withhold(change, experience.objection(change).get(), List.of());
+                    continue;
+                }
                 double certainty = certainty(change);
                 if (certainty < weights.leastCertainty() || losesToOpposite(change, certainty)) {
                     continue;
@@ -173,12 +181,26 @@ public final class Advisor {
                 position++;
                 place(candidate, position, ranked);
             }
-            changes = List.copyOf(ranked);
+            changes = run.tried().isEmpty() ? List.copyOf(ranked) : undoFirst(ranked);
             addConflicts(candidates);
         }
 
         List<Change> advised() {
             return changes.stream().map(RankedChange::change).toList();
+        }
+
+        /** What made things worse is put back before anything else is tried. */
+        private List<RankedChange> undoFirst(List<RankedChange> ranked) {
+            Undo undo = new Undo(run, complaints, notes, weights);
+            List<RankedChange> all = new ArrayList<>(undo.all());
+            experience = experience.with(all.stream().map(undo::learned).toList());
+            all.forEach(back -> withheld.remove(back.change()));
+            ranked.stream().filter(other -> all.stream().noneMatch(back ->
+                    back.change().adjuster() == other.change().adjuster())).toList().forEach(all::add);
+            for (int i = 0; i < all.size(); i++) {
+                all.set(i, all.get(i).at(i + 1));
+            }
+            return List.copyOf(all);
         }
 
         private double certainty(Change change) {
@@ -201,6 +223,12 @@ public final class Advisor {
                         + " both ways", List.of(change, change.opposite())));
             }
             return true;
+        }
+
+        private Score worth(Change change) {
+            Note note = notes.get(change.adjuster().note());
+            return Score.of(note, note.ways().get(change.direction()), 1, complaints,
+                    surroundings.of(change.adjuster()), weights);
         }
 
         private RankedChange candidate(Change change, double certainty) {

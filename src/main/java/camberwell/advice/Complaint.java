@@ -6,6 +6,7 @@ import camberwell.knowledge.Effect;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
@@ -71,6 +72,16 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
             case MIDDLE_COLD, BELOW_TARGET, BELOW_TARGET_ALONE -> Symptom.COLD_MIDDLE;
             case INSIDE_WINDOW, HOTTER_AXLE, EVEN_TREAD, SIDES_DIFFER, AT_TARGET -> null;
         });
+    }
+
+    /** Whether what came of a change is told of this complaint; what either leaves open is any. */
+    boolean is(Tried.On on) {
+        return on.symptom().filter(it -> it != symptom).isEmpty()
+                && agree(on.where().map(Place::axle), where) && agree(on.phase(), phase) && agree(on.speed(), speed);
+    }
+
+    private static <T> boolean agree(Optional<T> one, Optional<T> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
     /**

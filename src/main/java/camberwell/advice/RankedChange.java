@@ -18,6 +18,11 @@ import java.util.List;
 public record RankedChange(int rank, Change change, Size size, Score score, List<Proposal> proposals, Note note,
         Note.Way way) {
 
+    /** The same change at another place. */
+    RankedChange at(int place) {
+        return new RankedChange(place, change, size, score, proposals, note, way);
+    }
+
     /** The names of the rules that speak for it, strongest first. */
     public List<String> rules() {
         return proposals.stream().filter(proposal -> proposal.certainty() > 0)

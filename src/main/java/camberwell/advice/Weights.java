@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.learning.LearningWeights;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
@@ -15,10 +16,15 @@ import java.util.Optional;
 /** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained. */
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
-        double leastCertainty, double drivingFirst, double clearMajority) {
+        double leastCertainty, double drivingFirst, double clearMajority, LearningWeights learning) {
 
     /** Heavier than any weight that still leaves room for the others. */
     private static final double MOST = 10;
+    private static final double FEWEST_RUNS = 0.1;
+    private static final double MOST_RUNS = 1000;
+    /** The chance at which one might as well toss a coin. */
+    private static final double EVEN = 0.5;
+    private static final double MOST_SURE = 0.999;
 
     /**
      * Reads the file.
@@ -40,9 +46,20 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
         Weights weights = new Weights(occurrence, severity, part(score, "harm-to-a-complaint"),
                 part(score, "harm-to-what-is-fine"), part(score, "effort"), part(score, "risk"),
                 part(score, "least-relief"), part(score, "open-circumstance"), weight(fields, "least-certainty", 1),
-                weight(fields, "driving-first", 1), weight(fields, "clear-majority", MOST));
+                weight(fields, "driving-first", 1), weight(fields, "clear-majority", MOST), learning(fields));
         score.ifPresent(Fields::done);
         fields.done();
+        return weights;
+    }
+
+    private static LearningWeights learning(Fields fields) {
+        fields.require("learning");
+        Optional<Fields> learning = fields.map("learning", "weight");
+        LearningWeights weights = new LearningWeights(part(learning, "prior-runs", FEWEST_RUNS, MOST_RUNS),
+                part(learning, "driver-alone", 0, 1), part(learning, "elsewhere", 0, 1),
+                part(learning, "opposite", 0, 1), part(learning, "half-life", FEWEST_RUNS, MOST_RUNS),
+                part(learning, "worse", EVEN, MOST_SURE));
+        learning.ifPresent(Fields::done);
         return weights;
     }
 
@@ -59,12 +76,20 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
     }
 
     private static double part(Optional<Fields> fields, String key) {
-        return fields.isPresent() ? weight(fields.get(), key, MOST) : 0;
+        return part(fields, key, 0, MOST);
+    }
+
+    private static double part(Optional<Fields> fields, String key, double least, double most) {
+        return fields.isPresent() ? weight(fields.get(), key, least, most) : least;
     }
 
     /** A weight; 0, with the problem noted, where it is missing or will not do. */
     private static double weight(Fields fields, String key, double most) {
+        return weight(fields, key, 0, most);
+    }
+
+    private static double weight(Fields fields, String key, double least, double most) {
         fields.require(key);
-        return fields.number(key, 0, most).orElse(0.0);
+        return fields.number(key, least, most).orElse(least);
     }
 }

@@ -130,9 +130,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
 
     private Case withConditions(Surface surface, Optional<Quantity> track, Turn turns) {
         Conditions day = run.conditions();
-        return new Case(run.title(), run.source(), run.car(), new Conditions(surface, day.air(), track,
-                day.coldTyres(), day.altitude(), turns), run.tyres(), run.reports(), run.earlier(), run.carFile(),
-                run.setup());
+        return run.withConditions(new Conditions(surface, day.air(), track, day.coldTyres(), day.altitude(), turns));
     }
 
     /** A complaint in two phases, or in two kinds of corner, becomes two complaints. */

@@ -3,6 +3,7 @@ package camberwell.explain;
 import camberwell.advice.Advice;
 import camberwell.advice.Advisor;
 import camberwell.advice.Facts;
+import camberwell.advice.Learned;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Withheld;
 import camberwell.car.Car;
@@ -69,7 +70,7 @@ public final class Explainer {
     /** How {@code change} was arrived at; empty when no rule spoke for it or against it. */
     public Optional<How> how(Reasoning reasoning, Change change) {
         Sum sum = new Teller(reasoning).proposals(change);
-        if (sum.steps().isEmpty()) {
+        if (sum.steps().isEmpty() && sum.learned().isEmpty()) {
             return Optional.empty();
         }
         Map<String, Derived> findings = new LinkedHashMap<>();
@@ -121,7 +122,12 @@ public final class Explainer {
         Sum proposals(Change change) {
             List<Proposal> proposals = reasoning.conclusions().proposals().stream()
                     .filter(proposal -> proposal.change().equals(change)).toList();
-            return sum(proposals, weighing(change));
+            Optional<Learned> learned = reasoning.advice().experience().of(change);
+            if (learned.filter(Learned::undo).isPresent()) {
+                return new Sum(List.of(), learned.get().after(), learned);
+            }
+            Sum rulesAlone = sum(proposals, weighing(change));
+            return new Sum(rulesAlone.steps(), learned.map(Learned::after).orElse(rulesAlone.certainty()), learned);
         }
 
         List<Step> withholding(Change change) {

@@ -8,6 +8,7 @@ import camberwell.problem.Siblings;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
@@ -133,12 +134,17 @@ public final class CaseReader {
                     earlierRun(node, car).ifPresent(earlier::add);
                 }
             }
+            List<Tried> tried = new ArrayList<>();
+            for (Node node : fields.list("tried")) {
+                Fields.map(node, "what was tried", in, "key").flatMap(it -> TriedReader.read(it, car))
+                        .ifPresent(tried::add);
+            }
             fields.done();
             if (withEarlier && !fields.has("tyres") && !fields.has("reports")) {
                 in.warn(in.root(), "neither tyres nor reports, so there is nothing to advise on");
             }
             return car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup), conditions,
-                    tyres, reports, earlier, carFile, setup));
+                    tyres, reports, earlier, carFile, setup, tried));
         }
 
         private static Node entry(MappingNode map, String key) {

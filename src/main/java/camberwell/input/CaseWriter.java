@@ -9,6 +9,7 @@ import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
@@ -93,6 +94,9 @@ public final class CaseWriter {
         if (!run.reports().isEmpty()) {
             map.put("reports", list(run.reports().stream().map(CaseWriter::report).toList(), FlowStyle.BLOCK));
         }
+        if (!run.tried().isEmpty()) {
+            map.put("tried", list(run.tried().stream().map(CaseWriter::tried).toList(), FlowStyle.BLOCK));
+        }
         if (!run.earlier().isEmpty()) {
             map.put("earlier-runs", list(run.earlier().stream()
                     .map(earlier -> text(relative(earlier.source(), file))).toList(), FlowStyle.BLOCK));
@@ -131,7 +135,7 @@ public final class CaseWriter {
         MapOf map = new MapOf(FlowStyle.BLOCK).put("name", text(car.name())).put("drive",
                 text(car.drive().map(Word::id).orElse(CarReader.UNKNOWN)));
         if (car.generic()) {
-            map.put("generic", new ScalarNode(Tag.BOOL, "true", null, null, ScalarStyle.PLAIN));
+            map.put("generic", plain("true"));
         }
         if (car.simulator()) {
             map.put("simulator", text("yes"));
@@ -183,14 +187,32 @@ public final class CaseWriter {
                 .putWord("since", report.since()).putWord("turn", report.turn()).node();
     }
 
+    private static Node tried(Tried tried) {
+        Tried.Moved moved = tried.moved();
+        Tried.On on = tried.on();
+        Tried.Trial trial = tried.trial();
+        MapOf map = new MapOf(FlowStyle.FLOW).put("change", text(tried.change().id())).putCount("steps", moved.steps())
+                .put("from", moved.from()).put("to", moved.to()).putYes("put-back", moved.putBack())
+                .put("outcome", text(tried.outcome().id())).putWord("on", on.symptom()).putWord("where", on.where())
+                .putWord("phase", on.phase()).putWord("speed", on.speed()).putCount("run", trial.run())
+                .putCount("runs-ago", trial.runsAgo()).putCount("laps", trial.laps());
+        return map.putCount("together", Optional.of(trial.together()).filter(count -> count > 1))
+                .putWord("judged-by", trial.witness()).putWord("surface", trial.surface())
+                .putYes("elsewhere", trial.elsewhere()).node();
+    }
+
     private static Node text(String text) {
         return new ScalarNode(Tag.STR, text, null, null, ScalarStyle.PLAIN);
     }
 
     /** All digits of the number, so that the same one is read back. */
     private static Node quantity(Quantity quantity) {
-        String text = (BigDecimal.valueOf(quantity.value()).stripTrailingZeros().toPlainString() + " "
-                + quantity.unit().symbol()).strip();
+        return plain((BigDecimal.valueOf(quantity.value()).stripTrailingZeros().toPlainString() + " "
+                + quantity.unit().symbol()).strip());
+    }
+
+    /** Without quotes, also where YAML takes a word like {@code on} or {@code yes} for something else than text. */
+    private static Node plain(String text) {
         return new ScalarNode(RESOLVER.resolve(NodeId.scalar, text, true), text, null, null, ScalarStyle.PLAIN);
     }
 
@@ -211,7 +233,7 @@ public final class CaseWriter {
         }
 
         MapOf putEvenEmpty(String key, Node value) {
-            entries.add(new NodeTuple(text(key), value));
+            entries.add(new NodeTuple(plain(key), value));
             return this;
         }
 
@@ -223,6 +245,16 @@ public final class CaseWriter {
         MapOf putWord(String key, Optional<? extends Word> word) {
             word.ifPresent(it -> put(key, text(it.id())));
             return this;
+        }
+
+        MapOf putCount(String key, Optional<Integer> count) {
+            count.ifPresent(it -> put(key, plain(it.toString())));
+            return this;
+        }
+
+        /** What is so; what is not is left out. */
+        MapOf putYes(String key, boolean yes) {
+            return yes ? put(key, plain("yes")) : this;
         }
 
         Node node() {

@@ -2,6 +2,8 @@ package camberwell.report;
 
 import camberwell.advice.Advice;
 import camberwell.advice.Complaint;
+import camberwell.advice.Experience;
+import camberwell.advice.Learned;
 import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
@@ -14,6 +16,7 @@ import camberwell.units.Unit;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Collection;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Advice as JSON: one object a case. */
@@ -51,7 +54,7 @@ public final class AdviceJson {
         json.writeArrayFieldStart("changes");
         Predictions predictions = advice.predictions();
         for (RankedChange change : advice.changes().subList(0, Math.min(top, advice.changes().size()))) {
-            change(json, change, predictions);
+            change(json, change, predictions, advice.experience());
         }
         json.writeEndArray();
         json.writeArrayFieldStart("withheld");
@@ -61,6 +64,7 @@ public final class AdviceJson {
             json.writeStringField("direction", withheld.change().direction().id());
             json.writeStringField("reason", withheld.reason());
             strings(json, "rules", withheld.rules().stream());
+            tried(json, advice.experience().of(withheld.change()));
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -88,7 +92,8 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
-    private void change(JsonGenerator json, RankedChange change, Predictions predictions) throws IOException {
+    private void change(JsonGenerator json, RankedChange change, Predictions predictions, Experience experience)
+            throws IOException {
         json.writeStartObject();
         json.writeNumberField("rank", change.rank());
         json.writeStringField("adjuster", change.change().adjuster().id());
@@ -155,6 +160,29 @@ public final class AdviceJson {
         PredictionJson.write(predictions.of(change), json);
         json.writeStringField("watch-next-run", change.way().watch());
         json.writeStringField("put-back-if", change.way().putBack());
+        tried(json, experience.of(change.change()));
+        json.writeEndObject();
+    }
+
+    private static void tried(JsonGenerator json, Optional<Learned> tried) throws IOException {
+        if (tried.isEmpty()) {
+            return;
+        }
+        Learned learned = tried.get();
+        json.writeObjectFieldStart("tried");
+        json.writeStringField("outcome", learned.outcome().id());
+        if (!learned.of().equals(learned.change())) {
+            json.writeStringField("of", learned.of().id());
+        }
+        if (learned.undo()) {
+            json.writeBooleanField("undo", true);
+        }
+        json.writeNumberField("helped", learned.better());
+        json.writeNumberField("judged", learned.judged());
+        number(json, "certainty-before", learned.before());
+        number(json, "evidence", learned.evidence());
+        number(json, "certainty-after", learned.after());
+        json.writeStringField("text", learned.text());
         json.writeEndObject();
     }
 

@@ -3,6 +3,7 @@ package camberwell.report;
 import camberwell.advice.Advice;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
+import camberwell.advice.Experience;
 import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
@@ -64,7 +65,8 @@ public final class AdviceText {
         } else {
             page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
             Predictions predictions = advice.predictions();
-            advice.changes().stream().limit(top).forEach(change -> change(change, predictions, page));
+            advice.changes().stream().limit(top).forEach(change ->
+                    change(change, predictions, advice.experience(), page));
             if (advice.changes().size() > top) {
                 page.blank().paragraph(0, advice.changes().size() - top + " more with --top "
                         + advice.changes().size());
@@ -74,7 +76,7 @@ public final class AdviceText {
             driving("For the driver", advice.driving(), page);
         }
         conflicts(advice.conflicts(), page);
-        withheld(advice.withheld(), page);
+        withheld(advice.withheld(), advice.experience(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
             page.heading("How the first one came about").command("camberwell", "explain", advice.run().source(),
                     "--change", advice.changes().get(0).change().id());
@@ -118,13 +120,14 @@ public final class AdviceText {
         }
     }
 
-    private void change(RankedChange change, Predictions predictions, Page page) {
+    private void change(RankedChange change, Predictions predictions, Experience experience, Page page) {
         page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
         List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
         for (Size.WheelSize wheel : wheels) {
             page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
         page.labelled(3, "Why", change.way().rationale());
+        experience.of(change.change()).ifPresent(learned -> page.labelled(3, "Tried", Words.learned(learned)));
         if (!change.score().helps().isEmpty()) {
             page.labelled(3, "Helps", change.score().helps().stream().limit(MOST_HELPS)
                     .map(help -> help.complaint().text()).collect(Collectors.joining("; ")));
@@ -175,11 +178,13 @@ public final class AdviceText {
         }
     }
 
-    private static void withheld(List<Withheld> withheld, Page page) {
+    private static void withheld(List<Withheld> withheld, Experience experience, Page page) {
         if (!withheld.isEmpty()) {
             page.heading("Not now");
             withheld.forEach(change -> page.point(0, Words.sentence(Words.change(change.change())) + ": "
-                    + change.reason()));
+                    + change.reason() + experience.of(change.change()).map(learned ->
+                            (change.reason().startsWith("tried") ? "" : "; tried " + learned.text())
+                                    + Words.shift(learned)).orElse("")));
         }
     }
 }

@@ -142,6 +142,15 @@ public final class ExplainJson {
 
     private static void sum(Map<String, Object> json, Sum sum) {
         json.put("rules", sum.steps().stream().map(ExplainJson::step).toList());
+        sum.learned().ifPresent(learned -> {
+            Map<String, Object> tried = object();
+            tried.put("outcome", learned.outcome().id());
+            tried.put("text", learned.text());
+            tried.put("certainty-before", number(learned.before()));
+            tried.put("evidence", number(learned.evidence()));
+            tried.put("certainty-after", number(learned.after()));
+            json.put("tried", tried);
+        });
         json.put("combined", sum.joined().stream().map(ExplainText::joined).toList());
     }
 

@@ -1,5 +1,6 @@
 package camberwell.report;
 
+import camberwell.advice.Learned;
 import camberwell.advice.RankedChange;
 import camberwell.explain.Comparison;
 import camberwell.explain.Derived;
@@ -45,7 +46,9 @@ public final class ExplainText {
                 + reasoning.advice().changes().size() + ". " + Words.sentence(Words.move(ranked)) + "."),
                 () -> page.paragraph(0, "It is not advised"
                         + how.withheld().map(withheld -> ": " + withheld.reason()).orElse("") + "."));
-        page.heading("What was typed");
+        if (!how.typed().isEmpty()) {
+            page.heading("What was typed");
+        }
         for (Premise premise : how.typed()) {
             page.point(0, premise.statement() + " [" + reasoning.place(premise).orElse("") + "]"
                     + (premise.certainty() < 1 ? ", certainty " + Words.two(premise.certainty()) : ""));
@@ -72,7 +75,7 @@ public final class ExplainText {
             page.heading("Held back by");
             why.withholding().forEach(step -> step(step, page));
         }
-        if (!why.sum().steps().isEmpty()) {
+        if (!why.sum().steps().isEmpty() || why.sum().learned().isPresent()) {
             page.heading("What the rules say for it and against it: " + certainty(why.sum().certainty()));
             sum(why.sum(), page);
         }
@@ -128,10 +131,20 @@ public final class ExplainText {
 
     private static void sum(Sum sum, Page page) {
         sum.steps().forEach(step -> step(step, page));
-        if (sum.steps().size() > 1) {
+        sum.learned().ifPresent(learned -> learned(learned, page));
+        if (!sum.joined().isEmpty()) {
             page.blank().paragraph(0, "Together (EMYCIN):");
             sum.joined().forEach(joined -> page.paragraph(2, joined(joined)));
         }
+    }
+
+    private static void learned(Learned learned, Page page) {
+        page.blank().paragraph(0, Learned.RULE);
+        page.paragraph(2, "tried " + learned.text());
+        page.point(6, learned.undo() ? "judged worse, so the way back is worth " + Words.two(learned.evidence())
+                : learned.evidence() == 0 ? "says nothing for this case, or against it"
+                : "moves the certainty from " + Words.two(learned.before()) + " to " + Words.two(learned.after())
+                        + ", as one witness of " + Words.two(learned.evidence()) + " would");
     }
 
     /** How two certainties become one. */

@@ -1,5 +1,6 @@
 package camberwell.report;
 
+import camberwell.advice.Learned;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
 import camberwell.advice.Size;
@@ -128,6 +129,17 @@ public final class Words {
                 + two(score.relief()) + " - harm to complaints " + two(score.harmToComplaints())
                 + " - harm to what is fine " + two(score.harmToFine()) + ") - effort " + two(score.effort())
                 + " - risk " + two(score.risk());
+    }
+
+    /** What came of a change before, and what that did to its certainty. */
+    public static String learned(Learned learned) {
+        return learned.text() + shift(learned);
+    }
+
+    /** {@code ; certainty 0.65 -> 0.31}; nothing of the way back, which rests on what came of the way there. */
+    public static String shift(Learned learned) {
+        return learned.undo() ? "" : learned.evidence() == 0 ? "; it leaves the certainty of " + two(learned.before())
+                : "; certainty " + two(learned.before()) + " -> " + two(learned.after());
     }
 
     /** A certainty for people. */

@@ -19,9 +19,11 @@ import java.util.Optional;
  * @param earlier earlier runs of the same car, oldest first, from which camber sizing can learn
  * @param carFile the file that the car was read from; empty when it stands in the case itself
  * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
+ * @param tried what was changed since the complaints began, oldest first, and what came of it
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
-        List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
+        List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
+        List<Tried> tried) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -29,6 +31,13 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         reports = List.copyOf(reports);
         earlier = List.copyOf(earlier);
         setup = ordered(Adjuster.class, setup);
+        tried = List.copyOf(tried);
+    }
+
+    /** A case on which nothing was tried yet. */
+    public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
+            List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, List.of());
     }
 
     /** A case whose car stands in it, as it ran. */
@@ -45,17 +54,22 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried);
+    }
+
+    /** The same case on another day, or of another place. */
+    public Case withConditions(Conditions others) {
+        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried);
     }
 
     /**
@@ -71,6 +85,12 @@ public record Case(String title, String source, Car car, Conditions conditions, 
                 merged.put(adjuster, setting);
             }
         });
-        return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged);
+        return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
+                tried);
+    }
+
+    /** The same case with other changes tried. */
+    public Case withTried(List<Tried> others) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others);
     }
 }

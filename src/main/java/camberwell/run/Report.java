@@ -22,10 +22,8 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
 
     /** In words, as far as things were said: {@code clear understeer at entry in slow corners, every lap}. */
     public String text() {
-        StringBuilder text = new StringBuilder(severity.id()).append(' ').append(symptom.spoken());
-        where.ifPresent(place -> text.append(" at the ").append(place.tyres()));
-        phase.ifPresent(when -> text.append(' ').append(when.at()));
-        speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
+        StringBuilder text = new StringBuilder(severity.id()).append(' ')
+                .append(complaint(symptom, where, phase, speed));
         turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways"
                 : " in " + side.id() + " turns only"));
         text.append(switch (occurrence) {
@@ -39,5 +37,15 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
             case LATE_RUN -> ", late in the run";
         }));
         return text.toString();
+    }
+
+    /** A complaint without how bad and how often it is: {@code understeer at entry in slow corners}. */
+    static StringBuilder complaint(Symptom symptom, Optional<Place> where, Optional<Phase> phase,
+            Optional<CornerSpeed> speed) {
+        StringBuilder text = new StringBuilder(symptom.spoken());
+        where.ifPresent(place -> text.append(" at the ").append(place.tyres()));
+        phase.ifPresent(when -> text.append(' ').append(when.at()));
+        speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
+        return text;
     }
 }

@@ -3,6 +3,8 @@ package camberwell.yaml;
 import camberwell.problem.Text;
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -25,6 +27,8 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * code is the only list of them; {@link #done()} notes the others.
  */
 public final class Fields {
+
+    private static final int LONGEST_COUNT = 9;
 
     private final MappingNode map;
     private final Document in;
@@ -259,6 +263,39 @@ public final class Fields {
     /** A quantity. */
     public Optional<Quantity> quantity(String key, Measure measure) {
         return node(key).flatMap(node -> Quantities.read(measure, node, in));
+    }
+
+    /** A whole number from {@code least} to {@code most}. */
+    public Optional<Integer> count(String key, int least, int most) {
+        return node(key).flatMap(node -> {
+            String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            if (!text.isEmpty() && text.length() <= LONGEST_COUNT && text.chars().allMatch(it -> it >= '0' && it <= '9')
+                    && Integer.parseInt(text) >= least && Integer.parseInt(text) <= most) {
+                return Optional.of(Integer.parseInt(text));
+            }
+            in.error(node, Text.quoted(key) + " should be a whole number from " + least + " to " + most + ", not "
+                    + Document.kind(node));
+            return Optional.empty();
+        });
+    }
+
+    /** A change, written {@code front-camber less-negative}. */
+    public Optional<Change> change(String key) {
+        return node(key).flatMap(node -> {
+            String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            Optional<Change> change = Change.parse(text);
+            if (change.isEmpty()) {
+                Optional<Adjuster> adjuster = Word.find(Adjuster.class, text.split("\\s", 2)[0]);
+                List<String> known = adjuster.map(it -> it.directions().stream()
+                        .map(way -> new Change(it, way).id()).toList())
+                        .orElseGet(() -> Change.all().stream().map(Change::id).toList());
+                Optional<String> meant = Nearest.to(text, known);
+                in.error(node, Text.quoted(key) + " cannot be " + Document.kind(node) + (meant.isPresent() ? ""
+                        : adjuster.isPresent() ? "; it is " + Text.oneOf(known)
+                        : "; write an adjuster and a direction, like \"rear-wing more\""), meant);
+            }
+            return change;
+        });
     }
 
     /** A map below this one. */

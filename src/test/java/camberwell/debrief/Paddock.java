@@ -64,12 +64,12 @@ final class Paddock {
         return Debrief.of(advisor, rules, notes, run);
     }
 
-    /** The car and the day of a case, with nothing said or measured. */
+    /** The car and the day of a case, and what was tried before, with nothing said or measured. */
     static Case untold(Case run) {
         Conditions day = run.conditions();
         return new Case(run.title(), run.source(), run.car(), new Conditions(Conditions.UNKNOWN.surface(), day.air(),
                 Optional.empty(), day.coldTyres(), day.altitude(), Turn.BOTH), Map.of(), List.of(), run.earlier(),
-                run.carFile(), run.setup());
+                run.carFile(), run.setup(), run.tried());
     }
 
     /** Answers a debrief as the driver and the coach of one case would who know all of it and no more. */

@@ -10,7 +10,9 @@ import camberwell.fact.Premise;
 import camberwell.input.CaseReader;
 import camberwell.input.Substitution;
 import camberwell.run.Case;
+import camberwell.run.Tried;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Outcome;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
@@ -173,5 +175,33 @@ class ExplainerTest {
         return new CaseReader().read("one.yaml", new ByteArrayInputStream(text.getBytes(
                 StandardCharsets.UTF_8)), DemoCases.HOME.resolve("demo-cases"),
                 Stream.of(substitutions).map(one -> Substitution.parse("--if", one)).toList()).run();
+    }
+
+    @Test
+    @DisplayName("What came of a change stands in its explanation, and adds up with what the rules say")
+    void whatCameOfIt() {
+        Case run = DemoCases.demo().filter(it -> it.title().equals("Two changes later")).findFirst().orElseThrow();
+        Reasoning reasoning = DemoCases.EXPLAINER.reason(run);
+        for (String text : List.of("rear-toe toe-in", "differential-coast less")) {
+            Sum sum = DemoCases.EXPLAINER.how(reasoning, Change.parse(text).orElseThrow()).orElseThrow().sum();
+            assertEquals(sum.certainty(), sum.joined().get(sum.joined().size() - 1).result(), HAIR);
+            assertEquals(sum.certainty(), sum.learned().orElseThrow().after(), HAIR);
+        }
+        WhyNot whyNot = DemoCases.EXPLAINER.whyNot(reasoning, Change.parse("differential-coast less").orElseThrow());
+        assertTrue(whyNot.reasons().get(0).contains("tried on run 3, 8 laps: no effect on understeer at entry"),
+                whyNot.reasons().toString());
+    }
+
+    @Test
+    @DisplayName("A way back explains itself by what made it necessary")
+    void wayBack() {
+        Change harmful = Change.parse("rear-toe toe-in").orElseThrow();
+        Case run = DemoCases.demo().filter(it -> it.title().equals("Two changes later")).findFirst().orElseThrow()
+                .withTried(List.of(Tried.of(harmful, Outcome.WORSE)));
+        Reasoning reasoning = DemoCases.EXPLAINER.reason(run);
+        assertEquals(harmful.opposite(), reasoning.advice().changes().get(0).change());
+        How how = DemoCases.EXPLAINER.how(reasoning, harmful.opposite()).orElseThrow();
+        assertEquals(reasoning.advice().changes().get(0).score().certainty(), how.sum().certainty(), HAIR);
+        assertTrue(how.sum().learned().orElseThrow().undo());
     }
 }

@@ -12,15 +12,18 @@ import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Range;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
@@ -29,6 +32,7 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Wheel;
+import camberwell.vocabulary.Witness;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -167,7 +171,25 @@ class RoundTripTest {
             }
             List<Report> reports = IntStream.range(0, random.nextInt(4)).mapToObj(it -> report()).toList();
             return new Case("Run " + random.nextInt(), file.toString(), car.with(setup), conditions(), tyres, reports,
-                    List.of(), carFile.map(Path::toString), setup);
+                    List.of(), carFile.map(Path::toString), setup, tried(car));
+        }
+
+        private List<Tried> tried(Car car) {
+            List<Adjuster> adjusters = List.copyOf(car.adjusters().keySet());
+            return IntStream.range(0, adjusters.isEmpty() ? 0 : random.nextInt(3)).mapToObj(it -> {
+                Adjuster adjuster = adjusters.get(random.nextInt(adjusters.size()));
+                Setting setting = car.adjusters().get(adjuster);
+                Tried.Moved moved = new Tried.Moved(maybe(() -> 1 + random.nextInt(9)), maybe(setting::now),
+                        maybe(setting::max), random.nextBoolean());
+                Tried.On on = maybe(() -> new Tried.On(Optional.of(one(Symptom.values())),
+                        maybe(() -> one(Place.values())), maybe(() -> one(Phase.values())),
+                        maybe(() -> one(CornerSpeed.values())))).orElse(Tried.On.ALL);
+                Tried.Trial trial = new Tried.Trial(maybe(() -> 1 + random.nextInt(99)),
+                        maybe(() -> random.nextInt(99)), maybe(() -> random.nextInt(99)), 1 + random.nextInt(3),
+                        maybe(() -> one(Witness.values())), maybe(() -> one(Surface.values())), random.nextBoolean());
+                return new Tried(new Change(adjuster, adjuster.directions().get(random.nextInt(2))), moved,
+                        one(Outcome.values()), on, trial);
+            }).toList();
         }
 
         private Car car() {

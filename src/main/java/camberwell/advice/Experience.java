@@ -1,0 +1,239 @@
+package camberwell.advice;
+
+import camberwell.fact.Certainty;
+import camberwell.fact.Proposal;
+import camberwell.learning.Belief;
+import camberwell.learning.Trials;
+import camberwell.run.Case;
+import camberwell.run.Tried;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/**
+ * What came of earlier changes, as it bears on a case: one more witness for or against a change, and a reason not to
+ * try again what did nothing. Without trials it says nothing.
+ */
+public final class Experience {
+
+    /** The experience of a case on which nothing was tried. */
+    public static final Experience NONE = new Experience(Map.of(), Map.of());
+    /** A change that did nothing for this share of what it is for is let go. */
+    private static final double MOST_OF_IT = 0.5;
+
+    private final Map<Change, Learned> learned;
+    private final Map<Change, String> objections;
+
+    private Experience(Map<Change, Learned> learned, Map<Change, String> objections) {
+        this.learned = learned;
+        this.objections = objections;
+    }
+
+    /** What trials say of {@code change}, if it was tried. */
+    public Optional<Learned> of(Change change) {
+        return Optional.ofNullable(learned.get(change));
+    }
+
+    /** Why {@code change} is not tried again, where it is not. */
+    Optional<String> objection(Change change) {
+        return Optional.ofNullable(objections.get(change));
+    }
+
+    /** The same with what is said of the ways back. */
+    Experience with(List<Learned> undos) {
+        if (undos.isEmpty()) {
+            return this;
+        }
+        Map<Change, Learned> all = new TreeMap<>(learned);
+        undos.forEach(undo -> all.put(undo.change(), undo));
+        return new Experience(all, objections);
+    }
+
+    /**
+     * Weighs the trials of {@code run} and lets them speak: each change that they bear on gets one proposal more.
+     *
+     * @param proposals of the rules, by change; what trials say is added
+     * @param worth what a change is worth by its note
+     */
+    static Experience of(Case run, List<Complaint> complaints, Map<Change, List<Proposal>> proposals,
+            Function<Change, Score> worth, Weights weights) {
+        return new Making(run, complaints, proposals, worth, weights).made();
+    }
+
+    /** One case's experience in the making. */
+    private static final class Making {
+        private final Trials trials;
+        private final List<Complaint> complaints;
+        private final Map<Change, List<Proposal>> proposals;
+        private final Function<Change, Score> worth;
+        private final Weights weights;
+        private final Map<Change, Learned> learned = new TreeMap<>();
+        private final Map<Change, String> objections = new TreeMap<>();
+
+        Making(Case run, List<Complaint> complaints, Map<Change, List<Proposal>> proposals,
+                Function<Change, Score> worth, Weights weights) {
+            this.trials = new Trials(run, weights.learning());
+            this.complaints = complaints;
+            this.proposals = proposals;
+            this.worth = worth;
+            this.weights = weights;
+        }
+
+        Experience made() {
+            Set<Change> touched = new TreeSet<>();
+            for (int i = 0; i < trials.count(); i++) {
+                Tried trial = trials.get(i);
+                touched.add(trial.change());
+                if (trial.outcome() == Outcome.WORSE) {
+                    touched.add(trial.change().opposite());
+                }
+            }
+            touched.forEach(this::learn);
+            return new Experience(learned, objections);
+        }
+
+        private void learn(Change change) {
+            List<Score.Help> helps = worth.apply(change).helps();
+            Tally tally = tally(change, helps);
+            List<Proposal> ofRules = proposals.getOrDefault(change, List.of());
+            if (tally.told() < 0 || ofRules.isEmpty() && !goesOn(tally.last, helps)) {
+                return;
+            }
+            double before = Certainty.ofRules(ofRules);
+            Belief belief = new Belief(before, tally.helped, tally.failed, weights.learning().priorRuns());
+            double after = before;
+            if (belief.evidence() != 0) {
+                List<Proposal> all = new ArrayList<>(ofRules);
+                all.add(new Proposal(change, belief.evidence(), Learned.RULE, List.of()));
+                proposals.put(change, all);
+                after = Certainty.ofRules(all);
+            }
+            Tried told = trials.get(tally.told());
+            Learned said = new Learned(change, told.change(), tally.last < 0 ? Outcome.WORSE
+                    : outcome(tally.last, helps), told, tally.better, tally.judged, before, belief.evidence(), after,
+                    false);
+            learned.put(change, said);
+            if (before >= weights.leastCertainty() && tally.last >= 0) {
+                object(said, tally.last, helps);
+            }
+        }
+
+        /** A change that helped goes on while there is something left to complain of, whoever thought of it. */
+        private boolean goesOn(int last, List<Score.Help> helps) {
+            return last >= 0 && outcome(last, helps) == Outcome.BETTER && share(trials.get(last), helps) > 0
+                    && trials.stillOn(last) && !complaints.isEmpty();
+        }
+
+        private Tally tally(Change change, List<Score.Help> helps) {
+            Tally tally = new Tally();
+            for (int i = 0; i < trials.count(); i++) {
+                Tried trial = trials.get(i);
+                boolean again = i > 0 && trials.sameTrial(i - 1, i);
+                boolean toldAlready = again && trial.outcome() == Outcome.WORSE
+                        && trials.get(i - 1).outcome() == Outcome.WORSE;
+                if (trials.isUndo(i)) {
+                    continue;
+                }
+                if (trial.change().equals(change)) {
+                    double share = toldAlready ? 0 : share(trial, helps);
+                    tally.add(i, trial.outcome(), share, trials.weight(i) * share, again);
+                } else if (trial.change().equals(change.opposite()) && trial.outcome() == Outcome.WORSE) {
+                    tally.helped += toldAlready ? 0 : weights.learning().opposite() * trials.weight(i);
+                    tally.wayThere = i;
+                }
+            }
+            return tally;
+        }
+
+        /** What was tried and judged is not tried again, unless it helped, or was tried elsewhere or long ago. */
+        private void object(Learned said, int last, List<Score.Help> helps) {
+            boolean inVain = said.outcome() == Outcome.WORSE
+                    || said.outcome() == Outcome.SAME && shareOf(Outcome.SAME, last, helps) >= MOST_OF_IT;
+            if (inVain && trials.binding(last)) {
+                objections.put(said.change(), "tried " + said.text() + (trials.stillOn(last)
+                        && said.outcome() == Outcome.SAME ? "; put it back, unless something else needs it" : ""));
+            } else if (said.after() < weights.leastCertainty()) {
+                objections.put(said.change(), "tried " + said.text() + "; too little speaks for it now");
+            }
+        }
+
+        /** The outcome of a trial that may have been judged for several complaints: worse for one is worse. */
+        private Outcome outcome(int last, List<Score.Help> helps) {
+            if (trials.get(last).outcome() == Outcome.UNCLEAR) {
+                return Outcome.UNCLEAR;
+            }
+            double better = shareOf(Outcome.BETTER, last, helps);
+            return shareOf(Outcome.WORSE, last, helps) > 0 ? Outcome.WORSE
+                    : better > 0 && better >= shareOf(Outcome.SAME, last, helps) ? Outcome.BETTER
+                    : trials.get(last).outcome() == Outcome.BETTER ? Outcome.BETTER : Outcome.SAME;
+        }
+
+        private double shareOf(Outcome outcome, int last, List<Score.Help> helps) {
+            double share = 0;
+            for (int i = last; i >= 0 && (i == last || trials.sameTrial(i, i + 1)); i--) {
+                share += trials.get(i).outcome() == outcome ? share(trials.get(i), helps) : 0;
+            }
+            return share;
+        }
+
+        /**
+         * The part of what a change is for that a trial tells of, in [0, 1]: all of it where it names no complaint, and
+         * where something got worse, for that is a reason against the change whatever it was made for.
+         */
+        private double share(Tried trial, List<Score.Help> helps) {
+            if (trial.on().symptom().isEmpty() || trial.outcome() == Outcome.WORSE) {
+                return 1;
+            }
+            double all = 0;
+            double told = 0;
+            if (helps.isEmpty()) {
+                return complaints.stream().anyMatch(complaint -> complaint.is(trial.on())) ? 1 : 0;
+            }
+            for (Score.Help help : helps) {
+                double part = help.effect() * help.complaint().weight();
+                all += part;
+                told += help.complaint().is(trial.on()) ? part : 0;
+            }
+            return told / all;
+        }
+    }
+
+    /** The outcomes of one change, added up. */
+    private static final class Tally {
+        private double helped;
+        private double failed;
+        private int better;
+        private int judged;
+        /** The last trial of the change, one that bears on the case if there is one; -1 for none. */
+        private int last = -1;
+        private boolean bears;
+        /** The last trial of the opposite change that made things worse; -1 for none. */
+        private int wayThere = -1;
+
+        void add(int trial, Outcome outcome, double share, double weight, boolean again) {
+            helped += outcome == Outcome.BETTER ? weight : 0;
+            failed += outcome == Outcome.SAME || outcome == Outcome.WORSE ? weight : 0;
+            boolean counts = share > 0 && outcome != Outcome.UNCLEAR;
+            if (counts) {
+                judged += again && bears ? 0 : 1;
+                better += outcome == Outcome.BETTER && !(again && bears) ? 1 : 0;
+            }
+            if (counts || !bears) {
+                last = trial;
+                bears |= counts;
+            }
+        }
+
+        /** The trial to tell of; -1 for none. */
+        int told() {
+            return last >= 0 ? last : wayThere;
+        }
+    }
+}
