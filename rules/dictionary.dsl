@@ -9,11 +9,13 @@
 [when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs} or {other:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=is("phase", "{phase}", "{other}")
 [when]- at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=is("phase", "{phase}")
 [when]- not at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=isNot("phase", "{phase}")
+[when]- anywhere but over kerbs=is("over-kerbs", "no")
 [when]- in {speed:slow|medium|fast} or {other:slow|medium|fast} corners=is("speed", "{speed}", "{other}")
 [when]- in {speed:slow|medium|fast} corners=is("speed", "{speed}")
 [when]- at the {axle:front|rear} tyres=is("where", "{axle}", "{axle}-left", "{axle}-right")
 [when]- at the {wheel:front-left|front-right|rear-left|rear-right} tyre=is("where", "{wheel}")
 [when]- at least {severity:slight|clear|strong}=atLeast("severity", "{severity}")
+[when]- less than strong=is("severity", "slight", "clear")
 [when]- on every lap=is("occurrence", "every-lap")
 [when]- not on every lap=isNot("occurrence", "every-lap")
 [when]- only once=is("occurrence", "once")
@@ -25,6 +27,9 @@
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} at {phase:braking|entry|lift-off|mid-corner|exit|straight|kerbs}=not Reported(is("symptom", "{symptom}"), is("phase", "{phase}"))
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle} in {speed:slow|medium|fast} corners=not Reported(is("symptom", "{symptom}"), is("speed", "{speed}"))
 [when]the driver does not report {symptom:understeer|oversteer|snap-oversteer|wheelspin|front-locking|rear-locking|unstable-braking|slow-turn-in|nervous-turn-in|wandering|pulling|heavy-steering|light-steering|slow-warm-up|overheating|graining|bottoming|kerb-instability|hot-inner-edge|hot-outer-edge|hot-middle|cold-middle}=not Reported(is("symptom", "{symptom}"))
+
+[when]a complaint is from the first laps=Reported(is("since", "first-laps"))
+[when]no complaint goes beyond the first laps=not Reported(is("first-laps-only", "no"))
 
 # What the pyrometer and the gauge show; each is as certain as the reading is clear
 [when]the {axle:front|rear} tyres are below their window=Reading(is("place", "{axle}"), is("shows", "below-window"))
@@ -52,6 +57,8 @@
 [when]the {axle:front|rear} wheels are not driven=Setup(isNot("drive", "{axle}", "all"))
 [when]the car has an adjustable {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast}=Setup(is("adjustable {adjuster}", "yes"))
 [when]the car has no adjustable {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast}=Setup(is("adjustable {adjuster}", "no"))
+[when]the {axle:front|rear} wheels are toed in by more than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(above("{axle}-toe", {number}))
+[when]the {axle:front|rear} wheels are toed out by more than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(below("{axle}-toe", -{number}))
 [when]the {axle:front|rear} wheels are toed in=Setup(above("{axle}-toe", 0))
 [when]the {axle:front|rear} wheels are toed out=Setup(below("{axle}-toe", 0))
 [when]the {axle:front|rear} camber is more negative than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(below("{axle}-camber", -{number}))
@@ -60,6 +67,7 @@
 [when]the caster is less than {number:[0-9]+\.[0-9]+|[0-9]+} degrees=Setup(below("caster", {number}))
 [when]the surface is {surface:dry|damp|wet}=Day(is("surface", "{surface}"))
 [when]the surface is not {surface:dry|damp|wet}=Day(isNot("surface", "{surface}"))
+[when]the circuit turns both ways=Day(is("circuit", "both-ways"))
 [when]the track is cold=Day(is("track", "cold"))
 [when]the track is hot=Day(is("track", "hot"))
 

@@ -67,6 +67,33 @@ public final class Measure {
         atMost("the debrief's next question, 95th percentile, ms", Double.parseDouble(Processes.output(List.of(java,
                 "-XX:TieredStopAtLevel=1", "-Dcamberwell.home=" + distribution, "-cp", Processes.classPath(),
                 "camberwell.debrief.NextQuestion")).strip()), 100);
+        logs();
+    }
+
+    /** The reading of logged runs: how right it is on those of which it is known what is in them, and how soon. */
+    private void logs() throws IOException {
+        List<String> known = List.of(java, "-cp", Processes.classPath(), "camberwell.observe.KnownLogs",
+                distribution.toString());
+        String[] figures = Processes.output(known).strip().split("\\s+");
+        atLeast("complaints told of " + figures[0] + " known logs that are right", Double.parseDouble(figures[1]), 0.95);
+        atLeast("complaints in them that are told", Double.parseDouble(figures[2]), 0.85);
+        String car = distribution.resolve("demo-cases/cars/corvane-coupe.yaml").toString();
+        Path ten = scratch.resolve("ten-laps.csv");
+        Path tenMillion = scratch.resolve("ten-million-rows.csv");
+        Processes.output(with(known, ten.toString(), "91000"));
+        Processes.output(with(known, tenMillion.toString(), "10000000"));
+        atMost("observe on a run of ten laps, s",
+                Processes.median(RUNS, Map.of(), command(distribution, "observe", ten.toString(), "--car", car)) / 1000, 1.5);
+        List<String> all = command(distribution, "observe", tenMillion.toString(), "--car", car);
+        atMost("observe on ten million rows, s", Processes.once(Map.of(), all) / 1000, 12);
+        atMost("peak memory of that, MiB", Processes.peakMebibytes(all), 400);
+        Files.delete(tenMillion);
+    }
+
+    private static List<String> with(List<String> command, String... more) {
+        List<String> all = new ArrayList<>(command);
+        all.addAll(List.of(more));
+        return all;
     }
 
     private List<String> command(Path home, String... words) {

@@ -37,9 +37,11 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
     static List<Complaint> of(Case run, TyreReadings tyres, Weights weights) {
         List<Complaint> complaints = new ArrayList<>();
         for (Report report : run.reports()) {
-            complaints.add(new Complaint(report.symptom(), report.where().map(Place::axle), report.phase(),
-                    report.speed(), weights.severity().get(report.severity())
-                            * weights.occurrence().get(report.occurrence()), report.text(), Optional.of(report)));
+            if (report.measured().isEmpty() || run.reports().stream().noneMatch(said -> said.measured().isEmpty()
+                    && said.alike(report))) {
+                complaints.add(new Complaint(report.symptom(), report.where().map(Place::axle), report.phase(),
+                        report.speed(), worth(report, run.reports(), weights), report.text(), Optional.of(report)));
+            }
         }
         for (Reading reading : tyres.readings()) {
             symptom(reading.state()).ifPresent(symptom -> {
@@ -55,6 +57,21 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
         }
         complaints.sort(ORDER);
         return List.copyOf(complaints);
+    }
+
+    /**
+     * What it is worth to relieve it on the car: as severe as it is, as certain as driver and log together make it, and less
+     * what the log puts down to the driving. A complaint of the driver that the log bears out counts once.
+     */
+    private static double worth(Report report, List<Report> all, Weights weights) {
+        double drivers = 0;
+        for (Report witness : all) {
+            if (witness.measured().isPresent() && witness.alike(report)) {
+                drivers = Math.max(drivers, witness.measured().get().driver());
+            }
+        }
+        return weights.severity().get(report.severity()) * Facts.reported(report, all, weights).certainty()
+                * (1 - drivers);
     }
 
     /** Whether a person said so. */

@@ -115,8 +115,8 @@ public final class Experience {
                 proposals.put(change, all);
                 after = Certainty.ofRules(all);
             }
-            Tried told = trials.get(tally.told());
-            Learned said = new Learned(change, told.change(), tally.last < 0 ? Outcome.WORSE
+            List<Tried> told = trials.trial(tally.told());
+            Learned said = new Learned(change, told.get(0).change(), tally.last < 0 ? Outcome.WORSE
                     : outcome(tally.last, helps), told, tally.better, tally.judged, before, belief.evidence(), after,
                     false);
             learned.put(change, said);

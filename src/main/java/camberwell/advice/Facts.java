@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.fact.Certainty;
 import camberwell.fact.Day;
 import camberwell.fact.Premise;
 import camberwell.fact.Reported;
@@ -22,12 +23,30 @@ public final class Facts {
         premises.add(new Setup(run.car()));
         premises.add(new Day(run.conditions()));
         premises.addAll(tyres.readings());
-        run.reports().forEach(report -> premises.add(reported(report, weights)));
+        for (Report report : run.reports()) {
+            premises.add(reported(report, run.reports(), weights));
+        }
         return premises;
     }
 
-    /** A complaint is as certain as it is regular. */
-    public static Reported reported(Report report, Weights weights) {
-        return new Reported(report, weights.occurrence().get(report.occurrence()));
+    /**
+     * A complaint is as certain as it is regular, one that was measured as certain as the log makes it. Driver and log are
+     * two witnesses: where both speak of the same thing, their certainties are combined.
+     *
+     * @param all the complaints of the case
+     */
+    public static Reported reported(Report report, List<Report> all, Weights weights) {
+        double other = 0;
+        for (Report witness : all) {
+            if (witness.measured().isPresent() != report.measured().isPresent() && witness.alike(report)) {
+                other = Math.max(other, own(witness, weights));
+            }
+        }
+        return new Reported(report, Certainty.combine(own(report, weights), other));
+    }
+
+    private static double own(Report report, Weights weights) {
+        return report.measured().isPresent() ? report.measured().get().certainty()
+                : weights.occurrence().get(report.occurrence());
     }
 }

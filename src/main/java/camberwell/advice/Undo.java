@@ -42,14 +42,19 @@ final class Undo {
     List<RankedChange> all() {
         List<RankedChange> undos = new ArrayList<>();
         for (int i = trials.count() - 1; i >= 0; i--) {
-            boolean worse = trials.get(i).outcome() == Outcome.WORSE && !trials.isUndo(i) && trials.stillOn(i)
-                    && trials.binding(i);
             Tried trial = trials.get(i);
+            boolean worse = trial.outcome() == Outcome.WORSE && !mixed(i) && !trials.isUndo(i) && trials.stillOn(i)
+                    && trials.binding(i);
             if (worse && undos.stream().noneMatch(it -> it.change().adjuster() == trial.change().adjuster())) {
                 size(trial).ifPresent(size -> undos.add(undo(trial, size)));
             }
         }
         return undos;
+    }
+
+    /** Whether it helped as well: then one would only trade the complaints back. */
+    private boolean mixed(int index) {
+        return trials.trial(index).stream().anyMatch(entry -> entry.outcome() == Outcome.BETTER);
     }
 
     /** What the way back rests on. */
@@ -58,7 +63,7 @@ final class Undo {
         Tried trial = run.tried().stream().filter(it -> it.change().equals(there) && it.outcome() == Outcome.WORSE)
                 .reduce((one, later) -> later).orElseThrow();
         double certainty = undo.score().certainty();
-        return new Learned(undo.change(), there, Outcome.WORSE, trial, 0, 1, 0, certainty, certainty, true);
+        return new Learned(undo.change(), there, Outcome.WORSE, List.of(trial), 0, 1, 0, certainty, certainty, true);
     }
 
     private Optional<Size> size(Tried trial) {

@@ -114,7 +114,7 @@ final class Claims {
     private Optional<Claim.Trouble> trouble(Condition condition) {
         Question question = condition.question();
         if (question.isAbout(Reported.KIND)) {
-            return Optional.of(new Claim.Trouble(Word.of(Symptom.class, question.word("symptom").orElseThrow()),
+            return question.word("symptom").map(symptom -> new Claim.Trouble(Word.of(Symptom.class, symptom),
                     words(Phase.class, question.passing("phase")), words(CornerSpeed.class, question.passing("speed")),
                     question.passing("where").map(place -> Word.of(Place.class, place.words().iterator().next())
                     .axle())));

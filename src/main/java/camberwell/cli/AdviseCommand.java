@@ -19,10 +19,14 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code camberwell advise}: a case goes in, ranked changes come out. */
 @Command(name = "advise", mixinStandardHelpOptions = true, addMethodSubcommands = false,
@@ -32,6 +36,7 @@ import picocli.CommandLine.Parameters;
             "  camberwell advise --for newcomer my-case.yaml",
             "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
             "  camberwell advise --rules my-rules my-case.yaml",
+            "  camberwell advise --book runs",
             "  camberwell advise --format json - < case.yaml"})
 final class AdviseCommand implements Callable<Integer> {
 
@@ -40,8 +45,16 @@ final class AdviseCommand implements Callable<Integer> {
     private final Console console;
     private Engine engine;
 
-    @Parameters(paramLabel = "CASE", arity = "1..*", description = "A case file, or - for standard input.")
-    private List<String> cases;
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "CASE", arity = "0..*",
+            description = "A case file, or - for standard input; with --book the last run if none is named.")
+    private List<String> cases = List.of();
+
+    @Option(names = "--book", paramLabel = "DIR",
+            description = "The book of runs: what came of earlier changes on the same car is weighed too.")
+    private String book;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
@@ -68,6 +81,11 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (cases.isEmpty() && book == null) {
+            throw new ParameterException(spec.commandLine(), "which case? Name a case file, - for standard input, or a "
+                    + "book of runs with --book");
+        }
+        cases = cases.isEmpty() ? List.of(RunsOnCase.lastIn(console, book)) : cases;
         CaseReader reader = new CaseReader();
         engine = rules.on(engine, console);
         engine.openAhead();
@@ -102,7 +120,8 @@ final class AdviseCommand implements Callable<Integer> {
     private Outcome advise(CaseReader reader, String name) {
         try {
             CaseFile file = CaseInput.read(reader, console, name);
-            Advice advice = engine.advisor().advise(file.run());
+            Advice advice = engine.advisor().advise(book == null ? file.run()
+                    : RunsOnCase.inform(console, book, file.run()));
             return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),
                     file.warnings().stream().map(Problem::text).toList());
         } catch (ProblemsException e) {
@@ -122,7 +141,7 @@ final class AdviseCommand implements Callable<Integer> {
             if (format == Format.JSON) {
                 json.setPrettyPrinter(new DefaultPrettyPrinter());
             }
-            new AdviceJson(engine.notes(), top).write(advice, json);
+            new AdviceJson(engine.notes(), top).with(engine.voices()).write(advice, json);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -133,7 +152,9 @@ final class AdviseCommand implements Callable<Integer> {
         if (audience == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.terms()).write(advice, page);
         } else {
-            new AdviceText(engine.notes(), audience, top, score).write(advice, page);
+            new AdviceText(engine.notes(), audience, top, score)
+                    .beside(Stream.concat(book == null ? Stream.of() : Stream.of("--book", book),
+                    rules.typed().stream()).toList()).with(engine.voices()).write(advice, page);
         }
     }
 }

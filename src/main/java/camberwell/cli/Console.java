@@ -26,6 +26,12 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
     private static final int DEFAULT_WIDTH = 80;
     private static final int WIDEST = 100;
 
+    /** Whatever is printed is safe for a screen. */
+    public Console {
+        out = new PrintStream(new ScreenSafeStream(out, styled), false, StandardCharsets.UTF_8);
+        err = new PrintStream(new ScreenSafeStream(err, styled), true, StandardCharsets.UTF_8);
+    }
+
     /**
      * The process's own. The launcher says whether standard output is a terminal, and which folder it was started in:
      * it has to leave that folder for the class-data archive to fit. Text is written in UTF-8 whatever the platform's

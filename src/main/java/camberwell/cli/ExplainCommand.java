@@ -11,6 +11,7 @@ import camberwell.input.Substitution;
 import camberwell.report.ExplainJson;
 import camberwell.report.ExplainText;
 import camberwell.report.Page;
+import camberwell.run.Case;
 import camberwell.vocabulary.Change;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -65,6 +66,10 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Option(names = "--all", description = "Shows every silent rule, not only those that lack least.")
     private boolean all;
+
+    @Option(names = "--book", paramLabel = "DIR",
+            description = "The book of runs: what came of earlier changes on the same car is weighed too.")
+    private String book;
 
     @Mixin
     private RulesOption rules;
@@ -122,7 +127,8 @@ final class ExplainCommand implements Callable<Integer> {
         CaseFile file = name.equals("-")
                 ? new CaseReader().read("-", new ByteArrayInputStream(typed), console.directory(), substitutions)
                 : new CaseReader().read(console.path(name), substitutions);
-        return new CaseFile(file.run().withSource(name), file.warnings());
+        Case run = file.run().withSource(name);
+        return new CaseFile(book == null ? run : RunsOnCase.inform(console, book, run), file.warnings());
     }
 
     private Change change(String text) {

@@ -20,8 +20,10 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Examples:",
             "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
-            "  camberwell advise --format json my-case.yaml",
-            "", "Exit codes: 0 done; 1 something wrong was found; 2 the input or the command line is wrong."})
+            "  camberwell advise --format json my-case.yaml"},
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:done", "1:something wrong was found",
+            "2:the input or the command line is wrong"})
 public final class Main implements Runnable {
 
     /** The commands that will need the rules, whatever else is on the line. */
@@ -101,10 +103,12 @@ public final class Main implements Runnable {
                 .add("terms", () -> new TermsCommand(console, engine))
                 .add("quiz", () -> new QuizCommand(console, engine))
                 .add("read", () -> new ReadCommand(console))
+                .add("observe", () -> new ObserveCommand(console, engine))
                 .add("pressure", () -> new PressureCommand(console))
                 .add("alignment", () -> new AlignmentCommand(console))
                 .add("sheet", () -> new SheetCommand(console, engine))
                 .add("predict", () -> new PredictCommand(console))
+                .add("runs", () -> runs(console, engine, arguments))
                 .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);
         line.setOut(new PrintWriter(console.out(), true));
@@ -137,6 +141,19 @@ public final class Main implements Runnable {
                 .add("coverage", () -> new CoverageCommand(console, engine))
                 .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
         return rules;
+    }
+
+    private static CommandLine runs(Console console, Engine engine, String... arguments) {
+        CommandLine runs = new CommandLine(new RunsCommand());
+        new Commands()
+                .add("add", () -> new RunsAddCommand(console))
+                .add("list", () -> new RunsListCommand(console))
+                .add("show", () -> new RunsShowCommand(console))
+                .add("compare", () -> new RunsCompareCommand(console))
+                .add("judge", () -> new RunsJudgeCommand(console))
+                .add("undo", () -> new RunsUndoCommand(console))
+                .addTo(runs, Arrays.stream(arguments).filter(word -> !word.equals("runs")).toArray(String[]::new));
+        return runs;
     }
 
     @Override

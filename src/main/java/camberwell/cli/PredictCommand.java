@@ -7,10 +7,14 @@ import camberwell.model.Behaviour;
 import camberwell.model.CarModel;
 import camberwell.model.Characteristic;
 import camberwell.model.Prediction;
+import camberwell.model.ProvingGround;
+import camberwell.model.ProvingGround.Exercise;
 import camberwell.physics.CornerPhase;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.report.ManoeuvreReport;
 import camberwell.report.Page;
+import camberwell.report.PhasesReport;
 import camberwell.report.PredictionReport;
 import camberwell.report.Words;
 import camberwell.units.Quantity;
@@ -24,6 +28,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -34,13 +39,14 @@ import picocli.CommandLine.Spec;
 
 /** {@code camberwell predict}: what a change would do to this car, by the handling model. */
 @Command(name = "predict", mixinStandardHelpOptions = true,
-        description = "Tells what a change would do to a car, by the steady-state handling model.",
+        description = "Tells what a change would do to a car, by the handling models: in a steady corner, and driven.",
         footer = {"", "The car's file must give wheelbase, mass and front weight; a class of car lends what else it "
-            + "leaves out. Dampers, pressures and ride heights are not in the model.", "", "Examples:",
+            + "leaves out. Dampers show in the driven car alone, pressures in neither.", "", "Examples:",
             "  camberwell predict --car demo-cases/cars/corvane-coupe.yaml \\",
             "      --change \"front-anti-roll-bar softer 1\"",
             "  camberwell predict --car my-car.yaml --change \"rear-wing more 2\" \\",
-            "      --speed \"170 km/h\" --phase exit --svg steer.svg"})
+            "      --speed \"170 km/h\" --phase exit --svg steer.svg",
+            "  camberwell predict --car my-car.yaml --change \"rear-rebound softer 2\" --manoeuvre power-off"})
 final class PredictCommand implements Callable<Integer> {
 
     private static final List<String> PHASES = List.of("entry", "mid-corner", "exit");
@@ -49,6 +55,8 @@ final class PredictCommand implements Callable<Integer> {
     private static final double LEAST_RADIUS = 5;
     private static final double MOST_RADIUS = 2000;
     private static final int MOST_STEPS = 50;
+    private static final double MEDIUM = camberwell.physics.CornerSpeed.MEDIUM.metresPerSecond();
+    private static final List<Exercise> EXERCISES = List.of(Exercise.values());
 
     private final Console console;
 
@@ -81,7 +89,13 @@ final class PredictCommand implements Callable<Integer> {
             description = "text, json or jsonl (json on one line).")
     private Format format;
 
-    @Option(names = "--svg", paramLabel = "FILE", description = "Write the steer characteristic as a drawing, too.")
+    @Option(names = "--manoeuvre", paramLabel = "NAME",
+            description = "Show one manoeuvre of the car in motion over time instead: corner, lift-off, kerb, bumps, "
+                + "step-steer, braking-in-a-turn, power-off or power-on.")
+    private String manoeuvre;
+
+    @Option(names = "--svg", paramLabel = "FILE",
+            description = "Write the steer characteristic, or the manoeuvre, as a drawing, too.")
     private String svg;
 
     @Option(names = "--overwrite", description = "Write over the file of --svg if it is there.")
@@ -115,19 +129,64 @@ final class PredictCommand implements Callable<Integer> {
                 car.name() + ": there is no figure without wheelbase, mass and front-weight among its dimensions, or "
                 + "with dimensions that do not make a car"));
         CarModel after = changed(before, wanted);
+        String title = described(car, wanted);
+        if (manoeuvre != null) {
+            return show(new ProvingGround(before), after, car.name() + ": " + title,
+                    metresPerSecond.orElse(MEDIUM));
+        }
+        Optional<PredictionReport> steady = CarModel.represents(wanted.change().adjuster())
+                ? Optional.of(steady(car, before, after, wanted, part, metresPerSecond, metres)) : Optional.empty();
+        if (svg != null && steady.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--svg: a steady corner does not show the "
+                    + wanted.change().adjuster().spoken() + "; draw a --manoeuvre");
+        }
+        double held = steady.map(PredictionReport::speed).orElseGet(() -> metresPerSecond.orElse(MEDIUM));
+        PhasesReport phases = new PhasesReport(new ProvingGround(before), after, held);
+        draw(steady.map(PredictionReport::svg).orElse(""));
+        if (format == Format.TEXT) {
+            Page page = new Page(console.width(), console.styled());
+            if (steady.isPresent()) {
+                steady.get().write(page, console.width());
+            } else {
+                page.heading(car.name() + ": " + title);
+            }
+            page.blank();
+            phases.write(page, console.width());
+            console.out().print(page);
+        } else {
+            Output.json(console, format, json -> {
+                json.writeStartObject();
+                json.writeStringField("car", car.name());
+                json.writeStringField("change", title);
+                if (steady.isPresent()) {
+                    steady.get().fields(json);
+                }
+                phases.write(json);
+                json.writeEndObject();
+            });
+        }
+        return ExitCode.DONE;
+    }
+
+    private PredictionReport steady(Car car, CarModel before, CarModel after, Wanted wanted, CornerPhase part,
+            Optional<Double> metresPerSecond, Optional<Double> metres) {
         Behaviour.Question question = question(before, part, metresPerSecond, metres);
         Behaviour from = Behaviour.of(before, question).orElseThrow(() -> unsteady("the car"));
         Behaviour to = Behaviour.of(after, question).orElseThrow(() -> unsteady("the car with the change made"));
         double held = question.near().speed();
         double along = question.near().longitudinal();
-        PredictionReport report = new PredictionReport(car.name(), described(car, wanted),
+        return new PredictionReport(car.name(), described(car, wanted),
                 new Prediction(wanted.change().adjuster(), part, from, to, before.lentBy()),
                 Characteristic.of(before, part, held, along), Characteristic.of(after, part, held, along));
-        if (svg != null) {
-            NewFiles file = new NewFiles();
-            file.replace(console.path(svg), report.svg().getBytes(StandardCharsets.UTF_8));
-            file.write();
-        }
+    }
+
+    private Integer show(ProvingGround track, CarModel after, String title, double held) throws IOException {
+        Exercise exercise = EXERCISES.stream().filter(it -> it.id().equals(manoeuvre)).findFirst()
+                .orElseThrow(() -> wrong("--manoeuvre", manoeuvre, EXERCISES.stream().map(Exercise::id).toList()));
+        ManoeuvreReport report = new ManoeuvreReport(title + String.format(Locale.ROOT, ", %s at %.0f km/h",
+                exercise.id(), 3.6 * held), exercise, track.drive(track.car(), exercise, held),
+                track.drive(after, exercise, held), track.radius(exercise, held));
+        draw(report.svg());
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());
             report.write(page, console.width());
@@ -136,6 +195,14 @@ final class PredictCommand implements Callable<Integer> {
             Output.json(console, format, report::write);
         }
         return ExitCode.DONE;
+    }
+
+    private void draw(String drawing) throws IOException {
+        if (svg != null) {
+            NewFiles file = new NewFiles();
+            file.replace(console.path(svg), drawing.getBytes(StandardCharsets.UTF_8));
+            file.write();
+        }
     }
 
     private Wanted wanted() {
@@ -194,9 +261,9 @@ final class PredictCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--change: " + car.name() + " has only " + left
                     + " steps left that way from " + setting.now());
         }
-        return before.with(wanted.change(), wanted.steps()).orElseThrow(() -> new ParameterException(
-                spec.commandLine(), "--change: the " + adjuster.spoken() + " is not in the model: a steady state does "
-                        + "not show it, or the car's file does not say enough of it"));
+        return before.withInMotion(wanted.change(), wanted.steps()).orElseThrow(() -> new ParameterException(
+                spec.commandLine(), "--change: the " + adjuster.spoken() + " is not in the models, or the car's file "
+                        + "does not say enough of it"));
     }
 
     private Behaviour.Question question(CarModel car, CornerPhase part, Optional<Double> metresPerSecond,
@@ -206,7 +273,7 @@ final class PredictCommand implements Callable<Integer> {
             return Behaviour.Question.inTurn(car, part, turned, metres.get())
                     .orElseThrow(() -> unsteady("the car"));
         }
-        double fixed = metresPerSecond.orElse(camberwell.physics.CornerSpeed.MEDIUM.metresPerSecond());
+        double fixed = metresPerSecond.orElse(MEDIUM);
         return Behaviour.Question.about(car, part, fixed).orElseThrow(() -> unsteady("the car"));
     }
 

@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Word;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,6 +50,13 @@ class TypedWord<E extends Enum<E>> implements ITypeConverter<E> {
     static final class ForWhom extends TypedWord<Audience> {
         ForWhom() {
             super(Audience.class);
+        }
+    }
+
+    /** What came of a change. */
+    static final class OfOutcome extends TypedWord<Outcome> {
+        OfOutcome() {
+            super(Outcome.class);
         }
     }
 }

@@ -111,7 +111,7 @@ final class Imagined {
         if (reports.stream().anyMatch(said -> question.holdsOf(new Reported(said, 1)))) {
             return true;
         }
-        Report report = new Report(one(Symptom.class, question, "symptom").orElseThrow(),
+        Report report = new Report(one(Symptom.class, question, "symptom").orElse(Symptom.UNDERSTEER),
                 one(Place.class, question, "where"), one(Phase.class, question, "phase"),
                 one(CornerSpeed.class, question, "speed"),
                 one(Severity.class, question, "severity").orElse(Severity.CLEAR),

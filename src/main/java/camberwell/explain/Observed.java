@@ -44,7 +44,8 @@ final class Observed {
                     : "but the driver does: " + premise.statement()).orElse("");
         }
         if (question.isAbout(Reported.KIND)) {
-            return "nobody reports " + Word.of(Symptom.class, question.word("symptom").orElseThrow()).spoken();
+            return question.word("symptom").map(symptom -> "nobody reports "
+                    + Word.of(Symptom.class, symptom).spoken()).orElse("no complaint is of that kind");
         }
         if (question.isAbout(Finding.KIND)) {
             return suspicion(question);

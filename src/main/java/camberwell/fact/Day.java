@@ -11,6 +11,7 @@ public record Day(Conditions conditions) implements Premise {
 
     /** What a day can be asked. */
     public static final Kind KIND = new Kind("Day", true, List.of(Attribute.of("surface", Surface.class),
+            Attribute.of("circuit", "both-ways", "one-way"),
             Attribute.of("track", "cold", "mild", "hot"), Attribute.number("track-temperature", Unit.CELSIUS)));
 
     /** Below this the track warms no tyre: common practice, no source. */
@@ -27,6 +28,7 @@ public record Day(Conditions conditions) implements Premise {
     public String word(String attribute) {
         return switch (attribute) {
             case "surface" -> conditions.surface().id();
+            case "circuit" -> conditions.turns().oneSided() ? "one-way" : "both-ways";
             case "track" -> coldTrack() ? "cold" : hotTrack() ? "hot" : conditions.track().isPresent() ? "mild" : null;
             default -> throw unasked(attribute);
         };
@@ -53,6 +55,7 @@ public record Day(Conditions conditions) implements Premise {
     @Override
     public String says(String attribute) {
         return switch (attribute) {
+            case "circuit" -> "the circuit turns " + (word(attribute).equals("one-way") ? "mostly one way" : "both ways");
             case "surface" -> "the surface is " + conditions.surface().id();
             case "track", "track-temperature" -> conditions.track().map(track -> "the track is at " + track)
                     .orElse("the track temperature is not given");

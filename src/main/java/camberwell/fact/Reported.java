@@ -17,7 +17,7 @@ import java.util.Optional;
  * A complaint, as the rules ask about it.
  *
  * @param report what was said
- * @param certainty how far one may build on it: less when it did not come on every lap
+ * @param certainty how far one may build on it: less when it did not come on every lap, more when driver and log agree
  */
 public record Reported(Report report, double certainty) implements Premise {
 
@@ -26,7 +26,8 @@ public record Reported(Report report, double certainty) implements Premise {
             Attribute.of("phase", Phase.class), Attribute.of("speed", CornerSpeed.class),
             Attribute.of("where", Place.class), Attribute.of("severity", Severity.class),
             Attribute.of("occurrence", Occurrence.class), Attribute.of("since", Since.class),
-            Attribute.of("turn", Turn.class)));
+            Attribute.of("turn", Turn.class), Attribute.of("over-kerbs", "yes", "no"),
+            Attribute.of("first-laps-only", "yes", "no")));
 
     @Override
     public Kind kind() {
@@ -44,6 +45,9 @@ public record Reported(Report report, double certainty) implements Premise {
             case "occurrence" -> report.occurrence().id();
             case "since" -> id(report.since());
             case "turn" -> id(report.turn());
+            // What nobody said is no kerb, and goes on after the first laps.
+            case "over-kerbs" -> report.phase().filter(Phase.KERBS::equals).isPresent() ? "yes" : "no";
+            case "first-laps-only" -> report.since().filter(Since.FIRST_LAPS::equals).isPresent() ? "yes" : "no";
             default -> throw unasked(attribute);
         };
     }
@@ -68,6 +72,9 @@ public record Reported(Report report, double certainty) implements Premise {
             case "occurrence" -> "it came: " + report.occurrence().spoken();
             case "since" -> said("the part of the run was: ", report.since(), "no part of the run is named");
             case "turn" -> said("it came in turns: ", report.turn(), "no direction of turns is named");
+            case "over-kerbs" -> word(attribute).equals("yes") ? "it came over kerbs" : "it came elsewhere";
+            case "first-laps-only" -> word(attribute).equals("yes") ? "it came in the first laps"
+                    : "it came after the first laps too";
             default -> throw unasked(attribute);
         };
     }
@@ -81,8 +88,9 @@ public record Reported(Report report, double certainty) implements Premise {
         return report.symptom().id().hashCode();
     }
 
+    /** What was said; of a complaint that was measured, how, down to corner and lap. */
     @Override
     public String statement() {
-        return report.text();
+        return report.measured().map(measured -> report.text() + "; measured: " + measured.text()).orElse(report.text());
     }
 }

@@ -2,6 +2,7 @@ package camberwell.fact;
 
 import camberwell.car.Car;
 import camberwell.car.Setting;
+import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Drive;
@@ -19,6 +20,8 @@ public record Setup(Car car) implements Premise {
      */
     public static final Kind KIND = new Kind("Setup", true, attributes());
 
+    /** 18 inches, in m. */
+    private static final double USUAL_RIM = 0.4572;
     private static final String ADJUSTABLE = "adjustable ";
 
     private static List<Attribute> attributes() {
@@ -69,7 +72,19 @@ public record Setup(Car car) implements Premise {
             throw unasked(attribute);
         }
         Optional<Setting> setting = car.setting(adjuster);
-        return car.generic() || setting.isEmpty() ? Double.NaN : setting.get().now().value();
+        return car.generic() || setting.isEmpty() ? Double.NaN : degrees(adjuster, setting.get().now());
+    }
+
+    /** Toe may be given as a length, which is an angle across the rim; across a usual one where none is given. */
+    private double degrees(Adjuster adjuster, Quantity now) {
+        if (now.unit().dimension() == Unit.Dimension.ANGLE) {
+            return now.in(Unit.DEGREE);
+        }
+        if (now.unit().dimension() != Unit.Dimension.LENGTH) {
+            return now.value();
+        }
+        double rim = car.tyres(adjuster.axle().orElseThrow()).rim().map(Quantity::si).orElse(USUAL_RIM);
+        return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, now.si() / rim))));
     }
 
     private static Adjuster adjuster(String id) {

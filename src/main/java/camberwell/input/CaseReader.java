@@ -7,6 +7,8 @@ import camberwell.problem.ProblemsException;
 import camberwell.problem.Siblings;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
+import camberwell.run.Measured;
 import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
@@ -32,6 +34,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -92,6 +95,11 @@ public final class CaseReader {
         return car.orElseThrow();
     }
 
+    /** A date as a case has it, {@code 2026-05-03} or {@code 2026-05-03T10:20}; empty when it is none. */
+    public static Optional<LocalDateTime> date(String text) {
+        return DrivenReader.date(text);
+    }
+
     private CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
             Problems problems) {
         Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars).read(true));
@@ -139,12 +147,13 @@ public final class CaseReader {
                 Fields.map(node, "what was tried", in, "key").flatMap(it -> TriedReader.read(it, car))
                         .ifPresent(tried::add);
             }
+            Driven driven = new DrivenReader(in, car).read(fields);
             fields.done();
             if (withEarlier && !fields.has("tyres") && !fields.has("reports")) {
                 in.warn(in.root(), "neither tyres nor reports, so there is nothing to advise on");
             }
             return car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup), conditions,
-                    tyres, reports, earlier, carFile, setup, tried));
+                    tyres, reports, earlier, carFile, setup, tried, driven));
         }
 
         private static Node entry(MappingNode map, String key) {
@@ -268,12 +277,12 @@ public final class CaseReader {
         private List<Report> reports(List<Node> nodes) {
             List<Report> reports = new ArrayList<>();
             for (Node node : nodes) {
-                Fields.map(node, "a report", in, "key").flatMap(OneCase::report).ifPresent(reports::add);
+                Fields.map(node, "a report", in, "key").flatMap(this::report).ifPresent(reports::add);
             }
             return reports;
         }
 
-        private static Optional<Report> report(Fields fields) {
+        private Optional<Report> report(Fields fields) {
             fields.require("symptom");
             Optional<Symptom> symptom = fields.word("symptom", Symptom.class);
             Optional<Place> where = fields.word("where", Place.class);
@@ -283,8 +292,9 @@ public final class CaseReader {
             Occurrence occurrence = fields.word("occurrence", Occurrence.class).orElse(Occurrence.EVERY_LAP);
             Optional<Since> since = fields.word("since", Since.class);
             Optional<Turn> turn = fields.word("turn", Turn.class);
+            Optional<Measured> measured = MeasuredReader.read(fields);
             fields.done();
-            return symptom.map(it -> new Report(it, where, phase, speed, severity, occurrence, since, turn));
+            return symptom.map(it -> new Report(it, where, phase, speed, severity, occurrence, since, turn, measured));
         }
 
         private Optional<Case> earlierRun(Node node, Optional<Car> car) {

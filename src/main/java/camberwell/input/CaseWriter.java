@@ -8,6 +8,9 @@ import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
+import camberwell.run.Made;
+import camberwell.run.Measured;
 import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
@@ -27,6 +30,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.DumperOptions;
@@ -84,23 +88,22 @@ public final class CaseWriter {
     public String text(Case run, Path file) {
         MapOf map = new MapOf(FlowStyle.BLOCK).put("title", text(run.title()));
         map.put("car", run.carFile().isPresent() ? text(relative(run.carFile().get(), file)) : car(run.car()));
+        map.put("run", sheet(run.driven().sheet()));
         map.put("conditions", conditions(run.conditions()));
         MapOf setup = new MapOf(FlowStyle.BLOCK);
         run.setup().forEach((adjuster, quantity) -> setup.put(adjuster.id(), quantity(quantity)));
         map.put("setup", setup.node());
+        Driven driven = run.driven();
+        map.putList("changed", driven.changed(), CaseWriter::made, FlowStyle.BLOCK)
+                .putList("laps", driven.laps(), lap -> plain(lap.text()), FlowStyle.FLOW);
         MapOf tyres = new MapOf(FlowStyle.BLOCK);
         run.tyres().forEach((wheel, reading) -> tyres.putEvenEmpty(wheel.id(), reading(reading)));
         map.put("tyres", tyres.node());
-        if (!run.reports().isEmpty()) {
-            map.put("reports", list(run.reports().stream().map(CaseWriter::report).toList(), FlowStyle.BLOCK));
-        }
-        if (!run.tried().isEmpty()) {
-            map.put("tried", list(run.tried().stream().map(CaseWriter::tried).toList(), FlowStyle.BLOCK));
-        }
-        if (!run.earlier().isEmpty()) {
-            map.put("earlier-runs", list(run.earlier().stream()
-                    .map(earlier -> text(relative(earlier.source(), file))).toList(), FlowStyle.BLOCK));
-        }
+        map.putList("reports", run.reports(), CaseWriter::report, FlowStyle.BLOCK).putWord("verdict", driven.verdict())
+                .putList("judged", driven.judged(), CaseWriter::tried, FlowStyle.BLOCK)
+                .putList("tried", run.tried(), CaseWriter::tried, FlowStyle.BLOCK)
+                .putList("earlier-runs", run.earlier(), earlier -> text(relative(earlier.source(), file)),
+                        FlowStyle.BLOCK);
         return serialized(map.node());
     }
 
@@ -181,18 +184,55 @@ public final class CaseWriter {
     }
 
     private static Node report(Report report) {
-        return new MapOf(FlowStyle.FLOW).put("symptom", text(report.symptom().id())).putWord("where", report.where())
-                .putWord("phase", report.phase()).putWord("speed", report.speed())
+        boolean measured = report.measured().isPresent();
+        MapOf map = new MapOf(measured ? FlowStyle.BLOCK : FlowStyle.FLOW).put("symptom", text(report.symptom().id()))
+                .putWord("where", report.where()).putWord("phase", report.phase()).putWord("speed", report.speed())
                 .put("severity", text(report.severity().id())).put("occurrence", text(report.occurrence().id()))
-                .putWord("since", report.since()).putWord("turn", report.turn()).node();
+                .putWord("since", report.since()).putWord("turn", report.turn());
+        report.measured().ifPresent(how -> measured(how, map));
+        return map.node();
+    }
+
+    private static void measured(Measured how, MapOf map) {
+        map.put("measured", text(how.how())).put("certainty", number(how.certainty()));
+        if (how.driver() > 0) {
+            map.put("driver-share", number(how.driver()));
+        }
+        List<Node> places = new ArrayList<>();
+        for (Measured.Place place : how.evidence()) {
+            MapOf one = new MapOf(FlowStyle.FLOW);
+            place.corner().ifPresent(corner -> one.put("corner", number(corner)));
+            place.lap().ifPresent(lap -> one.put("lap", number(lap)));
+            places.add(one.put("figure", number(place.figure())).put("reference", number(place.reference()))
+                    .put("unit", text(place.unit())).node());
+        }
+        if (!places.isEmpty()) {
+            map.put("evidence", list(places, FlowStyle.BLOCK));
+        }
+    }
+
+    private static Node number(double number) {
+        String text = BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        return new ScalarNode(RESOLVER.resolve(NodeId.scalar, text, true), text, null, null, ScalarStyle.PLAIN);
+    }
+
+    private static Node sheet(Driven.Sheet sheet) {
+        MapOf map = new MapOf(FlowStyle.FLOW).putCount("number", sheet.number());
+        sheet.date().ifPresent(date -> map.put("date", plain(date.toString())));
+        sheet.driver().ifPresent(driver -> map.put("driver", text(driver)));
+        sheet.track().ifPresent(track -> map.put("track", text(track)));
+        sheet.tyreSet().ifPresent(set -> map.put("tyre-set", text(set)));
+        return map.putYes("rebuilt", sheet.rebuilt()).node();
+    }
+
+    private static Node made(Made made) {
+        return new MapOf(FlowStyle.FLOW).put("change", text(made.change().id())).putMoved(made.moved()).node();
     }
 
     private static Node tried(Tried tried) {
-        Tried.Moved moved = tried.moved();
         Tried.On on = tried.on();
         Tried.Trial trial = tried.trial();
-        MapOf map = new MapOf(FlowStyle.FLOW).put("change", text(tried.change().id())).putCount("steps", moved.steps())
-                .put("from", moved.from()).put("to", moved.to()).putYes("put-back", moved.putBack())
+        MapOf map = new MapOf(FlowStyle.FLOW).put("change", text(tried.change().id())).putMoved(tried.moved())
                 .put("outcome", text(tried.outcome().id())).putWord("on", on.symptom()).putWord("where", on.where())
                 .putWord("phase", on.phase()).putWord("speed", on.speed()).putCount("run", trial.run())
                 .putCount("runs-ago", trial.runsAgo()).putCount("laps", trial.laps());
@@ -250,6 +290,16 @@ public final class CaseWriter {
         MapOf putCount(String key, Optional<Integer> count) {
             count.ifPresent(it -> put(key, plain(it.toString())));
             return this;
+        }
+
+        MapOf putMoved(Tried.Moved moved) {
+            return putCount("steps", moved.steps()).put("from", moved.from()).put("to", moved.to())
+                    .putYes("put-back", moved.putBack());
+        }
+
+        /** Enters a list; an empty one is left out. */
+        <T> MapOf putList(String key, List<T> items, Function<T, Node> writer, FlowStyle style) {
+            return items.isEmpty() ? this : put(key, list(items.stream().map(writer).toList(), style));
         }
 
         /** What is so; what is not is left out. */

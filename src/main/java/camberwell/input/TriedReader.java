@@ -2,6 +2,7 @@ package camberwell.input;
 
 import camberwell.car.Car;
 import camberwell.car.Setting;
+import camberwell.run.Made;
 import camberwell.run.Tried;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
@@ -21,7 +22,6 @@ import java.util.Optional;
 final class TriedReader {
 
     private static final int MOST = 10_000;
-    private static final List<String> YES_NO = List.of("yes", "no", "true", "false");
 
     private TriedReader() {
     }
@@ -34,11 +34,8 @@ final class TriedReader {
     static Optional<Tried> read(Fields fields, Optional<Car> car) {
         fields.require("change");
         fields.require("outcome");
-        Optional<Change> change = fields.change("change").filter(it -> car.isEmpty() || has(it, car.get(), fields));
-        Optional<Integer> steps = fields.count("steps", 1, MOST);
-        Optional<Quantity> from = change.flatMap(it -> setting("from", it, car, fields));
-        Optional<Quantity> to = change.flatMap(it -> setting("to", it, car, fields));
-        boolean putBack = yes("put-back", fields);
+        Optional<Change> change = change(fields, car);
+        Tried.Moved moved = moved(fields, change, car);
         Optional<Outcome> outcome = fields.word("outcome", Outcome.class);
         Tried.On on = new Tried.On(fields.word("on", Symptom.class), fields.word("where", Place.class),
                 fields.word("phase", Phase.class), fields.word("speed", CornerSpeed.class));
@@ -48,14 +45,36 @@ final class TriedReader {
         Tried.Trial trial = new Tried.Trial(fields.count("run", 1, MOST), fields.count("runs-ago", 0, MOST),
                 fields.count("laps", 0, MOST), fields.count("together", 1, MOST).orElse(1),
                 fields.word("judged-by", Witness.class), fields.word("surface", Surface.class),
-                yes("elsewhere", fields));
+                fields.yes("elsewhere"));
+        done(fields, change);
+        return change.isEmpty() || outcome.isEmpty() ? Optional.empty()
+                : Optional.of(new Tried(change.get(), moved, outcome.get(), on, trial));
+    }
+
+    /** A change that was made; empty, with the problems noted, when it does not say what it was. */
+    static Optional<Made> made(Fields fields, Optional<Car> car) {
+        fields.require("change");
+        Optional<Change> change = change(fields, car);
+        Tried.Moved moved = moved(fields, change, car);
+        done(fields, change);
+        return change.map(it -> new Made(it, moved));
+    }
+
+    private static void done(Fields fields, Optional<Change> change) {
         if (change.isPresent()) {
             fields.done();
         } else {
             fields.done(List.of("from", "to"));
         }
-        return change.isEmpty() || outcome.isEmpty() ? Optional.empty() : Optional.of(new Tried(change.get(),
-                new Tried.Moved(steps, from, to, putBack), outcome.get(), on, trial));
+    }
+
+    private static Optional<Change> change(Fields fields, Optional<Car> car) {
+        return fields.change("change").filter(it -> car.isEmpty() || has(it, car.get(), fields));
+    }
+
+    private static Tried.Moved moved(Fields fields, Optional<Change> change, Optional<Car> car) {
+        return new Tried.Moved(fields.count("steps", 1, MOST), change.flatMap(it -> setting("from", it, car, fields)),
+                change.flatMap(it -> setting("to", it, car, fields)), fields.yes("put-back"));
     }
 
     /** Whether the car has the adjuster; a wheel's pressure may be set through its axle's, or the other way round. */
@@ -79,9 +98,5 @@ final class TriedReader {
             return Optional.empty();
         }
         return quantity;
-    }
-
-    private static boolean yes(String key, Fields fields) {
-        return fields.choice(key, YES_NO).filter(it -> it.equals("yes") || it.equals("true")).isPresent();
     }
 }

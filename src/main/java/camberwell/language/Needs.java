@@ -6,6 +6,7 @@ import camberwell.fact.Passing;
 import camberwell.fact.Premise;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -41,7 +42,11 @@ public record Needs(String rule, List<String> needed, List<String> found) {
         Kind kind = question.kind();
         String subject = kind.name();
         if (!kind.single()) {
-            subject += " " + question.word(kind.attributes().get(0).name()).orElseThrow();
+            Optional<String> which = question.word(kind.attributes().get(0).name());
+            if (which.isEmpty()) {
+                return; // any fact of the kind may meet it
+            }
+            subject += " " + which.get();
             needed.add(subject);
         }
         for (Attribute attribute : kind.attributes()) {

@@ -108,6 +108,19 @@ public final class Trials {
         return Math.abs(setting.stepsUp(at)) < SAME_SETTING;
     }
 
+    /** The trial that the entry at {@code index} is part of: one entry for each complaint that it was judged for. */
+    public List<Tried> trial(int index) {
+        int first = index;
+        while (first > 0 && sameTrial(first - 1, first)) {
+            first--;
+        }
+        int last = index;
+        while (last + 1 < count() && sameTrial(last, last + 1)) {
+            last++;
+        }
+        return tried.subList(first, last + 1);
+    }
+
     /** Whether two entries tell of one trial: one change, judged for several complaints. */
     public boolean sameTrial(int one, int other) {
         Tried first = get(one);

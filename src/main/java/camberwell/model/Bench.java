@@ -70,7 +70,7 @@ public final class Bench {
     public enum Relief {
         BETTER, WORSE, NONE;
 
-        private static Relief of(double gain, double least) {
+        static Relief of(double gain, double least) {
             return gain > least ? BETTER : gain < -least ? WORSE : NONE;
         }
 
@@ -187,9 +187,9 @@ public final class Bench {
                             (on == Symptom.HOT_OUTER_EDGE ? -1 : 1) * outerLeanShift(prediction, where.get()),
                             LEAST_LEAN));
         }
-        if (on == Symptom.OVERHEATING || on == Symptom.SLOW_WARM_UP) {
+        if (on == Symptom.OVERHEATING || on == Symptom.GRAINING || on == Symptom.SLOW_WARM_UP) {
             return where.isEmpty() ? Optional.empty() : heat(adjuster, changed, where.get(), phase, speed)
-                    .map(relief -> on == Symptom.OVERHEATING ? relief : relief.opposite());
+                    .map(relief -> on == Symptom.SLOW_WARM_UP ? relief.opposite() : relief);
         }
         if (on == Quality.STRAIGHT_LINE_SPEED && kind == Adjuster.Kind.TOE) {
             return predict(adjuster, changed, phase, speed).map(it -> Relief.of(-it.toeDragShift(), LEAST_DRAG));

@@ -59,14 +59,14 @@ public final class CarModel {
     private static final Set<Adjuster> STIFFNESSES = Set.of(Adjuster.FRONT_ANTI_ROLL_BAR, Adjuster.REAR_ANTI_ROLL_BAR,
             Adjuster.FRONT_SPRINGS, Adjuster.REAR_SPRINGS);
 
-    private static final Set<Adjuster> DAMPERS = Set.of(Adjuster.FRONT_BUMP, Adjuster.FRONT_REBOUND,
-            Adjuster.REAR_BUMP, Adjuster.REAR_REBOUND);
+    private static final Set<Adjuster> IN_MOTION = Set.of(Adjuster.FRONT_BUMP, Adjuster.FRONT_REBOUND,
+            Adjuster.REAR_BUMP, Adjuster.REAR_REBOUND, Adjuster.FRONT_RIDE_HEIGHT, Adjuster.REAR_RIDE_HEIGHT);
 
     private final Car car;
     private final Optional<CarClass> lent;
     private final Surface surface;
     private final Lock lock;
-    private final Springs springs;
+    private final Car origin;
     private final VehicleModel onPower;
     private final VehicleModel holding;
     private final VehicleModel offPower;
@@ -85,17 +85,12 @@ public final class CarModel {
         }
     }
 
-    /** Wheel rates that the dampers were chosen for, N/m. */
-    private record Springs(double front, double rear) {
-    }
-
-    private CarModel(Car car, Optional<CarClass> lent, Surface surface, Lock lock, Optional<Springs> before) {
+    private CarModel(Car car, Optional<CarClass> lent, Surface surface, Lock lock, Optional<Car> before) {
         this.car = car;
         this.lent = lent;
         this.surface = surface;
         this.lock = lock;
-        this.springs = before.orElseGet(() -> new Springs(si(Dimension.FRONT_WHEEL_RATE),
-                si(Dimension.REAR_WHEEL_RATE)));
+        this.origin = before.orElse(car);
         this.onPower = vehicle(si(Dimension.DIFFERENTIAL_LOCK));
         this.holding = vehicle(lock.preload() + powerRamp() * HOLDING * si(Dimension.MASS) * wheelRadius());
         this.offPower = vehicle(lock.coast());
@@ -139,7 +134,7 @@ public final class CarModel {
     }
 
     private static Optional<CarModel> sound(Car car, Optional<CarClass> lent, Surface surface, Lock lock,
-            Optional<Springs> before) {
+            Optional<Car> before) {
         try {
             return Optional.of(new CarModel(car, lent, surface, lock, before));
         } catch (IllegalArgumentException noCar) {
@@ -155,7 +150,7 @@ public final class CarModel {
 
     /** Whether the transient model knows what that adjuster does. */
     public static boolean representsInMotion(Adjuster adjuster) {
-        return represents(adjuster) || DAMPERS.contains(adjuster);
+        return represents(adjuster) || IN_MOTION.contains(adjuster);
     }
 
     /**
@@ -169,7 +164,7 @@ public final class CarModel {
         return represents(adjuster) ? set(adjuster, to) : Optional.empty();
     }
 
-    /** The same for the car in motion, which knows of dampers too. */
+    /** The same for the car in motion, which knows of dampers and heights too. */
     public Optional<CarModel> withInMotion(Adjuster adjuster, Quantity to) {
         return representsInMotion(adjuster) ? set(adjuster, to) : Optional.empty();
     }
@@ -188,7 +183,7 @@ public final class CarModel {
                     - si(Dimension.DIFFERENTIAL_LOCK);
             held = lock.more(more, more);
         }
-        return sound(moved, lent, surface, held, Optional.of(springs));
+        return sound(moved, lent, surface, held, Optional.of(origin));
     }
 
     /** Springs that are numbered and not rated say nothing of the wheel rate. */
@@ -203,7 +198,7 @@ public final class CarModel {
                 .flatMap(setting -> with(change.adjuster(), setting.moved(change.direction(), steps)));
     }
 
-    /** The same for the car in motion, which knows of dampers too. */
+    /** The same for the car in motion, which knows of dampers and heights too. */
     public Optional<CarModel> withInMotion(Change change, int steps) {
         return car.setting(change.adjuster())
                 .flatMap(setting -> withInMotion(change.adjuster(), setting.moved(change.direction(), steps)));
@@ -241,9 +236,23 @@ public final class CarModel {
         return InMotion.of(this);
     }
 
-    /** The wheel rate that the dampers of an axle were chosen for: a change of spring does not change the dampers. */
-    double baseWheelRate(Adjuster damper) {
-        return damper.axle().orElseThrow() == Axle.FRONT ? springs.front() : springs.rear();
+    /** The car as it stood before any change: what its dampers and heights are measured from. */
+    Car origin() {
+        return origin;
+    }
+
+    /** How far an adjuster of heights has been moved from where the car stood, m. */
+    double raised(Axle axle) {
+        Adjuster height = axle == Axle.FRONT ? Adjuster.FRONT_RIDE_HEIGHT : Adjuster.REAR_RIDE_HEIGHT;
+        Optional<Setting> before = origin.setting(height);
+        return before.isEmpty() || before.get().now().unit().dimension() != Unit.Dimension.LENGTH ? 0
+                : now(height).orElseThrow().si() - before.get().now().si();
+    }
+
+    /** Load of a wheel at rest, N. */
+    double standing(int wheel) {
+        double front = si(Dimension.FRONT_WEIGHT);
+        return si(Dimension.MASS) * VehicleModel.GRAVITY / 2 * (wheel < 2 ? front : 1 - front);
     }
 
     /** Damping ratio of the body on its springs, dampers in the middle of their range. */

@@ -1,7 +1,7 @@
 package camberwell.model;
 
+import camberwell.car.Dimension;
 import camberwell.car.Setting;
-import camberwell.physics.AxleModel;
 import camberwell.physics.CornerPhase;
 import camberwell.physics.VehicleModel;
 import camberwell.physics.motion.Damper;
@@ -10,6 +10,7 @@ import camberwell.physics.motion.Inertia;
 import camberwell.physics.motion.MovingCar;
 import camberwell.physics.motion.Relaxation;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
 import java.util.Optional;
 
 /**
@@ -34,7 +35,7 @@ final class InMotion {
     }
 
     static MovingCar of(CarModel model) {
-        VehicleModel vehicle = model.vehicle(CornerPhase.MID_CORNER);
+        VehicleModel vehicle = raised(model, model.vehicle(CornerPhase.MID_CORNER));
         double unsprung = vehicle.front().unsprungMass() + vehicle.rear().unsprungMass();
         double body = vehicle.mass() - unsprung;
         double levers = vehicle.cgToFront() * vehicle.cgToRear();
@@ -43,13 +44,29 @@ final class InMotion {
                 WHEEL * unsprung / 4 * vehicle.wheelRadius() * vehicle.wheelRadius());
         double front = vehicle.mass() * vehicle.frontWeightFraction() - vehicle.front().unsprungMass();
         return MovingCar.of(vehicle, inertia,
-                damper(model, vehicle.front(), front, Adjuster.FRONT_BUMP, Adjuster.FRONT_REBOUND),
-                damper(model, vehicle.rear(), body - front, Adjuster.REAR_BUMP, Adjuster.REAR_REBOUND),
+                damper(model, front, Adjuster.FRONT_BUMP, Adjuster.FRONT_REBOUND),
+                damper(model, body - front, Adjuster.REAR_BUMP, Adjuster.REAR_REBOUND),
                 differentials(model, vehicle), Relaxation.USUAL);
     }
 
-    private static Damper damper(CarModel model, AxleModel axle, double carried, Adjuster bump, Adjuster rebound) {
-        double critical = 2 * Math.sqrt(model.baseWheelRate(bump) * carried / 2);
+    /**
+     * Body and links keep to each other, so that centre of gravity and roll centre rise with the axle. How the links turn
+     * as they do, and what the air makes of it, no car's file says.
+     */
+    private static VehicleModel raised(CarModel model, VehicleModel vehicle) {
+        double front = model.raised(Axle.FRONT);
+        double rear = model.raised(Axle.REAR);
+        double weight = vehicle.frontWeightFraction();
+        return front == 0 && rear == 0 ? vehicle
+                : vehicle.withCgHeight(vehicle.cgHeight() + weight * front + (1 - weight) * rear)
+                        .withFront(axle -> axle.withRollCentreHeight(axle.rollCentreHeight() + front))
+                        .withRear(axle -> axle.withRollCentreHeight(axle.rollCentreHeight() + rear));
+    }
+
+    private static Damper damper(CarModel model, double carried, Adjuster bump, Adjuster rebound) {
+        Dimension spring = bump == Adjuster.FRONT_BUMP ? Dimension.FRONT_WHEEL_RATE : Dimension.REAR_WHEEL_RATE;
+        // A change of spring leaves the dampers as they were.
+        double critical = 2 * Math.sqrt(model.origin().dimension(spring).orElseThrow().si() * carried / 2);
         double mean = model.damping() * critical;
         double asBump = 2 / (1 + REBOUND) * mean;
         return new Damper(asBump * turned(model, bump), REBOUND * asBump * turned(model, rebound));

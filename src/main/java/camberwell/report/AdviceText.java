@@ -13,6 +13,7 @@ import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.vocabulary.Audience;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -30,6 +31,8 @@ public final class AdviceText {
     private final boolean engineer;
     private final int top;
     private final boolean terms;
+    private List<String> beside = List.of();
+    private Voices voices = Voices.NONE;
 
     /**
      * @param audience club, or engineer for every finding, rule and term; for newcomers there is {@link NewcomerText}
@@ -46,6 +49,18 @@ public final class AdviceText {
     /** Text for a club driver. */
     public AdviceText(Notes notes, int top, boolean terms) {
         this(notes, Audience.CLUB, top, terms);
+    }
+
+    /** The same, where {@code explain} needs these options too to come to the same advice. */
+    public AdviceText beside(List<String> options) {
+        beside = List.copyOf(options);
+        return this;
+    }
+
+    /** The same, with what the authors of rule folders say. */
+    public AdviceText with(Voices others) {
+        voices = others;
+        return this;
     }
 
     /** Writes {@code advice} on {@code page}. */
@@ -78,8 +93,10 @@ public final class AdviceText {
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), advice.experience(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
-            page.heading("How the first one came about").command("camberwell", "explain", advice.run().source(),
-                    "--change", advice.changes().get(0).change().id());
+            List<String> words = new ArrayList<>(List.of("camberwell", "explain", advice.run().source(),
+                    "--change", advice.changes().get(0).change().id()));
+            words.addAll(beside);
+            page.heading("How the first one came about").command(words.toArray(String[]::new));
         }
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
@@ -127,6 +144,7 @@ public final class AdviceText {
             page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
         page.labelled(3, "Why", change.way().rationale());
+        voices.of(change.rules()).forEach(words -> page.labelled(3, "Why", words));
         experience.of(change.change()).ifPresent(learned -> page.labelled(3, "Tried", Words.learned(learned)));
         if (!change.score().helps().isEmpty()) {
             page.labelled(3, "Helps", change.score().helps().stream().limit(MOST_HELPS)
@@ -161,6 +179,7 @@ public final class AdviceText {
         for (DrivingAdvice advice : driving.subList(0, shown)) {
             page.point(0, advice.note().statement());
             Note.Practice practice = advice.note().practice().orElseThrow();
+            voices.of(advice.rules()).forEach(words -> page.labelled(2, "Why", words));
             page.labelled(2, "Try", practice.tryNext());
             page.labelled(2, "Feel", practice.feel());
             page.labelled(2, "Car or you", practice.carOrDriver());

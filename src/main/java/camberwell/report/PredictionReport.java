@@ -146,11 +146,13 @@ public final class PredictionReport {
         return new CharacteristicPlot(before, after).svg(car + ": " + change);
     }
 
-    /** Writes it as one object. */
-    public void write(JsonGenerator json) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("car", car);
-        json.writeStringField("change", change);
+    /** Speed of the corner, m/s. */
+    public double speed() {
+        return prediction.before().near().point().speed();
+    }
+
+    /** Writes its fields into an object that is open. */
+    public void fields(JsonGenerator json) throws IOException {
         PredictionJson.fields(prediction, json);
         json.writeArrayFieldStart("figures");
         for (Row row : rows) {
@@ -164,7 +166,6 @@ public final class PredictionReport {
         json.writeEndArray();
         curve(json, "characteristic-before", before);
         curve(json, "characteristic-after", after);
-        json.writeEndObject();
     }
 
     private static void curve(JsonGenerator json, String key, Characteristic curve) throws IOException {

@@ -20,10 +20,11 @@ import java.util.Optional;
  * @param carFile the file that the car was read from; empty when it stands in the case itself
  * @param setup where this run differs from the car's file, as it was written; {@code car} has it already
  * @param tried what was changed since the complaints began, oldest first, and what came of it
+ * @param driven the run as the book keeps it: number, date, laps
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
         List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
-        List<Tried> tried) {
+        List<Tried> tried, Driven driven) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -37,7 +38,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
     /** A case on which nothing was tried yet. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {
-        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, List.of());
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, List.of(), Driven.UNKNOWN);
     }
 
     /** A case whose car stands in it, as it ran. */
@@ -54,22 +55,22 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven);
     }
 
     /** The same case on another day, or of another place. */
     public Case withConditions(Conditions others) {
-        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried);
+        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried, driven);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven);
     }
 
     /**
@@ -86,11 +87,36 @@ public record Case(String title, String source, Car car, Conditions conditions, 
             }
         });
         return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
-                tried);
+                tried, driven);
     }
 
     /** The same case with other changes tried. */
     public Case withTried(List<Tried> others) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others);
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven);
+    }
+
+    /** The same case of another run. */
+    public Case withDriven(Driven other) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other);
+    }
+
+    /** The same case under another title. */
+    public Case withTitle(String other) {
+        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven);
+    }
+
+    /** The same case with other earlier runs. */
+    public Case withEarlier(List<Case> others) {
+        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven);
+    }
+
+    /**
+     * The same case of another car, or of one whose file was edited, set as this one is where it can be.
+     *
+     * @param file the file that the car was read from
+     */
+    public Case ofCar(Car other, Optional<String> file) {
+        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven)
+                .withSetup(setup);
     }
 }

@@ -10,14 +10,57 @@ import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import java.util.Optional;
 
-/** One complaint of the driver or the coach. What nobody said stays open. */
+/**
+ * One complaint of the driver or the coach, or one that a log shows. What nobody said stays open.
+ *
+ * @param measured how a log shows it; empty for what a person said
+ */
 public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
-        Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn) {
+        Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn,
+        Optional<Measured> measured) {
+
+    /** A complaint that a person made. */
+    public Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
+            Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn) {
+        this(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.empty());
+    }
 
     /** A complaint with nothing said beyond the symptom: clear, and on every lap. */
     public static Report of(Symptom symptom) {
         return new Report(symptom, Optional.empty(), Optional.empty(), Optional.empty(), Severity.CLEAR,
                 Occurrence.EVERY_LAP, Optional.empty(), Optional.empty());
+    }
+
+    /** The same complaint as a log shows it. */
+    public Report withMeasured(Measured how) {
+        return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.of(how));
+    }
+
+    /**
+     * Whether both speak of the same thing: one symptom, and nothing that both name is named otherwise. A rear that lets go
+     * at once is a rear that slides.
+     */
+    public boolean alike(Report other) {
+        return kin(symptom) == kin(other.symptom) && agrees(phase, other.phase) && agrees(speed, other.speed)
+                && agrees(where.map(Place::axle), other.where.map(Place::axle))
+                && (turn.isEmpty() || other.turn.isEmpty() || turn.get() == Turn.BOTH || other.turn.get() == Turn.BOTH
+                        || turn.equals(other.turn));
+    }
+
+    /** Whether both cannot be true of one car: the front slides, and the rear slides, in one phase of the same corners. */
+    public boolean contradicts(Report other) {
+        boolean opposite = kin(symptom) == Symptom.UNDERSTEER && kin(other.symptom) == Symptom.OVERSTEER
+                || kin(symptom) == Symptom.OVERSTEER && kin(other.symptom) == Symptom.UNDERSTEER;
+        return opposite && phase.isPresent() && phase.equals(other.phase) && agrees(speed, other.speed)
+                && agrees(turn, other.turn);
+    }
+
+    private static Symptom kin(Symptom symptom) {
+        return symptom == Symptom.SNAP_OVERSTEER ? Symptom.OVERSTEER : symptom;
+    }
+
+    private static <T> boolean agrees(Optional<T> one, Optional<T> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
     /** In words, as far as things were said: {@code clear understeer at entry in slow corners, every lap}. */

@@ -9,6 +9,7 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Witness;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -72,6 +73,13 @@ public record Tried(Change change, Moved moved, Outcome outcome, On on, Trial tr
         return new Tried(change, Moved.UNNOTED, outcome, On.ALL, Trial.UNNOTED);
     }
 
+    /** The entries of one trial, which was judged for several complaints. */
+    public static String text(List<Tried> entries) {
+        StringBuilder text = new StringBuilder(entries.get(0).text());
+        entries.subList(1, entries.size()).forEach(entry -> text.append("; ").append(entry.told()));
+        return text.toString();
+    }
+
     /** How it was found out, and what came of it: {@code on run 4, 9 laps: no effect on understeer at entry}. */
     public String text() {
         StringBuilder text = new StringBuilder(trial.run.map(number -> "on run " + number).orElse("before"));
@@ -84,7 +92,10 @@ public record Tried(Change change, Moved moved, Outcome outcome, On on, Trial tr
         if (trial.elsewhere) {
             text.append(", on another track or on other tyres");
         }
-        text.append(": ").append(outcome.told());
-        return text.append(on.text().isEmpty() ? "" : (outcome == Outcome.SAME ? " on " : ", ") + on.text()).toString();
+        return text.append(": ").append(told()).toString();
+    }
+
+    private String told() {
+        return outcome.told() + (on.text().isEmpty() ? "" : (outcome == Outcome.SAME ? " on " : ", ") + on.text());
     }
 }

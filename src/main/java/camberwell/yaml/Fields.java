@@ -29,6 +29,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 public final class Fields {
 
     private static final int LONGEST_COUNT = 9;
+    private static final List<String> YES_NO = List.of("yes", "no", "true", "false");
 
     private final MappingNode map;
     private final Document in;
@@ -277,6 +278,11 @@ public final class Fields {
                     + Document.kind(node));
             return Optional.empty();
         });
+    }
+
+    /** Whether the key says yes; no where it is not there. */
+    public boolean yes(String key) {
+        return choice(key, YES_NO).filter(it -> it.equals("yes") || it.equals("true")).isPresent();
     }
 
     /** A change, written {@code front-camber less-negative}. */

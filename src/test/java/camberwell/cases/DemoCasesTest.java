@@ -78,7 +78,12 @@ class DemoCasesTest {
         Set<String> cautions = advice.cautions().stream().map(Note::name).collect(Collectors.toSet());
         expected.cautions().stream().filter(caution -> !cautions.contains(note(caution)))
                 .forEach(caution -> wrong.add("the caution " + caution + " is missing"));
-        assertTrue(wrong.isEmpty(), () -> String.join("\n", wrong) + "\n\nranked: " + ranked + "\nfindings: "
+        Set<String> driving = advice.driving().stream().map(it -> it.note().name()).collect(Collectors.toSet());
+        expected.driving().stream().filter(habit -> !driving.contains(note(habit)))
+                .forEach(habit -> wrong.add("the driver should be told: " + habit));
+        expected.notDriving().stream().filter(habit -> driving.contains(note(habit)))
+                .forEach(habit -> wrong.add("the driver should not be told: " + habit));
+        assertTrue(wrong.isEmpty(), () -> name + ": " + String.join("\n", wrong) + "\n\nranked: " + ranked + "\nfindings: "
                 + advice.findings().stream().map(it -> it.id() + " " + it.certainty()).toList());
     }
 

@@ -20,9 +20,12 @@ import java.util.Optional;
  * @param withholdsBalance whether every balance change has to wait
  * @param drivingFirst whether the driver has to try something first, or must not be told to; open where it may be
  * @param cautions that must not be missing
+ * @param driving habits that the driver has to be told of
+ * @param notDriving habits that he must not be told of
  */
 record Expectation(List<Top> top, List<String> never, Optional<String> changes, List<String> likely,
-        List<String> unlikely, boolean withholdsBalance, Optional<Boolean> drivingFirst, List<String> cautions) {
+        List<String> unlikely, boolean withholdsBalance, Optional<Boolean> drivingFirst, List<String> cautions,
+        List<String> driving, List<String> notDriving) {
 
     /** A change, as in {@code front-toe toe-out}, and the rank that it has to reach. */
     record Top(String change, int among) {
@@ -33,14 +36,15 @@ record Expectation(List<Top> top, List<String> never, Optional<String> changes, 
 
     private record File(List<Top> top, List<String> never, String changes, List<String> likely, List<String> unlikely,
             @JsonProperty("withholds-balance") boolean withholdsBalance,
-            @JsonProperty("driving-first") Boolean drivingFirst, List<String> cautions) {
+            @JsonProperty("driving-first") Boolean drivingFirst, List<String> cautions, List<String> driving,
+            @JsonProperty("not-driving") List<String> notDriving) {
     }
 
     static Expectation of(String name) throws IOException {
         File file = YAML.readValue(FOLDER.resolve(name + ".yaml").toFile(), File.class);
         return new Expectation(list(file.top), list(file.never), Optional.ofNullable(file.changes), list(file.likely),
                 list(file.unlikely), file.withholdsBalance, Optional.ofNullable(file.drivingFirst),
-                list(file.cautions));
+                list(file.cautions), list(file.driving), list(file.notDriving));
     }
 
     private static <T> List<T> list(List<T> list) {

@@ -166,6 +166,18 @@ class ExperienceTest {
     }
 
     @Test
+    @DisplayName("what helped one complaint and brought another is neither taken further nor put back")
+    void mixed() {
+        Change change = first(run());
+        Advice advice = Paddock.advise(with(run(), on(change, Outcome.BETTER, Symptom.SNAP_OVERSTEER, Phase.EXIT),
+                on(change, Outcome.WORSE, Symptom.UNDERSTEER, Phase.ENTRY)));
+        assertTrue(ranked(advice, change).isEmpty());
+        assertTrue(ranked(advice, change.opposite()).isEmpty());
+        assertTrue(withheld(advice, change).orElseThrow().reason().startsWith(
+                "tried before: it helped, snap oversteer at exit; it got worse, understeer at entry"));
+    }
+
+    @Test
     @DisplayName("what could not be told, or happened on a wet track or long ago, does not stand in the way")
     void notBinding() {
         Change change = first(run());

@@ -61,6 +61,51 @@ class PredictCommandTest {
     }
 
     @Test
+    @DisplayName("each phase is told by the driven car, and what the steady corner cannot show is told by it alone")
+    void phases() throws IOException {
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar softer", "--format", "json");
+        JsonNode json = new ObjectMapper().readTree(outcome.out());
+        assertEquals(List.of("braking", "entry", "lift-off", "mid-corner", "exit", "kerbs"),
+                json.path("phases").findValuesAsText("phase"));
+        JsonNode middle = json.path("phases").get(3).path("steer-beyond-the-turn");
+        assertTrue(middle.path("after").asDouble() > middle.path("before").asDouble() + 0.02, "towards understeer");
+        Outcome damper = run(80, "predict", "--car", COUPE, "--change", "front-bump softer 4", "--format", "json");
+        JsonNode kerbs = new ObjectMapper().readTree(damper.out()).path("phases").get(5).path("thrown-up");
+        assertTrue(kerbs.path("after").asDouble() < kerbs.path("before").asDouble(), "kinder over kerbs");
+        assertTrue(new ObjectMapper().readTree(damper.out()).path("figures").isMissingNode());
+        assertEquals(0, run(40, "predict", "--car", COUPE, "--change", "front-bump softer 4").code());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"corner", "lift-off", "kerb", "bumps", "step-steer", "braking-in-a-turn", "power-off", "power-on"})
+    @DisplayName("a manoeuvre has its measures, its course over time and a drawing")
+    void manoeuvres(String name) throws Exception {
+        Path file = scratch.resolve("run.svg");
+        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-springs stiffer 1", "--manoeuvre", name,
+                "--svg", file.toString());
+        assertEquals(0, outcome.code(), outcome.err());
+        assertTrue(outcome.out().contains("time, s"), outcome.out());
+        assertEquals(2, DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile())
+                .getElementsByTagName("polyline").getLength());
+        JsonNode json = new ObjectMapper().readTree(run(80, "predict", "--car", COUPE, "--change",
+                "front-springs stiffer 1", "--manoeuvre", name, "--format", "json").out());
+        assertEquals(name, json.path("manoeuvre").asText());
+        assertTrue(json.path("history-after").size() > 20);
+        json.path("measures").forEach(measure -> assertTrue(Double.isFinite(measure.path("after").asDouble())));
+    }
+
+    @Test
+    @DisplayName("the throttle closed in a turn: a car with its weight in front turns in, as ISO 9816 measures it")
+    void powerOff() throws IOException {
+        JsonNode json = new ObjectMapper().readTree(run(80, "predict", "--car", "demo-cases/cars/larkspur-hatch.yaml",
+                "--change", "rear-anti-roll-bar softer 1", "--manoeuvre", "power-off", "--format", "json").out());
+        JsonNode ratio = json.path("measures").get(1);
+        assertEquals("yaw-rate-ratio", ratio.path("id").asText());
+        assertTrue(ratio.path("before").asDouble() > 1.02, ratio.toString());
+        assertTrue(ratio.path("after").asDouble() < ratio.path("before").asDouble(), "a softer rear bar calms it");
+    }
+
+    @Test
     @DisplayName("a radius without a speed is driven at the speed that it allows")
     void radius() throws IOException {
         Ran outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar stiffer", "--radius",
@@ -81,7 +126,7 @@ class PredictCommandTest {
         assertEquals(0, outcome.code(), outcome.err());
         var drawing = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
         assertEquals("svg", drawing.getDocumentElement().getTagName());
-        assertEquals(2, drawing.getElementsByTagName("polyline").getLength());
+        assertEquals(3, drawing.getElementsByTagName("polyline").getLength());
         try (var left = Files.list(scratch)) {
             assertEquals(List.of(), left.filter(it -> it.getFileName().toString().startsWith(".")).toList());
         }
@@ -94,7 +139,7 @@ class PredictCommandTest {
         "front-anti-roll-bar softer 9 | has only 3 steps left that way",
         "front-anti-roll-bar softer 0 | steps are a whole number",
         "front-anti-roll-bar | say adjuster, direction and steps",
-        "front-bump softer 1 | is not in the model",
+        "rear-pressure lower 1 | is not in the models",
         "front-wing more 1 | is not known here"})
     @DisplayName("a change that cannot be made is told in a sentence")
     void wrongChanges(String change, String told) {
@@ -106,7 +151,8 @@ class PredictCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"--speed | 80 | should be a speed", "--speed | 900 km/h | is not between",
-        "--radius | 1 m | is not between", "--phase | apex | is one of", "--surface | snow | is not known here"})
+        "--radius | 1 m | is not between", "--phase | apex | is one of", "--surface | snow | is not known here",
+        "--manoeuvre | swerve | is not known here"})
     @DisplayName("a turn that makes no sense is told in a sentence")
     void wrongTurns(String option, String value, String told) {
         Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", option, value);
@@ -130,7 +176,7 @@ class PredictCommandTest {
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertEquals(0, json.path("counts").path("differs").asInt(), outcome.err());
         assertEquals(0, outcome.code());
-        assertEquals(9, json.path("cars").size());
+        assertEquals(14, json.path("cars").size());
         assertTrue(run(80, "rules", "audit").out().contains("CommonRoad vehicle 2"));
     }
 }

@@ -67,9 +67,8 @@ final class Paddock {
     /** The car and the day of a case, and what was tried before, with nothing said or measured. */
     static Case untold(Case run) {
         Conditions day = run.conditions();
-        return new Case(run.title(), run.source(), run.car(), new Conditions(Conditions.UNKNOWN.surface(), day.air(),
-                Optional.empty(), day.coldTyres(), day.altitude(), Turn.BOTH), Map.of(), List.of(), run.earlier(),
-                run.carFile(), run.setup(), run.tried());
+        return run.withConditions(new Conditions(Conditions.UNKNOWN.surface(), day.air(), Optional.empty(),
+                day.coldTyres(), day.altitude(), Turn.BOTH)).withTyres(Map.of()).withReports(List.of());
     }
 
     /** Answers a debrief as the driver and the coach of one case would who know all of it and no more. */

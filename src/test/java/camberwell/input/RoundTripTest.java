@@ -11,6 +11,9 @@ import camberwell.car.TyreSpec;
 import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
+import camberwell.run.Lap;
+import camberwell.run.Made;
 import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
@@ -22,6 +25,7 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Drive;
+import camberwell.vocabulary.LapFlag;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Phase;
@@ -38,7 +42,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -171,7 +177,24 @@ class RoundTripTest {
             }
             List<Report> reports = IntStream.range(0, random.nextInt(4)).mapToObj(it -> report()).toList();
             return new Case("Run " + random.nextInt(), file.toString(), car.with(setup), conditions(), tyres, reports,
-                    List.of(), carFile.map(Path::toString), setup, tried(car));
+                    List.of(), carFile.map(Path::toString), setup, tried(car), driven(car));
+        }
+
+        private Driven driven(Car car) {
+            Driven.Sheet sheet = new Driven.Sheet(maybe(() -> 1 + random.nextInt(999)),
+                    maybe(() -> LocalDateTime.of(2026, 1 + random.nextInt(12), 3, random.nextInt(24), 20)),
+                    maybe(() -> "Driver: " + random.nextInt()), maybe(() -> "no"), maybe(() -> "2"),
+                    random.nextBoolean());
+            List<Lap> laps = IntStream.range(0, random.nextInt(5)).mapToObj(it -> {
+                Optional<Double> seconds = maybe(() -> 90 + Math.rint(random.nextDouble() * 1000) / 1000);
+                EnumSet<LapFlag> flags = EnumSet.noneOf(LapFlag.class);
+                if (seconds.isEmpty() || random.nextBoolean()) {
+                    flags.add(one(LapFlag.values()));
+                }
+                return new Lap(seconds, flags);
+            }).toList();
+            List<Made> changed = tried(car).stream().map(it -> new Made(it.change(), it.moved())).toList();
+            return new Driven(sheet, changed, laps, maybe(() -> one(Outcome.values())), tried(car));
         }
 
         private List<Tried> tried(Car car) {

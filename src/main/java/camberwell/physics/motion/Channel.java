@@ -44,6 +44,16 @@ public enum Channel {
     SPINNING,
     /** Speed of the right driven wheel less that of the left one, m/s. */
     WHEEL_SPEED_DIFFERENCE,
+    /** Torque about the steering axes of the front wheels, by their side forces, N m. */
+    STEERING_TORQUE,
+    /** How far the front wheel that is pressed in most has come up from where it stands at rest, m. */
+    FRONT_TRAVEL,
+    /** The same at the rear. */
+    REAR_TRAVEL,
+    /** Sliding power of the front tyres, W. */
+    FRONT_SCRUB,
+    /** The same at the rear. */
+    REAR_SCRUB,
     /** Loads, N. */
     LOAD_FRONT_LEFT, LOAD_FRONT_RIGHT, LOAD_REAR_LEFT, LOAD_REAR_RIGHT;
 
@@ -54,7 +64,7 @@ public enum Channel {
     }
 
     /** Load of a wheel. */
-    static Channel load(int wheel) {
+    public static Channel load(int wheel) {
         return ALL[LOAD_FRONT_LEFT.ordinal() + wheel];
     }
 }

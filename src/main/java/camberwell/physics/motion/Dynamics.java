@@ -57,6 +57,8 @@ final class Dynamics {
     /** Slip angle of each wheel, rad, and longitudinal slip, as they are and not as the tyre answers. */
     final double[] slip = new double[4];
     final double[] kappa = new double[4];
+    /** Travel of each wheel towards the body from rest, m. */
+    final double[] compression = new double[4];
     /** Lateral and longitudinal acceleration along the car's axes, m/s². */
     double lateral;
     double longitudinal;
@@ -100,7 +102,6 @@ final class Dynamics {
     private final double[] sliding = new double[4];
     private final double[] heading = new double[8];
     private final double[] force = new double[4];
-    private final double[] compression = new double[4];
     private final double[] rolled = new double[4];
     private final double[] stiffness = new double[4];
     private final double[] shift = new double[4];

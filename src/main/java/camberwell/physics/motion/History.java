@@ -71,6 +71,11 @@ public final class History {
         set(Channel.REAR_LOCKING, slip.locking(2));
         set(Channel.SPINNING, slip.spinning());
         set(Channel.WHEEL_SPEED_DIFFERENCE, slip.difference());
+        set(Channel.STEERING_TORQUE, slip.steeringTorque());
+        set(Channel.FRONT_TRAVEL, Math.max(motion.travel(0), motion.travel(1)));
+        set(Channel.REAR_TRAVEL, Math.max(motion.travel(2), motion.travel(3)));
+        set(Channel.FRONT_SCRUB, slip.scrub(0) + slip.scrub(1));
+        set(Channel.REAR_SCRUB, slip.scrub(2) + slip.scrub(3));
         for (int wheel = 0; wheel < 4; wheel++) {
             set(Channel.load(wheel), motion.load(wheel));
         }

@@ -25,7 +25,7 @@ public interface Manoeuvre {
     record Part(Phase phase, Channel over, double from, double to) {
 
         /** Whether a moment of a run lies in it. */
-        boolean holds(History history, int moment) {
+        public boolean holds(History history, int moment) {
             double place = history.at(over, moment);
             return place >= from && place < to;
         }

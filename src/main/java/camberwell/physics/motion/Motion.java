@@ -219,6 +219,11 @@ public final class Motion {
         return dynamics.along[wheel];
     }
 
+    /** How far a wheel has come up towards the body from where it stands at rest, m. */
+    public double travel(int wheel) {
+        return dynamics.compression[wheel];
+    }
+
     /** Speed of a wheel about its axle, rad/s. */
     public double spin(int wheel) {
         return state[State.SPIN + wheel];

@@ -1,7 +1,12 @@
 package camberwell.physics.motion;
 
+import camberwell.physics.VehicleModel;
+
 /** How hard the tyres are worked at an instant, by axle. */
 record VehicleSlip(Motion motion) {
+
+    /** Pneumatic trail of a tyre at a quarter of the car's weight and no slip, m: common practice, no source. */
+    private static final double TRAIL = 0.03;
 
     /** Mean front less mean rear slip angle of the axles' middles, rad. */
     double understeer() {
@@ -40,5 +45,30 @@ record VehicleSlip(Motion motion) {
     double difference() {
         int left = motion.car().vehicle().driveFrontFraction() < 1.0 ? 2 : 0;
         return motion.car().vehicle().wheelRadius() * (motion.spin(left + 1) - motion.spin(left));
+    }
+
+    /**
+     * Torque of the side forces about the steering axes: the mechanical trail that the caster gives, and the tyre's own,
+     * a part of the half length of its contact that shrinks as it nears its peak (H. B. Pacejka, Tire and Vehicle
+     * Dynamics, brush model, from memory).
+     */
+    double steeringTorque() {
+        double caster = motion.car().vehicle().steeringAxis().caster();
+        double mechanical = motion.car().vehicle().wheelRadius() * Math.tan(caster);
+        double torque = 0.0;
+        for (int wheel = 0; wheel < 2; wheel++) {
+            double standing = motion.car().vehicle().mass() * VehicleModel.GRAVITY / 4.0;
+            double grown = Math.sqrt(motion.load(wheel) / standing);
+            double own = TRAIL * grown * Math.max(0.0, 1.0 - motion.saturation(wheel));
+            torque += motion.across(wheel) * (mechanical + own);
+        }
+        return Math.abs(torque);
+    }
+
+    /** Power that a tyre's sliding takes, W. */
+    double scrub(int wheel) {
+        double across = motion.across(wheel) * motion.speed() * Math.sin(motion.slip(wheel));
+        double along = motion.along(wheel) * motion.speed() * motion.longitudinalSlip(wheel);
+        return Math.abs(across) + Math.abs(along);
     }
 }

@@ -1,0 +1,197 @@
+package camberwell.cli;
+
+import camberwell.history.Book;
+import camberwell.history.Changes;
+import camberwell.history.History;
+import camberwell.history.Judgement;
+import camberwell.input.CaseFile;
+import camberwell.input.CaseReader;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.report.Page;
+import camberwell.report.RunsJson;
+import camberwell.report.RunsText;
+import camberwell.run.Case;
+import camberwell.run.Conditions;
+import camberwell.run.Driven;
+import camberwell.run.Lap;
+import camberwell.run.Made;
+import camberwell.run.Report;
+import camberwell.vocabulary.Outcome;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code camberwell runs add}: a run into the book. */
+@Command(name = "add", mixinStandardHelpOptions = true,
+        description = {"Enters a run into the book, under the next number.",
+            "Without a case it carries on from the last run: the same car, day and settings; say what is new."},
+        footer = {"", "Examples:",
+            "  camberwell runs add friday.yaml --driver Ada --track Home",
+            "  camberwell runs add --changed \"rear-toe toe-in 2\" \\",
+            "      --laps \"out 92.41 92.39 95.87 traffic 92.30\" \\",
+            "      --complaint \"understeer entry slow slight\""})
+final class RunsAddCommand implements Callable<Integer> {
+
+    private final Console console;
+
+    @Parameters(paramLabel = "CASE", arity = "0..1", description = "A case file, or - for standard input.")
+    private String name;
+
+    @Mixin
+    private BookOption book;
+
+    @Option(names = "--car", paramLabel = "CAR",
+            description = "The car's file, or the name of a car that has runs in the book.")
+    private String car;
+
+    @Option(names = "--laps", paramLabel = "LAPS", description = {"Lap times in the order they were driven: 92.41 or "
+            + "1:32.41, each with what made it no ordinary lap: out, in, pit, flag, traffic, mistake, cut."})
+    private List<String> laps = List.of();
+
+    @Option(names = "--changed", paramLabel = "CHANGE",
+            description = "What was changed since the last run: \"rear-toe toe-in 2\", with the steps; 1 if left out.")
+    private List<String> changed = List.of();
+
+    @Option(names = "--set", paramLabel = "ADJUSTER=SETTING",
+            description = "Where an adjuster stands now: \"rear-toe=0.25 deg\".")
+    private List<String> settings = List.of();
+
+    @Option(names = "--complaint", paramLabel = "WORDS",
+            description = "What the car did: \"understeer entry slow strong some-laps\". Can be given again.")
+    private List<String> complaints = List.of();
+
+    @Option(names = "--verdict", paramLabel = "OUTCOME", converter = TypedWord.OfOutcome.class,
+            description = "The driver's own: better, same, worse or unclear, against the run before.")
+    private Outcome verdict;
+
+    @Option(names = "--driver", paramLabel = "NAME", description = "Who drove.")
+    private String driver;
+
+    @Option(names = "--track", paramLabel = "NAME", description = "Where.")
+    private String track;
+
+    @Option(names = "--tyre-set", paramLabel = "NAME", description = "Which tyres.")
+    private String tyreSet;
+
+    @Option(names = "--date", paramLabel = "DATE", description = "2026-05-03 or 2026-05-03T10:20; now by default.")
+    private String date;
+
+    @Option(names = "--rebuilt", description = "The car was rebuilt before it: what was learned holds no longer.")
+    private boolean rebuilt;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    private Format format;
+
+    RunsAddCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Optional<Case> given = name == null ? Optional.empty() : Optional.of(readCase());
+        // Everything that can be wrong is found out before a book is begun.
+        List<Report> felt = complaints.stream().map(text -> ComplaintWords.parse("--complaint", text)).toList();
+        List<Lap> driven = laps();
+        Optional<LocalDateTime> when = date();
+        Optional<Path> carFile = Optional.ofNullable(car).map(console::path).filter(Files::isRegularFile);
+        Optional<Case> fromCar = given.isPresent() ? Optional.empty() : carFile.map(RunsAddCommand::untold);
+        Book runs = book.begin(console);
+        Optional<String> wanted = given.or(() -> fromCar).map(run -> run.car().name())
+                .or(() -> Optional.ofNullable(car));
+        Optional<Case> before = BookOption.last(runs, wanted);
+        Case base = given.or(() -> fromCar.filter(run -> before.isEmpty()))
+                .or(() -> before.map(run -> carriedOn(run, carFile))).orElseThrow(() -> new ProblemsException(Problem.of(
+                        "runs add", car == null ? "the book has no run to carry on from; give a case, or the car with "
+                        + "--car FILE" : "the book has no run of a car called \"" + car + "\", and there is no such file",
+                        Optional.empty())));
+        Case run = SettingWords.apply(base, changed, settings);
+        run = run.withSetup(Changes.setup(run.car()));
+        if (!felt.isEmpty()) {
+            List<Report> all = new ArrayList<>(run.reports());
+            all.addAll(felt);
+            run = run.withReports(all);
+        }
+        List<Made> made = before.isPresent() && before.get().car().name().equals(run.car().name())
+                ? Changes.between(before.get().car(), run.car()) : List.of();
+        Driven old = run.driven();
+        Driven.Sheet sheet = new Driven.Sheet(Optional.empty(), when.or(() -> old.sheet().date())
+                .or(() -> Optional.of(LocalDateTime.now().truncatedTo(ChronoUnit.MINUTES))),
+                Optional.ofNullable(driver).or(() -> old.sheet().driver()),
+                Optional.ofNullable(track).or(() -> old.sheet().track()),
+                Optional.ofNullable(tyreSet).or(() -> old.sheet().tyreSet()), rebuilt || old.sheet().rebuilt());
+        run = run.withDriven(new Driven(sheet, made, driven.isEmpty() ? old.laps() : driven,
+                Optional.ofNullable(verdict).or(old::verdict), old.judged()));
+        Book.Page page = runs.add(run);
+        tell(runs, page);
+        return ExitCode.DONE;
+    }
+
+    private Case readCase() {
+        CaseFile file = CaseInput.read(new CaseReader(), console, name);
+        file.warnings().stream().filter(warning -> !warning.message().startsWith("neither"))
+                .forEach(warning -> console.err().println(console.shown(warning.text())));
+        return name.equals("-") ? file.run() : file.run().withSource(console.path(name).toString());
+    }
+
+    private static Case untold(Path file) {
+        return new Case("", file.toString(), new CaseReader().readCar(file), Conditions.UNKNOWN, Map.of(), List.of(),
+                List.of(), Optional.of(file.toString()), Map.of());
+    }
+
+    /** The same car, day and settings; what was felt, read and timed is of the run before. */
+    private static Case carriedOn(Case run, Optional<Path> carFile) {
+        Driven.Sheet sheet = run.driven().sheet();
+        Driven fresh = Driven.UNKNOWN.on(new Driven.Sheet(Optional.empty(), Optional.empty(), sheet.driver(),
+                sheet.track(), sheet.tyreSet(), false));
+        Case carried = carFile.isEmpty() ? run : run.ofCar(new CaseReader().readCar(carFile.get()),
+                carFile.map(Path::toString));
+        return carried.withTitle("").withReports(List.of()).withTyres(Map.of()).withTried(List.of())
+                .withEarlier(List.of()).withDriven(fresh);
+    }
+
+    private List<Lap> laps() {
+        List<Lap> all = new ArrayList<>();
+        for (String text : laps) {
+            LapWords.parse("--laps", text).forEach(all::add);
+        }
+        return all;
+    }
+
+    private Optional<LocalDateTime> date() {
+        if (date == null) {
+            return Optional.empty();
+        }
+        Optional<LocalDateTime> when = CaseReader.date(date);
+        if (when.isEmpty()) {
+            throw new ProblemsException(Problem.of("--date " + date, "is no date; write 2026-05-03 or 2026-05-03T10:20",
+                    Optional.empty()));
+        }
+        return when;
+    }
+
+    private void tell(Book runs, Book.Page page) throws IOException {
+        Case run = runs.read(page);
+        Optional<Judgement> judgement = History.of(runs, run.car().name()).judgement(page.number(), Optional.empty());
+        String file = console.shown(page.file().toString());
+        if (format != Format.TEXT) {
+            Output.tree(console, format, RunsJson.run(run, judgement, file));
+            return;
+        }
+        Page screen = new Page(console.width(), console.styled());
+        screen.paragraph(0, "Entered as run " + page.number() + ": " + file);
+        new RunsText(screen).brief(run, judgement);
+        console.out().print(screen);
+    }
+}

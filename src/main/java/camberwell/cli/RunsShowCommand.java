@@ -1,0 +1,51 @@
+package camberwell.cli;
+
+import camberwell.history.Book;
+import camberwell.history.History;
+import camberwell.history.Judgement;
+import camberwell.report.Page;
+import camberwell.report.RunsJson;
+import camberwell.report.RunsText;
+import camberwell.run.Case;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code camberwell runs show}: all of one run. */
+@Command(name = "show", mixinStandardHelpOptions = true,
+        description = "Shows a run: its set-up, every lap and whether it counts, what came of the change before it.",
+        footer = {"", "Example:", "  camberwell runs show 7"})
+final class RunsShowCommand implements Callable<Integer> {
+
+    private final Console console;
+
+    @Parameters(paramLabel = "RUN", description = "Its number.", converter = RunNumber.class)
+    private int number;
+
+    @Mixin
+    private BookOption book;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    private Format format;
+
+    RunsShowCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Book runs = book.open(console);
+        Book.Page page = runs.page(number);
+        Case run = runs.read(page);
+        Optional<Judgement> judgement = History.upTo(runs, run).judgement(number, Optional.empty());
+        Page screen = new Page(console.width(), console.styled());
+        new RunsText(screen).whole(run, judgement);
+        Output.either(console, format, screen,
+                RunsJson.run(run, judgement, console.shown(page.file().toString())));
+        return ExitCode.DONE;
+    }
+}

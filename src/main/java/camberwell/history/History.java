@@ -1,0 +1,158 @@
+package camberwell.history;
+
+import camberwell.run.Case;
+import camberwell.run.Driven;
+import camberwell.run.Tried;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The last runs of one car, oldest first.
+ *
+ * @param runs at most {@link #MOST}: what lies further back weighs a sixteenth and less
+ */
+public record History(List<Case> runs) {
+
+    /** How many runs are looked at; with a half-life of ten runs the last of them weighs 1/16. */
+    public static final int MOST = 40;
+    /** Earlier runs with tread temperatures, from which the size of a camber change is learned. */
+    private static final int EARLIER = 5;
+
+    /** Copies the list. */
+    public History {
+        runs = List.copyOf(runs);
+    }
+
+    /** The history of the car of that name. */
+    public static History of(Book book, String carName) {
+        return of(book, carName, Integer.MAX_VALUE);
+    }
+
+    /** What was known when {@code now} was driven, where it is a run of the book; else all that is known. */
+    public static History knownTo(Book book, Case now) {
+        Optional<Integer> number = now.driven().sheet().number();
+        boolean itsOwn = number.isPresent() && book.pages(now.car().name()).stream()
+                .anyMatch(page -> page.number() == number.get());
+        return of(book, now.car().name(), itsOwn ? number.get() : Integer.MAX_VALUE);
+    }
+
+    /** The history of the car of {@code run} around that run: what was before it and the one after it. */
+    public static History upTo(Book book, Case run) {
+        int number = number(run);
+        return of(book, run.car().name(), book.pages(run.car().name()).stream().mapToInt(Book.Page::number)
+                .filter(other -> other > number).min().orElse(number));
+    }
+
+    private static History of(Book book, String carName, int last) {
+        List<Book.Page> pages = book.pages(carName);
+        List<Case> runs = new ArrayList<>();
+        for (int i = pages.size() - 1; i >= 0 && runs.size() < MOST; i--) {
+            if (pages.get(i).number() > last) {
+                continue;
+            }
+            Case run = book.read(pages.get(i));
+            if (run.car().name().equals(carName)) {
+                runs.add(run);
+            }
+        }
+        Collections.reverse(runs);
+        return new History(runs);
+    }
+
+    /** The last run. */
+    public Optional<Case> last() {
+        return runs.isEmpty() ? Optional.empty() : Optional.of(runs.get(runs.size() - 1));
+    }
+
+    /** The run before the one of that number. */
+    public Optional<Case> before(int number) {
+        Case found = null;
+        for (Case run : runs) {
+            if (number(run) < number) {
+                found = run;
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    private static int number(Case run) {
+        return run.driven().sheet().number().orElse(0);
+    }
+
+    /** What came of the changes before the run of that number; empty for the first run. */
+    public Optional<Judgement> judgement(int number, Optional<Double> leastGain) {
+        for (int i = 1; i < runs.size(); i++) {
+            if (number(runs.get(i)) == number) {
+                return Optional.of(judged(i, leastGain));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Judgement judged(int i, Optional<Double> leastGain) {
+        Optional<Case> again = i + 1 < runs.size() && Changes.none(runs.get(i - 1).car(), runs.get(i + 1).car())
+                ? Optional.of(runs.get(i + 1)) : Optional.empty();
+        return Judgement.of(runs.get(i - 1), runs.get(i), again, leastGain);
+    }
+
+    /** Every judgement on runs with a change, oldest first. */
+    public List<Judgement> judgements(Optional<Double> leastGain) {
+        List<Judgement> all = new ArrayList<>();
+        for (int i = 1; i < runs.size(); i++) {
+            Judgement judgement = judged(i, leastGain);
+            if (!judgement.changes().isEmpty()) {
+                all.add(judgement);
+            }
+        }
+        return all;
+    }
+
+    /** What was tried on the car since it was last rebuilt, as it bears on {@code now}. */
+    public List<Tried> tried(Case now) {
+        List<Tried> tried = new ArrayList<>();
+        for (int i = 1; i < runs.size(); i++) {
+            if (runs.get(i).driven().sheet().rebuilt()) {
+                tried.clear();
+                continue;
+            }
+            int ago = runs.size() - 1 - i;
+            boolean elsewhere = elsewhere(runs.get(i).driven().sheet(), now.driven().sheet());
+            for (Tried outcome : judged(i, Optional.empty()).outcomes()) {
+                Tried.Trial trial = outcome.trial();
+                tried.add(new Tried(outcome.change(), outcome.moved(), outcome.outcome(), outcome.on(),
+                        new Tried.Trial(trial.run(), Optional.of(ago), trial.laps(), trial.together(),
+                                trial.witness(), trial.surface(), elsewhere)));
+            }
+        }
+        return tried;
+    }
+
+    private static boolean elsewhere(Driven.Sheet then, Driven.Sheet now) {
+        return differ(then.track(), now.track()) || differ(then.tyreSet(), now.tyreSet());
+    }
+
+    private static boolean differ(Optional<String> one, Optional<String> other) {
+        return one.isPresent() && other.isPresent() && !one.equals(other);
+    }
+
+    /** {@code now} with what the book knows of its car: what was tried, and earlier tread temperatures. */
+    public Case inform(Case now) {
+        List<Tried> tried = new ArrayList<>(tried(now));
+        tried.addAll(now.tried());
+        Case informed = now.withTried(tried);
+        if (!now.earlier().isEmpty()) {
+            return informed;
+        }
+        List<Case> earlier = new ArrayList<>();
+        for (int i = runs.size() - 1; i >= 0 && earlier.size() < EARLIER; i--) {
+            Case run = runs.get(i);
+            boolean itself = run.driven().sheet().number().equals(now.driven().sheet().number());
+            if (!run.tyres().isEmpty() && !itself) {
+                earlier.add(0, run);
+            }
+        }
+        return informed.withEarlier(earlier);
+    }
+}

@@ -1,0 +1,197 @@
+package camberwell.observe;
+
+import camberwell.car.Car;
+import camberwell.car.Dimension;
+import camberwell.channel.ChannelMap;
+import camberwell.channel.Kind;
+import camberwell.channel.Limits;
+import camberwell.channel.Log;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.run.Report;
+import camberwell.units.Figures;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads a run off its log: from motion to laps, corners and phases, and from those to complaints. */
+public final class Observer {
+
+    /** Where the car's file says nothing: common practice, no source. */
+    private static final double WHEELBASE = 2.6;
+    private static final double TRACK = 1.55;
+    /** Ratios of a steering that are none: judgement, no source. */
+    private static final double LEAST_RATIO = 0.7;
+    private static final double MOST_RATIO = 45;
+
+    private final Log log;
+    private final boolean sidesKnown;
+    private final Car car;
+    private final ChannelMap channels;
+    private final Limits limits;
+    private final Trace trace;
+    private final List<String> doubts = new ArrayList<>();
+
+    private Observer(Log log, boolean sidesKnown, Car car, ChannelMap channels, Limits limits) {
+        this.log = log;
+        this.sidesKnown = sidesKnown;
+        this.car = car;
+        this.channels = channels;
+        this.limits = limits;
+        this.trace = new Trace(log);
+    }
+
+    /**
+     * What the log shows.
+     *
+     * @param log with its units and signs settled
+     * @param sidesKnown whether left and right are certain
+     * @throws ProblemsException if there is no lap or no corner to read anything from
+     */
+    public static Observed observe(Log log, boolean sidesKnown, Car car, ChannelMap channels, Limits limits) {
+        return new Observer(log, sidesKnown, car, channels, limits).observe();
+    }
+
+    private Observed observe() {
+        LapFinder finder = new LapFinder(trace, limits);
+        List<Lap> all = finder.find();
+        List<Lap> laps = all.stream().filter(Lap::counts).toList();
+        if (laps.isEmpty()) {
+            throw new ProblemsException(Problem.of(log.name(), all.isEmpty() ? "the log is shorter than five seconds"
+                    : "there is no whole lap in it: lap " + all.get(all.size() - 1).number() + " is left out ("
+                            + all.get(all.size() - 1).leftOut().orElse("") + "); log at least one lap from line to line",
+                    Optional.empty()));
+        }
+        CornerMap map = CornerMap.of(trace, laps, limits);
+        if (map.corners().isEmpty()) {
+            throw new ProblemsException(Problem.of(log.name(), "no corner is found in it: nowhere does the path bend so "
+                    + "that the car is asked for " + Figures.fixed(limits.of("corners.turn-on"), 0) + " m/s² to the side; "
+                    + "are the units of speed, yaw rate and lateral acceleration right?", Optional.empty()));
+        }
+        Dampers dampers = new Dampers(trace, limits);
+        boolean[] struck = dampers.strikes();
+        List<LapPhases> phases = laps.stream()
+                .map(lap -> LapPhases.of(trace, map.way(trace, lap, limits), map, struck, limits)).toList();
+        Optional<ReferenceLine> line = trace.hasSteering() ? line() : Optional.empty();
+        Slides slides = new Slides(trace, line, phases, map, limits);
+        Habits habits = new Habits(new Driving(trace, phases, map, slides.beyond(), limits), laps, map, limits);
+        Complaints complaints = new Complaints(laps, map, sidesKnown, limits, habits);
+        List<Report> reports = new ArrayList<>(balance(slides, complaints));
+        WheelSlip slip = new WheelSlip(trace, phases, line, toFront(), track(), limits);
+        reports.addAll(WheelComplaints.of(slip, car, phases, complaints, limits));
+        if (dampers.there() && line.isPresent()) {
+            reports.addAll(complaints.of(Dampers.kerbs(slides.measure(Symptom.UNDERSTEER)),
+                    Dampers.afterStrikes(phases, trace, slides.beyond(), limits)));
+        }
+        for (Axle axle : Axle.values()) {
+            reports.addAll(complaints.of(dampers.bottoming(axle), dampers.stops(axle, phases)));
+        }
+        TyreTrace tyres = new TyreTrace(trace, all, limits);
+        reports.addAll(tyres.complaints(car));
+        reports.sort(Comparator.comparingDouble((Report report) -> -report.measured().orElseThrow().certainty())
+                .thenComparing(Report::symptom).thenComparing(Report::text));
+        missing(slip, dampers, laps);
+        List<String> told = new ArrayList<>(log.doubts());
+        told.addAll(doubts);
+        return new Observed(log, all.stream().map(lap -> new Observed.LapTold(lap.number(), lap.seconds(), lap.leftOut()))
+                .toList(), finder.how(), map.corners().stream().map(Observer::told).toList(),
+                line.map(it -> new Observed.LineTold(it.ratio(), it.gradientDegreesPerG(), Math.toDegrees(it.scatter()),
+                        it.wheelbase(), slides.measure(Symptom.UNDERSTEER).starts())),
+                reports, habits.found(), tyres.readings(), Cells.of(slides, map, laps.size()), told,
+                Drawings.of(reports, slides, phases, map, trace, laps));
+    }
+
+    private static Observed.CornerTold told(Corner corner) {
+        return new Observed.CornerTold(corner.number(), corner.turn() == Turn.LEFT ? "left" : "right",
+                corner.speed().id(), corner.from(), corner.to(), corner.slowest() * 3.6);
+    }
+
+    /** Slides of either axle; where the rear lets go at once, that is told and not the slide as well. */
+    private List<Report> balance(Slides slides, Complaints complaints) {
+        List<Report> reports = new ArrayList<>();
+        for (Symptom symptom : List.of(Symptom.SNAP_OVERSTEER, Symptom.UNDERSTEER, Symptom.OVERSTEER)) {
+            for (Report report : complaints.of(slides.measure(symptom), slides.of(symptom))) {
+                boolean snapped = symptom == Symptom.OVERSTEER && reports.stream().anyMatch(other ->
+                        other.symptom() == Symptom.SNAP_OVERSTEER && other.phase().equals(report.phase())
+                                && other.speed().equals(report.speed())
+                                && certainty(other) > 0.4 * certainty(report));
+                if (!snapped) {
+                    reports.add(report);
+                }
+            }
+        }
+        return reports;
+    }
+
+    private static double certainty(Report report) {
+        return report.measured().orElseThrow().certainty();
+    }
+
+    private Optional<ReferenceLine> line() {
+        double wheelbase = car.dimension(Dimension.WHEELBASE).map(it -> it.si()).orElse(WHEELBASE);
+        if (car.dimension(Dimension.WHEELBASE).isEmpty()) {
+            doubts.add("the car's file gives no wheelbase; " + Figures.fixed(WHEELBASE, 1) + " m stand for it, and slip "
+                    + "angles are wrong by as much as that is");
+        }
+        OptionalDouble known = channels.steeringRatio();
+        Optional<ReferenceLine> line = ReferenceLine.fit(trace, wheelbase, known, limits);
+        boolean stated = channels.columns().containsKey(camberwell.channel.Channel.of(Kind.STEERING))
+                || known.isPresent();
+        if (line.isPresent() && !stated && line.get().ratio() > 0 && line.get().ratio() < LEAST_RATIO) {
+            // Radians taken for degrees, or a share of the lock: the ratio takes any of them up.
+            log.rescaleSteering(Math.toDegrees(1));
+            line = ReferenceLine.fit(trace, wheelbase, known, limits);
+        }
+        if (line.isEmpty()) {
+            doubts.add("too little moderate cornering to find the car's own line: nothing is said of its balance");
+        } else if (!(line.get().ratio() > LEAST_RATIO && line.get().ratio() < MOST_RATIO)) {
+            doubts.add("the steering does not turn the car as a steering does (a ratio of "
+                    + Figures.fixed(line.get().ratio(), 2) + "): nothing is said of its balance. Is the column right? The "
+                    + "ratio can be given as \"steering-ratio: 14\" in a file for --channels");
+            return Optional.empty();
+        }
+        return line;
+    }
+
+    private double toFront() {
+        double wheelbase = car.dimension(Dimension.WHEELBASE).map(it -> it.si()).orElse(WHEELBASE);
+        double front = car.dimension(Dimension.FRONT_WEIGHT).map(it -> it.si()).orElse(0.5);
+        return wheelbase * (1 - front);
+    }
+
+    private double track() {
+        return car.dimension(Dimension.FRONT_TRACK).or(() -> car.dimension(Dimension.REAR_TRACK)).map(it -> it.si())
+                .orElse(TRACK);
+    }
+
+    /** What the log lacks, and what that costs. */
+    private void missing(WheelSlip slip, Dampers dampers, List<Lap> laps) {
+        if (!trace.hasSteering()) {
+            doubts.add("no steering angle: nothing is said of understeer and oversteer");
+        }
+        if (!trace.hasSideslip()) {
+            doubts.add((log.has(Kind.YAW_RATE) ? "no lateral acceleration: speed times yaw rate" : "no yaw rate: lateral "
+                    + "acceleration over speed") + " stands for it, and nothing is said of snap oversteer");
+        }
+        if (!trace.hasThrottle() || !trace.hasBrake()) {
+            doubts.add("no " + (trace.hasThrottle() ? "brake" : trace.hasBrake() ? "throttle" : "throttle and no brake")
+                    + ": phases go by the gain and loss of speed" + (trace.hasThrottle() ? "" : ", and lift-off is not told"));
+        }
+        if (slip.wheels().size() < 4) {
+            doubts.add((slip.wheels().isEmpty() ? "no wheel speeds" : "not all wheel speeds")
+                    + ": wheelspin and locking are not seen" + (slip.wheels().isEmpty() ? "" : " at every wheel"));
+        }
+        if (!dampers.there()) {
+            doubts.add("no damper travel: kerbs and stops are not seen");
+        }
+        if (laps.size() < limits.of("grades.fewest-laps")) {
+            doubts.add("only " + laps.size() + (laps.size() == 1 ? " lap counts" : " laps count")
+                    + ": nothing is certain, and how often it happens cannot be told");
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package camberwell.practice;
+
+import camberwell.model.CarModel;
+import camberwell.model.Figures;
+import camberwell.model.ProvingGround;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Symptom;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A driver who knows how a car should feel, and tells what is different now: in slow, medium and fast corners, phase by
+ * phase. What is just worth a word is common practice, no source: an eighth of a degree of steer beyond the turn's own
+ * at the front wheels, a sixteenth more slip of a braked wheel, a sixth of the grip more slip of a driven one.
+ */
+public final class TestDriver {
+
+    private static final double ANGLE = 0.12;
+    private static final double BRAKES = 0.06;
+    private static final double SPIN = 0.06;
+    private static final double KICK = 0.35;
+    /** Beyond this a slide on the power comes too fast to be called one. */
+    private static final double SNAPS = 4;
+    /** A car that is lost is worse than any that is not. */
+    private static final double LOST = 12;
+
+    private final CarModel good;
+    private final ProvingGround track;
+
+    /** @param good the car as it should be */
+    public TestDriver(CarModel good) {
+        this.good = good;
+        this.track = new ProvingGround(good);
+    }
+
+    /** The car as it should be. */
+    public CarModel good() {
+        return good;
+    }
+
+    /** What is worth a word of the car as it is now, strongest first. */
+    public List<Felt> feels(CarModel now) {
+        List<Felt> felt = new ArrayList<>();
+        for (CornerSpeed speed : CornerSpeed.values()) {
+            for (Phase phase : List.of(Phase.BRAKING, Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT)) {
+                feel(now, phase, speed, felt);
+            }
+        }
+        feel(now, Phase.KERBS, CornerSpeed.MEDIUM, felt);
+        felt.removeIf(it -> it.excess() < 1);
+        felt.sort((one, other) -> Double.compare(other.excess(), one.excess()));
+        return felt;
+    }
+
+    /** All that is felt together: 0 for a car as it should be. */
+    public static double burden(List<Felt> felt) {
+        return felt.stream().mapToDouble(Felt::excess).sum();
+    }
+
+    private void feel(CarModel now, Phase phase, CornerSpeed speed, List<Felt> felt) {
+        double metresPerSecond = camberwell.physics.CornerSpeed.valueOf(speed.name()).metresPerSecond();
+        Optional<Figures> before = track.figures(good, phase, metresPerSecond);
+        if (before.isEmpty()) {
+            return;
+        }
+        Optional<Figures> is = track.figures(now, phase, metresPerSecond);
+        if (is.isEmpty()) {
+            // He was off the road before it came to that, and has said so.
+            return;
+        }
+        if (is.get().lost() && !before.get().lost()) {
+            felt.add(new Felt(phase == Phase.EXIT ? Symptom.SNAP_OVERSTEER : Symptom.OVERSTEER, phase, speed, LOST));
+            return;
+        }
+        compare(before.get(), is.get(), phase).forEach((symptom, excess) ->
+                felt.add(new Felt(symptom, phase, speed, Math.min(LOST, excess))));
+    }
+
+    private static Map<Symptom, Double> compare(Figures was, Figures is, Phase phase) {
+        Map<Symptom, Double> excess = new LinkedHashMap<>();
+        double pushes = (is.understeer() - was.understeer()) / ANGLE;
+        switch (phase) {
+            case BRAKING -> {
+                excess.put(Symptom.FRONT_LOCKING, (is.frontLocking() / was.frontLocking() - 1) / BRAKES);
+                excess.put(Symptom.REAR_LOCKING, (is.rearLocking() / was.rearLocking() - 1) / BRAKES);
+            }
+            case KERBS -> excess.put(Symptom.KERB_INSTABILITY, (kicked(is) - kicked(was)) / KICK);
+            case EXIT -> {
+                excess.put(pushes > 0 ? Symptom.UNDERSTEER : -pushes > SNAPS ? Symptom.SNAP_OVERSTEER
+                        : Symptom.OVERSTEER, Math.abs(pushes));
+                excess.put(Symptom.WHEELSPIN, (is.spinning() - was.spinning()) / SPIN);
+            }
+            default -> excess.put(pushes > 0 ? Symptom.UNDERSTEER : Symptom.OVERSTEER, Math.abs(pushes));
+        }
+        return excess;
+    }
+
+    private static double kicked(Figures figures) {
+        return figures.thrown() + 20 * figures.swing();
+    }
+}

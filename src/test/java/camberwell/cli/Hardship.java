@@ -1,0 +1,214 @@
+package camberwell.cli;
+
+import camberwell.explain.DemoCases;
+import camberwell.pack.Shelf;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Commands put before damaged input, again and again from a seed. Whatever stands in a file or is typed, a command ends with
+ * one of its exit codes, soon, and with words of its own: no stack trace, no name of a class, no {@code null}, and nothing
+ * that steers a screen.
+ */
+final class Hardship {
+
+    /** Longer than this is a defect, ms: a hundred times what the slowest of these commands needs. */
+    private static final long LONGEST = 20_000;
+    private static final Pattern JAVA = Pattern.compile("(?m)Exception|Error:|\\bat camberwell\\.|java\\.|com\\.fasterxml|"
+            + "org\\.(yaml|drools|kie|snakeyaml)|(: |\"|\\()null\\b");
+    private static final Pattern STEERS = Pattern.compile("\\r(?!\\n)|[\\u0000-\\u0008\\u000b\\u000c\\u000e-\\u001f\\u007f\\u0080-\\u009f"
+            + "\\u202a-\\u202e\\u2066-\\u2069]");
+
+    private final Path folder;
+    private final Engine engine;
+    private final List<String> cases;
+    private final List<String> cars;
+
+    /** What is damaged. */
+    enum Kind { CASE, CAR, RULE_FILE, NOTE, MANIFEST, ZIP, COMMAND_LINE, DEBRIEF, NEW_RULE }
+
+    /** @param folder an empty one, to be filled and emptied */
+    Hardship(Path folder) throws IOException {
+        this.folder = folder;
+        this.engine = new Engine(DemoCases.HOME.toAbsolutePath(), folder.resolve("cache"))
+                .withShelf(new Shelf(folder.resolve("shelf")));
+        this.cases = texts("demo-cases");
+        this.cars = texts("demo-cases/cars");
+        Files.createDirectories(folder.resolve("cars"));
+        try (Stream<Path> files = Files.list(DemoCases.HOME.resolve("demo-cases/cars"))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve("cars").resolve(file.getFileName()));
+            }
+        }
+    }
+
+    private static List<String> texts(String place) throws IOException {
+        List<String> texts = new ArrayList<>();
+        try (Stream<Path> files = Files.list(DemoCases.HOME.resolve(place))) {
+            for (Path file : files.filter(it -> it.toString().endsWith(".yaml")).sorted().toList()) {
+                texts.add(Files.readString(file));
+            }
+        }
+        return texts;
+    }
+
+    /** What is wrong with how the command took the damage that comes of {@code seed}; empty where it took it well. */
+    Optional<String> defect(Kind kind, long seed) {
+        Random random = new Random(seed * 31 + kind.ordinal());
+        try {
+            return switch (kind) {
+                case CASE -> {
+                    write("case.yaml", Damage.of(one(cases, random), random));
+                    yield run("", one(List.of("advise", "read", "explain", "pressure", "advise --format json"), random)
+                            + " case.yaml");
+                }
+                case CAR -> {
+                    write("cars/damaged.yaml", Damage.of(one(cars, random), random));
+                    Files.writeString(folder.resolve("of-car.yaml"), "title: Damaged\ncar: cars/damaged.yaml\nreports:\n"
+                            + "  - {symptom: understeer, phase: entry, speed: slow}\n");
+                    yield random.nextBoolean() ? run("", "advise of-car.yaml") : run("", "predict", "--car",
+                            "cars/damaged.yaml", "--change", "front-toe toe-out 1");
+                }
+                case RULE_FILE -> pack("3-changes/kerbs.dslr", RULE, random, false);
+                case NOTE -> pack("knowledge-notes/causes/tall-kerbs.md", NOTE, random, false);
+                case MANIFEST -> pack("pack.yaml", MANIFEST, random, false);
+                case ZIP -> pack("", "", random, true);
+                case COMMAND_LINE -> run("", line(random));
+                case DEBRIEF -> run(new String(Damage.of(one(TALKS, random), random), StandardCharsets.UTF_8), "debrief",
+                        "--car", "cars/corvane-coupe.yaml");
+                case NEW_RULE -> run(new String(Damage.of(NEW_RULE_TALK, random), StandardCharsets.UTF_8), "rules", "new",
+                        "A rule", "--into", "new-" + random.nextInt(4));
+            };
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Optional<String> pack(String damaged, String text, Random random, boolean zipped) throws IOException {
+        write("mine/3-changes/kerbs.dslr", RULE.getBytes(StandardCharsets.UTF_8));
+        write("mine/knowledge-notes/causes/tall-kerbs.md", NOTE.getBytes(StandardCharsets.UTF_8));
+        write("mine/pack.yaml", MANIFEST.getBytes(StandardCharsets.UTF_8));
+        if (zipped) {
+            run("", "rules", "pack", "mine", "-o", "mine.zip");
+            write("mine.zip", Damage.of(Files.readAllBytes(folder.resolve("mine.zip")), random));
+            return run("", "rules", "check", "mine.zip");
+        }
+        write("mine/" + damaged, Damage.of(text, random));
+        return run("", "rules", "check", "mine");
+    }
+
+    private static String[] line(Random random) {
+        List<String> words = new ArrayList<>();
+        for (int i = 1 + random.nextInt(6); i > 0; i--) {
+            words.add(random.nextInt(5) == 0 ? new String(Damage.of(one(WORDS, random), random), StandardCharsets.UTF_8)
+                    : one(WORDS, random));
+        }
+        // These write files of a name that the line itself makes up, or wait for a person.
+        return words.stream().anyMatch(word -> word.startsWith("-o") || word.contains("watch") || word.startsWith("@")
+                || word.contains("svg") || word.contains("save") || word.contains("transcript"))
+                ? new String[] {"--help"} : words.toArray(String[]::new);
+    }
+
+    private Optional<String> run(String typed, String line) {
+        return run(typed, line.split(" "));
+    }
+
+    private Optional<String> run(String typed, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), folder, 80, false, false);
+        long start = System.nanoTime();
+        int code;
+        try {
+            code = Main.run(console, engine, arguments);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return Optional.of(String.join(" ", arguments) + ": " + e + " at " + e.getStackTrace()[0]);
+        }
+        long took = (System.nanoTime() - start) / 1_000_000;
+        String said = err.toString(StandardCharsets.UTF_8);
+        String shown = out.toString(StandardCharsets.UTF_8) + said;
+        if (code < 0 || code > 2) {
+            return Optional.of(String.join(" ", arguments) + ": exit code " + code);
+        }
+        if (took > LONGEST) {
+            return Optional.of(String.join(" ", arguments) + ": " + took + " ms");
+        }
+        if (code == 2 && said.isBlank()) {
+            return Optional.of(String.join(" ", arguments) + ": exit code 2 without a word");
+        }
+        return Stream.of(JAVA, STEERS).map(pattern -> pattern.matcher(pattern == JAVA ? said : shown))
+                .filter(Matcher::find).findFirst().map(matcher -> String.join(" ", arguments)
+                        + " says \"" + matcher.group() + "\": " + shown);
+    }
+
+    private void write(String path, byte[] bytes) throws IOException {
+        Path file = folder.resolve(path);
+        Files.createDirectories(file.getParent());
+        Files.write(file, bytes);
+    }
+
+    private static String one(List<String> of, Random random) {
+        return of.get(random.nextInt(of.size()));
+    }
+
+    private static final String RULE = """
+            // Kerbs.
+            rule "Tall kerbs throw the car about: softer front bump first"
+                @because("A tall kerb lifts the wheel faster than a stiff damper lets it move, so it lifts the whole car.")
+                @note("tall-kerbs")
+            when
+                the driver reports kerb-instability
+                    - on every lap
+                the front tyres are below their window
+                the car has an adjustable front-bump
+            then
+                propose front-bump softer with certainty 0.6
+                oppose front-bump stiffer with certainty 0.4
+            end
+            """;
+    private static final String NOTE = """
+            ---
+            title: Tall kerbs
+            kind: cause
+            statement: The kerbs here are taller than the dampers let the wheels move.
+            plain: The kerb pushes the wheel up faster than the shock absorber allows, so the whole car jumps.
+            sources:
+              - common practice, no source
+            ---
+            Watch the car from the outside of the corner. If the body rises with the wheel, the damper holds the two together.
+            """;
+    private static final String MANIFEST = """
+            name: tall-kerbs
+            version: 1.0
+            author: A. Tutor
+            needs: [camberwell 0.1.0]
+            """;
+    private static final List<String> TALKS = List.of(
+            "understeer\nentry\nslow\nno\n92 84 78\n92 84 78\n90 85 80\n90 85 80\nstrong\nevery-lap\ndone\n",
+            "it pushes on the way in and snaps on the way out\nwhy\nso far\nback\nunknown\nunknown\nhelp\ndone\nquit\n",
+            "oversteer\nmid-corner\nfast\nyes\nfront-left 92 84 78 27\nchange phase\nexit\nwhat if wet\ndone\n");
+    private static final String NEW_RULE_TALK = "kerbs\n3\nthe driver reports kerb-instability\n- on every lap\n\n"
+            + "propose front-bump softer with certainty 0.6\n\nA tall kerb lifts the wheel.\ntall-kerbs\nyes\n";
+    private static final List<String> WORDS = List.of("advise", "debrief", "explain", "read", "pressure", "alignment",
+            "predict", "note", "terms", "quiz", "rules", "check", "try", "compare", "sentences", "list", "shelf", "sheet",
+            "toe", "camber", "caster", "--each", "2mm", "--across", "18in", "--cold", "1.70bar", "--hot", "2.05bar",
+            "--target", "1.90bar", "--format", "json", "jsonl", "--for", "newcomer", "engineer", "--top", "3", "--score",
+            "--change", "rear-toe toe-in 1", "--if", "reports[0].severity=slight", "reports[99999999999]=x",
+            "--why-not", "front-pressure lower", "case.yaml", "cars/corvane-coupe.yaml", "--car", "--rules", "mine",
+            "--trust", "--seed", "7", "-", "--", "", "rear-toe", "-1", "99999999999999999999", "--help", "--version");
+}

@@ -1,0 +1,32 @@
+package camberwell.observe;
+
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Phase;
+
+/** A few made-up logs as texts, for tests of what reads them. */
+public final class MadeLogs {
+
+    private MadeLogs() {
+    }
+
+    /** Six laps at 10 Hz of a car that pushes in the middle of fast corners and slides out of slow ones. */
+    public static String pushesAndSlides() {
+        return text(MadeRun.on(Circuit.seven()).with(Slide.of(3, Phase.MID_CORNER, CornerSpeed.FAST))
+                .with(Slide.of(-5, Phase.EXIT, CornerSpeed.SLOW)), true);
+    }
+
+    /** The same car without a fault. */
+    public static String clean() {
+        return text(MadeRun.on(Circuit.seven()), false);
+    }
+
+    private static String text(MadeRun run, boolean positions) {
+        run.laps = 6;
+        LogText text = LogText.plain();
+        text.every = 10;
+        if (positions) {
+            text.positions();
+        }
+        return text.write(run);
+    }
+}
