@@ -63,13 +63,13 @@ class PredictCommandTest {
     @Test
     @DisplayName("each phase is told by the driven car, and what the steady corner cannot show is told by it alone")
     void phases() throws IOException {
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar softer", "--format", "json");
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar softer", "--format", "json");
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertEquals(List.of("braking", "entry", "lift-off", "mid-corner", "exit", "kerbs"),
                 json.path("phases").findValuesAsText("phase"));
         JsonNode middle = json.path("phases").get(3).path("steer-beyond-the-turn");
         assertTrue(middle.path("after").asDouble() > middle.path("before").asDouble() + 0.02, "towards understeer");
-        Outcome damper = run(80, "predict", "--car", COUPE, "--change", "front-bump softer 4", "--format", "json");
+        Ran damper = run(80, "predict", "--car", COUPE, "--change", "front-bump softer 4", "--format", "json");
         JsonNode kerbs = new ObjectMapper().readTree(damper.out()).path("phases").get(5).path("thrown-up");
         assertTrue(kerbs.path("after").asDouble() < kerbs.path("before").asDouble(), "kinder over kerbs");
         assertTrue(new ObjectMapper().readTree(damper.out()).path("figures").isMissingNode());
@@ -81,7 +81,7 @@ class PredictCommandTest {
     @DisplayName("a manoeuvre has its measures, its course over time and a drawing")
     void manoeuvres(String name) throws Exception {
         Path file = scratch.resolve("run.svg");
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-springs stiffer 1", "--manoeuvre", name,
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-springs stiffer 1", "--manoeuvre", name,
                 "--svg", file.toString());
         assertEquals(0, outcome.code(), outcome.err());
         assertTrue(outcome.out().contains("time, s"), outcome.out());
