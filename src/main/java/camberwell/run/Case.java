@@ -38,6 +38,13 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         tried = List.copyOf(tried);
     }
 
+    /** A case of which nobody has spoken in words of their own. */
+    public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
+            List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
+            List<Tried> tried, Driven driven) {
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, Talked.NOTHING);
+    }
+
     /** A case on which nothing was tried yet. */
     public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
             List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup) {

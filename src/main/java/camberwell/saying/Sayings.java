@@ -1,8 +1,8 @@
 package camberwell.saying;
 
-import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
@@ -12,15 +12,12 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import camberwell.yaml.Document;
+import camberwell.yaml.Fields;
+import camberwell.yaml.Problems;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +33,11 @@ public final class Sayings {
 
     private static final List<Class<? extends Word>> NARROWING = List.of(Phase.class, CornerSpeed.class, Place.class,
             Severity.class, Occurrence.class, Since.class, Turn.class, Surface.class);
+
+    private static final List<Meaning.Sign> SIGNS = List.of(Meaning.Sign.FINE, Meaning.Sign.NOT, Meaning.Sign.UNREAL,
+            Meaning.Sign.OTHERS, Meaning.Sign.PLAIN, Meaning.Sign.GONE, Meaning.Sign.NOW, Meaning.Sign.THAN);
+    private static final List<Meaning.Sign> JOINS = List.of(Meaning.Sign.AND, Meaning.Sign.BUT, Meaning.Sign.THEN,
+            Meaning.Sign.OR);
 
     /** A place in the tree of phrases. */
     static final class Node {
@@ -58,104 +60,108 @@ public final class Sayings {
      * Reads one text after another; each adds to those before it.
      *
      * @param texts by the name that problems give them
-     * @throws ProblemsException if one is no YAML, or has a key or a word that is not known
+     * @throws ProblemsException with everything that is wrong with them
      */
     public static Sayings read(Map<String, String> texts) {
         Sayings sayings = new Sayings();
-        Map<String, JsonNode> roots = new LinkedHashMap<>();
-        for (Map.Entry<String, String> text : texts.entrySet()) {
-            JsonNode root = tree(text.getKey(), text.getValue());
-            roots.put(text.getKey(), root);
-            entries(root.path("same")).forEach((word, other) -> sayings.same.put(word, other.asText()));
-        }
-        for (Map.Entry<String, JsonNode> root : roots.entrySet()) {
-            try {
-                entries(root.getValue()).forEach(sayings::section);
-            } catch (IllegalArgumentException e) {
-                throw new ProblemsException(Problem.of(root.getKey(), e.getMessage(), Optional.empty()));
-            }
-        }
+        Problems problems = new Problems();
+        List<Fields> roots = new ArrayList<>();
+        texts.forEach((name, text) -> Document.parse(name, text, problems)
+                .ifPresent(document -> roots.add(document.fields("part"))));
+        roots.forEach(root -> root.map("same", "word").ifPresent(same -> same.keys().forEach(word ->
+                same.prose(word).ifPresent(other -> sayings.same.put(word, other)))));
+        roots.forEach(sayings::sections);
+        problems.warningsOrFail();
         sayings.spelling = new Spelling(sayings.stems, sayings.ordinary);
         return sayings;
     }
 
-    private static JsonNode tree(String name, String text) {
-        try {
-            return new ObjectMapper(new YAMLFactory()).readTree(text);
-        } catch (JsonProcessingException e) {
-            JsonLocation at = e.getLocation();
-            throw new ProblemsException(Problem.error(name, at == null ? 1 : at.getLineNr(), at == null ? 1 : at.getColumnNr(),
-                    "is no YAML: " + e.getOriginalMessage().lines().findFirst().orElse("")));
+    private void sections(Fields root) {
+        root.map("complaints", "meaning").ifPresent(section -> section.keys().forEach(words ->
+                complaint(words, section, words).ifPresent(meaning -> add(section.prose(words), meaning))));
+        root.map("things", "thing").ifPresent(section -> section.keys().forEach(thing -> {
+            String[] parts = thing.split(" ");
+            add(section.prose(thing), new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])));
+        }));
+        root.map("doings", "doing").ifPresent(section -> section.keys().forEach(name ->
+                section.map(name, "key").ifPresent(doing -> doing(name, doing))));
+        circumstances(root, "circumstances", false, false);
+        circumstances(root, "acts", true, false);
+        circumstances(root, "intensifiers", false, true);
+        for (Meaning.Sign sign : SIGNS) {
+            String name = sign.name().toLowerCase(Locale.ROOT);
+            root.map(name, "key").ifPresent(section -> {
+                add(section.prose("said"), sign);
+                section.done();
+            });
         }
+        root.map("joins", "key").ifPresent(section -> {
+            for (Meaning.Sign join : JOINS) {
+                add(section.prose(join.name().toLowerCase(Locale.ROOT)), join);
+            }
+            section.done();
+        });
+        root.prose("skip").ifPresent(text -> split(text).forEach(word -> skipped.addAll(Tokens.phrase(word, same))));
+        root.done();
     }
 
-    private void section(String name, JsonNode section) {
-        switch (name) {
-            case "complaints" -> entries(section).forEach((meaning, said) -> add(said, complaint(meaning)));
-            case "things" -> entries(section).forEach((thing, said) -> {
-                String[] parts = thing.split(" ");
-                add(said, new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])));
-            });
-            case "doings" -> entries(section).forEach(this::doing);
-            case "circumstances" -> entries(section).forEach((words, said) -> add(said, circumstance(words, false, false)));
-            case "acts" -> entries(section).forEach((words, said) -> add(said, circumstance(words, true, false)));
-            case "intensifiers" -> entries(section).forEach((words, said) -> add(said, circumstance(words, false, true)));
-            case "fine", "not", "unreal", "others", "plain", "gone", "now", "than" -> add(section.path("said"),
-                    Meaning.Sign.valueOf(name.toUpperCase(Locale.ROOT)));
-            case "joins" -> entries(section).forEach((join, said) -> add(said,
-                    Meaning.Sign.valueOf(join.toUpperCase(Locale.ROOT))));
-            case "skip" -> split(section).forEach(word -> skipped.addAll(Tokens.phrase(word, same)));
-            case "ordinary" -> split(section).forEach(word -> ordinary.addAll(Tokens.phrase(word, same)));
-            case "same" -> {
-                // Read before everything else.
+    private void circumstances(Fields root, String name, boolean act, boolean close) {
+        root.map(name, "meaning").ifPresent(section -> section.keys().forEach(words -> {
+            if (words.equals("suddenly")) {
+                add(section.prose(words), Meaning.Sign.SUDDENLY);
+            } else {
+                narrowing(words, section, List.of(words.split(" "))).ifPresent(narrowing ->
+                        add(section.prose(words), new Meaning.Circumstance(narrowing, act, close)));
             }
-            default -> throw new IllegalArgumentException("\"" + name + "\" is no part of a file of sayings");
-        }
+        }));
     }
 
     private static String placed(String thing) {
         return Word.find(Place.class, thing).map(Place::id).orElse("");
     }
 
-    private void doing(String name, JsonNode doing) {
-        add(doing.path("said"), new Meaning.Doing(name));
+    private void doing(String name, Fields doing) {
+        add(doing.prose("said"), new Meaning.Doing(name));
         Map<String, List<Meaning.Complaint>> table = doings.computeIfAbsent(name, key -> new LinkedHashMap<>());
-        entries(doing.path("on")).forEach((thing, meaning) -> {
+        doing.map("on", "thing").ifPresent(on -> on.keys().forEach(thing -> {
             List<Meaning.Complaint> complaints = new ArrayList<>();
-            if (meaning.isArray()) {
-                meaning.forEach(each -> complaints.add(complaint(each.asText())));
-            } else {
-                complaints.add(complaint(meaning.asText()));
-            }
+            List<String> meanings = on.holdsList(thing) ? on.texts(thing) : on.prose(thing).stream().toList();
+            meanings.forEach(meaning -> complaint(meaning, on, thing).ifPresent(complaints::add));
             table.put(thing, List.copyOf(complaints));
-        });
+        }));
+        doing.done();
     }
 
-    private static Meaning.Complaint complaint(String meaning) {
-        String[] words = meaning.strip().split(" ");
-        return new Meaning.Complaint(Word.of(Symptom.class, words[0]), narrowing(List.of(words).subList(1, words.length)));
+    /** The complaint that a few words of the vocabulary mean; empty, with the problem noted, where one is none. */
+    private static Optional<Meaning.Complaint> complaint(String meaning, Fields in, String key) {
+        String[] words = meaning.split(" ");
+        Optional<Symptom> symptom = Word.find(Symptom.class, words[0]);
+        if (symptom.isEmpty()) {
+            in.errorAtKey(key, "\"" + words[0] + "\" is no symptom"
+                    + Nearest.to(words[0], Word.ids(Symptom.class)).map(near -> "; did you mean \"" + near + "\"?").orElse(""));
+        }
+        return symptom.flatMap(it -> narrowing(key, in, List.of(words).subList(1, words.length))
+                .map(narrowing -> new Meaning.Complaint(it, narrowing)));
     }
 
-    private static Meaning circumstance(String words, boolean act, boolean close) {
-        return words.equals("suddenly") ? Meaning.Sign.SUDDENLY
-                : new Meaning.Circumstance(narrowing(List.of(words.split(" "))), act, close);
-    }
-
-    private static List<Word> narrowing(List<String> ids) {
+    private static Optional<List<Word>> narrowing(String key, Fields in, List<String> ids) {
         List<Word> words = new ArrayList<>();
         for (String id : ids) {
-            words.add(NARROWING.stream().flatMap(kind -> List.of(kind.getEnumConstants()).stream())
-                    .filter(word -> word.is(id)).map(Word.class::cast).findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException("\"" + id + "\" is no word of the vocabulary")));
+            Optional<Word> word = NARROWING.stream().flatMap(kind -> List.of(kind.getEnumConstants()).stream())
+                    .filter(it -> it.is(id)).map(Word.class::cast).findFirst();
+            if (word.isEmpty()) {
+                in.errorAtKey(key, "\"" + id + "\" is no word of the vocabulary");
+                return Optional.empty();
+            }
+            words.add(word.get());
         }
-        return List.copyOf(words);
+        return Optional.of(List.copyOf(words));
     }
 
-    private void add(JsonNode said, Meaning meaning) {
-        for (String phrase : split(said)) {
-            List<String> words = Tokens.phrase(phrase, same);
+    private void add(Optional<String> said, Meaning meaning) {
+        for (String phrase : said.map(Sayings::split).orElse(List.of())) {
             Node node = phrases;
-            for (String word : words) {
+            for (String word : Tokens.phrase(phrase, same)) {
                 node = node.next.computeIfAbsent(word, key -> new Node());
                 (meaning == Meaning.Sign.PLAIN || meaning == Meaning.Sign.OTHERS ? ordinary : stems).add(word);
             }
@@ -165,9 +171,9 @@ public final class Sayings {
         }
     }
 
-    private static List<String> split(JsonNode said) {
+    private static List<String> split(String said) {
         List<String> phrases = new ArrayList<>();
-        for (String phrase : said.asText().split(",")) {
+        for (String phrase : said.split(",")) {
             if (!phrase.isBlank()) {
                 expand(phrase, phrases);
             }
@@ -186,15 +192,6 @@ public final class Sayings {
         for (String choice : phrase.substring(open + 1, close).split("\\|", -1)) {
             expand(phrase.substring(0, open) + choice + phrase.substring(close + 1), into);
         }
-    }
-
-    private static Map<String, JsonNode> entries(JsonNode map) {
-        Map<String, JsonNode> entries = new LinkedHashMap<>();
-        for (Iterator<Map.Entry<String, JsonNode>> each = map.fields(); each.hasNext();) {
-            Map.Entry<String, JsonNode> entry = each.next();
-            entries.put(entry.getKey(), entry.getValue());
-        }
-        return entries;
     }
 
     /** The root of the tree of phrases. */

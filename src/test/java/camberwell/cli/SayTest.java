@@ -100,7 +100,7 @@ class SayTest {
         Bench.Run wrong = bench.run("advise", "--rules", "mine", "--say", "goes like a barge", "--car",
                 Bench.home().resolve(CAR).toString());
         assertEquals(2, wrong.code());
-        assertTrue(wrong.err().contains("mine/knowledge-notes/sayings.yaml: \"undersreer\""), wrong.err());
+        assertTrue(wrong.err().contains("mine/knowledge-notes/sayings.yaml:2:3: \"undersreer\""), wrong.err());
     }
 
     @Test

@@ -137,7 +137,7 @@ class SayingsTest {
         assertEquals("understeer at mid-corner", listener.hear("it goes like a barge").text());
         texts.put("mine/sayings.yaml", "complaints:\n  undersreer: goes like a barge\n");
         ProblemsException wrong = assertThrows(ProblemsException.class, () -> Sayings.read(texts));
-        assertTrue(wrong.problems().get(0).text().startsWith("mine/sayings.yaml: \"undersreer\""),
+        assertTrue(wrong.problems().get(0).text().startsWith("mine/sayings.yaml:2:3: \"undersreer\" is no symptom; did you mean \"understeer\"?"),
                 wrong.problems().get(0).text());
         texts.put("mine/sayings.yaml", "complaints: [a\n");
         assertThrows(ProblemsException.class, () -> Sayings.read(texts));
