@@ -227,8 +227,8 @@ class AdviceLawsTest {
     void stronger() {
         each(PAIRS, (run, offenders) -> {
             Report report = run.reports().get(0);
-            // By itself: beside a reading that asks for something else it may well take certainty from that.
-            Case alone = run.withReports(List.of(report)).withTyres(Map.of());
+            // By itself: beside a reading or a wet road, which ask for something else, it may well take certainty from that.
+            Case alone = run.withReports(List.of(report)).withTyres(Map.of()).withConditions(Conditions.UNKNOWN);
             double last = -1;
             for (Severity severity : Severity.values()) {
                 double now = surest(advice(alone.withReports(List.of(of(report, severity, report.occurrence())))));
