@@ -116,6 +116,8 @@ public final class Main implements Runnable {
                 .add("show", () -> new RunsShowCommand(console))
                 .add("compare", () -> new RunsCompareCommand(console))
                 .add("judge", () -> new RunsJudgeCommand(console))
+                .add("plan", () -> new RunsPlanCommand(console, engine))
+                .add("draw", () -> new RunsDrawCommand(console))
                 .add("undo", () -> new RunsUndoCommand(console))
                 .addTo(runs, Arrays.stream(arguments).filter(word -> !word.equals("runs")).toArray(String[]::new));
         return runs;
