@@ -23,6 +23,7 @@ final class Clock {
     private final double seldom;
     private final double spike;
     private final Binding[] slots;
+    private final Kind.Treatment[] treatments;
     private final Store store;
     private final double gap;
     private final ZeroPhase filter;
@@ -55,6 +56,8 @@ final class Clock {
         this.seldom = limits.of("clock.seldom");
         this.spike = limits.of("clock.spike");
         this.slots = slots;
+        this.treatments = Arrays.stream(slots).map(slot -> slot.channel().kind().treatment())
+                .toArray(Kind.Treatment[]::new);
         this.store = store;
         this.gap = Math.max(limits.of("clock.gap"), 2.5 * period);
         this.filter = new ZeroPhase(clockRate, Math.min(limits.of("clock.cut-off"), 1 / period / 4));
@@ -115,7 +118,7 @@ final class Clock {
         }
         times[at] = time;
         for (int i = 0; i < slots.length; i++) {
-            rows[i][at] = values[offset + i];
+            rows[i][at] = treatments[i] == Kind.Treatment.POSITION ? local(i, values[offset + i]) : values[offset + i];
         }
         count++;
         if (count == BLOCK) {
@@ -153,7 +156,6 @@ final class Clock {
             until = count / 2;
         }
         for (int i = 0; i < slots.length; i++) {
-            local(slots[i].channel().kind(), i);
             despike(i);
             fill(i, until);
         }
@@ -167,28 +169,21 @@ final class Clock {
         cleaned = until - keep;
     }
 
-    /** Positions as metres from where the log begins, on the sphere of the mean radius (6371 km). */
-    private void local(Kind kind, int slot) {
-        if (kind.treatment() != Kind.Treatment.POSITION) {
-            return;
+    /** A position as metres from where the log begins, on the sphere of the mean radius (6371 km). */
+    private double local(int slot, double value) {
+        int axis = slots[slot].channel().kind().ordinal() - Kind.LATITUDE.ordinal();
+        boolean globe = axis < 2;
+        // A receiver without a fix writes nought.
+        double read = globe && value == 0 ? Double.NaN : value;
+        if (Double.isNaN(origin[axis])) {
+            origin[axis] = read;
         }
-        int axis = kind.ordinal() - Kind.LATITUDE.ordinal();
-        double[] row = rows[slot];
+        if (!globe) {
+            return read - origin[axis];
+        }
         double inRadians = slots[slot].unit().map(LoggedUnit::factor).orElse(Math.PI / 180);
-        for (int i = cleaned; i < count; i++) {
-            if (row[i] == 0 && axis < 2) {
-                row[i] = Double.NaN;
-            }
-            if (Double.isNaN(origin[axis])) {
-                origin[axis] = row[i];
-            }
-            if (axis < 2) {
-                double here = Double.isNaN(origin[0]) ? 0 : origin[0] * inRadians;
-                row[i] = (row[i] - origin[axis]) * inRadians * 6_371_000 * (axis == 0 ? 1 : Math.cos(here));
-            } else {
-                row[i] -= origin[axis];
-            }
-        }
+        double parallel = axis == 0 || Double.isNaN(origin[0]) ? 1 : Math.cos(origin[0] * inRadians);
+        return (read - origin[axis]) * inRadians * 6_371_000 * parallel;
     }
 
     /** A single value that leaps away and straight back is none. */
@@ -296,7 +291,7 @@ final class Clock {
         double[][] smooth = new double[slots.length][];
         for (int i = 0; i < slots.length; i++) {
             smooth[i] = grid[i];
-            if (slots[i].channel().kind().treatment() == Kind.Treatment.SMOOTH) {
+            if (treatments[i] == Kind.Treatment.SMOOTH) {
                 smooth[i] = Arrays.copyOf(grid[i], gridCount);
                 filter.smooth(smooth[i], gridCount);
             }
@@ -308,7 +303,7 @@ final class Clock {
             int rate = slots.length;
             for (int i = 0; i < slots.length; i++) {
                 sample[i] = smooth[i][k];
-                if (slots[i].channel().kind().treatment() == Kind.Treatment.TRAVEL) {
+                if (treatments[i] == Kind.Treatment.TRAVEL) {
                     sample[rate++] = k > 0 && k + 1 < gridCount ? (grid[i][k + 1] - grid[i][k - 1]) * clockRate / 2 : 0;
                 }
             }

@@ -120,7 +120,9 @@ public final class LogReader {
         for (int i = 0; i < slots.length; i++) {
             Channel channel = slots[i].channel();
             bindings.put(channel, slots[i]);
-            samples.put(channel, store.column(i));
+            if (channel.kind() != Kind.TIME) {
+                samples.put(channel, store.column(i));
+            }
             if (channel.kind().treatment() == Kind.Treatment.TRAVEL) {
                 rates.put(channel, store.column(next++));
             }

@@ -40,7 +40,7 @@ public final class Logs {
         }
         Map<Channel, float[]> samples = new TreeMap<>();
         Map<Channel, float[]> rates = new TreeMap<>();
-        for (Channel channel : bindings.keySet()) {
+        for (Channel channel : bindings.keySet().stream().filter(it -> it.kind() != Kind.TIME).toList()) {
             samples.put(channel, strung(logs, rate, size, log -> log.samples(channel)));
         }
         for (Channel channel : rated) {

@@ -10,8 +10,8 @@ import java.util.List;
  */
 final class Store {
 
-    /** Samples a channel: eleven hours at 50 Hz. */
-    static final int MOST = 1 << 21;
+    /** Samples a channel: seven hours at 50 Hz, 29 at the rate that is left when it was full twice. */
+    static final int MOST = 5 << 18;
     /** Below this rate slides are no longer seen, Hz: judgement, no source. */
     private static final double SLOWEST = 12;
 
@@ -20,6 +20,8 @@ final class Store {
     private final List<Integer> runs = new ArrayList<>();
     private final int most;
     private double rate;
+    /** How many have come in for each that is kept. */
+    private int every = 1;
     private int size;
     private int skip;
     private boolean full;
@@ -39,9 +41,6 @@ final class Store {
     double rate() {
         return rate;
     }
-
-    /** How many have come in for each that is kept. */
-    private int every = 1;
 
     /** Begins a run: a sample of nothing stands between it and the one before. */
     void beginRun() {

@@ -19,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -140,7 +141,7 @@ final class AdviseCommand implements Callable<Integer> {
             if (format == Format.JSON) {
                 json.setPrettyPrinter(new DefaultPrettyPrinter());
             }
-            new AdviceJson(engine.notes(), top).write(advice, json);
+            new AdviceJson(engine.notes(), top).with(engine.voices()).write(advice, json);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -152,7 +153,8 @@ final class AdviseCommand implements Callable<Integer> {
             new NewcomerText(engine.notes(), engine.terms()).write(advice, page);
         } else {
             new AdviceText(engine.notes(), audience, top, score)
-                    .beside(book == null ? List.of() : List.of("--book", book)).write(advice, page);
+                    .beside(Stream.concat(book == null ? Stream.of() : Stream.of("--book", book),
+                    rules.typed().stream()).toList()).with(engine.voices()).write(advice, page);
         }
     }
 }

@@ -35,10 +35,11 @@ final class Commands {
         of(parent.getSubcommands().values(), parent.getCommandSpec().version());
     }
 
-    /** Every command is of the version that the whole is of. */
+    /** Every command is of the version that the whole is of, and says what its exit codes mean. */
     private static void of(Collection<CommandLine> commands, String... version) {
         for (CommandLine command : commands) {
             command.getCommandSpec().version(version);
+            ExitCode.explain(command.getCommandSpec());
             of(command.getSubcommands().values(), version);
         }
     }

@@ -25,8 +25,9 @@ import picocli.CommandLine.Option;
         description = {"Shows which complaints lead to a change: each is put to the rules alone, clear and on every "
                 + "lap, on a car that can have everything adjusted, with front, rear and all-wheel drive.",
             "Also names adjuster directions that no rule proposes or opposes, and notes that no rule uses."},
-        footer = {"", "Examples:", "  camberwell rules coverage", "  camberwell rules coverage --format json",
-            "", "Exit codes: 0 nothing is missing; 1 something is; 2 the command line is wrong."})
+        footer = {"", "Examples:", "  camberwell rules coverage", "  camberwell rules coverage --format json"},
+        exitCodeList = {"0:nothing is missing", "1:something is missing",
+            "2:the input or the command line is wrong"})
 final class CoverageCommand implements Callable<Integer> {
 
     private final Console console;

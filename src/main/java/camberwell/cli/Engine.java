@@ -15,12 +15,15 @@ import camberwell.pack.Manifest;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.pack.Shelf;
+import camberwell.report.Voices;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -38,6 +41,7 @@ final class Engine {
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
     private final Later<Weights> weights = new Later<>(this::readWeights);
+    private final Later<Voices> voices = new Later<>(this::readVoices);
     private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
 
     Engine(Path home, Path cache) {
@@ -177,6 +181,22 @@ final class Engine {
     /** The rules as they are read, before anything is compiled. */
     RuleSet ruleSet() {
         return reading(() -> RuleSet.read(home, names(notes()), packs()));
+    }
+
+    /** What the authors of the rule folders say; nobody's words where there are none. */
+    Voices voices() {
+        return voices.get();
+    }
+
+    private Voices readVoices() {
+        if (packs().isEmpty()) {
+            return Voices.NONE;
+        }
+        Map<String, String> words = new HashMap<>();
+        rules().rules().values().forEach(rule -> packs().stream()
+                .filter(pack -> rule.file().startsWith(pack.name() + "/")).findFirst()
+                .ifPresent(pack -> words.put(rule.name(), rule.because() + " (from " + pack.shown() + ")")));
+        return new Voices(words);
     }
 
     Advisor advisor() {

@@ -1,5 +1,10 @@
 package camberwell.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
+
 /** What the process says to whoever started it. */
 public final class ExitCode {
 
@@ -11,5 +16,17 @@ public final class ExitCode {
     public static final int WRONG_INPUT = 2;
 
     private ExitCode() {
+    }
+
+    /** Says in a command's help what its exit codes mean, where the command does not say so itself. */
+    static void explain(CommandSpec command) {
+        UsageMessageSpec usage = command.usageMessage();
+        usage.exitCodeListHeading("%nExit codes:%n");
+        if (usage.exitCodeList().isEmpty()) {
+            Map<String, String> codes = new LinkedHashMap<>();
+            codes.put(" " + DONE, "done");
+            codes.put(" " + WRONG_INPUT, "the input or the command line is wrong");
+            usage.exitCodeList(codes);
+        }
     }
 }

@@ -19,8 +19,10 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Examples:",
             "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
-            "  camberwell advise --format json my-case.yaml",
-            "", "Exit codes: 0 done; 1 something wrong was found; 2 the input or the command line is wrong."})
+            "  camberwell advise --format json my-case.yaml"},
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:done", "1:something wrong was found",
+            "2:the input or the command line is wrong"})
 public final class Main implements Runnable {
 
     /** The commands that will need the rules, whatever else is on the line. */

@@ -40,9 +40,9 @@ import picocli.CommandLine.Spec;
             "  camberwell pressure --target 1.90bar --gas 75C --set-at 18C",
             "  camberwell pressure --cold 1.70bar --hot 2.05bar --target 1.90bar \\",
             "      --set-at 18C --air 18C --track 27C --next-air 9C --next-track 11C",
-            "  camberwell pressure demo-cases/pushes-in-snaps-out.yaml --next-air 9C",
-            "", "Exit codes: 0 done; 1 a setting was refused because it is below the minimum; 2 the command line is "
-                + "wrong."})
+            "  camberwell pressure demo-cases/pushes-in-snaps-out.yaml --next-air 9C"},
+        exitCodeList = {"0:done", "1:a setting was refused because it is below the minimum",
+            "2:the input or the command line is wrong"})
 final class PressureCommand implements Callable<Integer> {
 
     private final Console console;

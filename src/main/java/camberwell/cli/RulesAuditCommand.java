@@ -19,10 +19,11 @@ import picocli.CommandLine.Option;
 @Command(name = "audit", mixinStandardHelpOptions = true,
         description = "Holds what rules and knowledge notes claim against the handling model, on every reference car.",
         footer = {"", "A note explains a difference with \"model: not represented, because …\", or with an entry of "
-            + "\"model-differs\" for one effect or one rule.", "",
-            "Exit codes: 0 nothing differs without a reason; 1 something does; 2 the command line is wrong.",
+            + "\"model-differs\" for one effect or one rule.",
             "", "Examples:", "  camberwell rules audit", "  camberwell rules audit --all",
-            "  camberwell rules audit --format json"})
+            "  camberwell rules audit --format json"},
+        exitCodeList = {"0:nothing differs without a reason", "1:something differs without a reason",
+            "2:the input or the command line is wrong"})
 final class RulesAuditCommand implements Callable<Integer> {
 
     /** Folders of cars, below camberwell's own. */

@@ -3,14 +3,18 @@ package camberwell.cli;
 import camberwell.advice.Advisor;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.language.Check;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.report.Page;
 import camberwell.upkeep.RuleCheck;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -24,7 +28,9 @@ import picocli.CommandLine.Parameters;
         description = {"Names everything that is wrong with the rules and notes of a folder, or with the "
             + "built-in ones."},
         footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json",
-            "", "Exit codes: 0 all is well; 1 something is wrong; 2 there is nothing that could be read."})
+            "  camberwell rules check --list"},
+        exitCodeList = {"0:all is well", "1:something is wrong with the rules",
+            "2:there is nothing that could be read, or the command line is wrong"})
 final class RulesCheckCommand implements Callable<Integer> {
 
     private final Console console;
@@ -37,6 +43,9 @@ final class RulesCheckCommand implements Callable<Integer> {
     @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder; it is not checked.")
     private List<String> trusted = new ArrayList<>();
 
+    @Option(names = "--list", description = "Lists what is looked for, by the number that a problem names.")
+    private boolean list;
+
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = "text, json or jsonl (json on one line).")
     private Format format;
@@ -48,6 +57,10 @@ final class RulesCheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (list) {
+            list();
+            return ExitCode.DONE;
+        }
         Checked checked = check(folders, trusted, console, engine);
         if (format == Format.TEXT) {
             checked.problems().forEach(problem -> console.out().println(problem.withExcerpt()));
@@ -56,6 +69,15 @@ final class RulesCheckCommand implements Callable<Integer> {
             json(checked);
         }
         return checked.problems().isEmpty() ? ExitCode.DONE : ExitCode.FOUND_WRONG;
+    }
+
+    private void list() throws IOException {
+        Page page = new Page(console.width(), console.styled());
+        for (Check check : Check.values()) {
+            page.labelled(0, String.valueOf(check.number()), check.text());
+        }
+        Output.either(console, format, page, Arrays.stream(Check.values())
+                .map(check -> Map.of("check", check.number(), "finds", check.text())).toList());
     }
 
     /**

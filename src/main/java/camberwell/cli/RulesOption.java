@@ -36,6 +36,14 @@ final class RulesOption {
         return engine.withRules(packs);
     }
 
+    /** The options as they were typed, for a command that is to come to the same. */
+    List<String> typed() {
+        List<String> typed = new ArrayList<>();
+        folders.forEach(folder -> typed.addAll(List.of("--rules", folder)));
+        trusted.forEach(folder -> typed.addAll(List.of("--trust", folder)));
+        return typed;
+    }
+
     /** Whether a folder has neither rules nor notes: most likely another was meant. */
     static boolean empty(RulePack pack) {
         return pack.files().keySet().stream().allMatch(path -> path.equals(RulePack.MANIFEST)

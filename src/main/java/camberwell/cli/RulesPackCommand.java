@@ -20,7 +20,9 @@ import picocli.CommandLine.Parameters;
         description = {"Packs a rule folder into one .zip file that a colleague can give to --rules.",
             "The folder needs a pack.yaml with name, version and author. It is checked first, and a folder with a "
             + "problem is not packed."},
-        footer = {"", "Example:", "  camberwell rules pack my-rules -o my-rules.zip"})
+        footer = {"", "Example:", "  camberwell rules pack my-rules -o my-rules.zip"},
+        exitCodeList = {"0:packed", "1:something is wrong with the rules, and nothing was packed",
+            "2:the input or the command line is wrong"})
 final class RulesPackCommand implements Callable<Integer> {
 
     private final Console console;

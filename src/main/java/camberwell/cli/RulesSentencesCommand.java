@@ -25,7 +25,9 @@ import picocli.CommandLine.Parameters;
         description = {"Lists the sentences that rules are written in, with the words that fit and an example of each.",
             "With words, only the sentences that have all of them."},
         footer = {"", "Examples:", "  camberwell rules sentences", "  camberwell rules sentences tread hot",
-            "  camberwell rules sentences --stage changes"})
+            "  camberwell rules sentences --stage changes"},
+        exitCodeList = {"0:done", "1:no sentence has all of those words",
+            "2:the input or the command line is wrong"})
 final class RulesSentencesCommand implements Callable<Integer> {
 
     private final Console console;

@@ -1,5 +1,6 @@
 package camberwell.engine;
 
+import camberwell.language.BothEnds;
 import camberwell.language.Dictionary;
 import camberwell.pack.Source;
 import java.io.IOException;
@@ -85,7 +86,7 @@ final class RuleCompiler {
             }
             DefaultExpander expander = new DefaultExpander();
             expander.addDSLMapping(mapping.getMapping());
-            String expanded = expander.expand(source.text().replace("\r\n", "\n"));
+            String expanded = expander.expand(BothEnds.instantiated(source.text().replace("\r\n", "\n")));
             if (expander.hasErrors()) {
                 throw new RuleProblemException(source.name() + ": " + expander.getErrors().get(0).getMessage());
             }

@@ -9,6 +9,7 @@ import camberwell.fact.Setup;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Word;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -143,5 +144,23 @@ public record Asked(String about, boolean single, boolean negative, Map<String, 
         Map<String, Passing> both = new TreeMap<>(passes);
         other.passes.forEach((property, passing) -> both.merge(property, passing, Passing::and));
         return new Asked(about, single, negative, both);
+    }
+
+    /** What {@code rule} asks: conditions that meet on the same fact are taken together. */
+    public static List<Asked> together(RuleText rule) {
+        List<Asked> merged = new ArrayList<>();
+        for (Condition condition : rule.conditions()) {
+            Asked asked = of(condition);
+            int same = 0;
+            while (same < merged.size() && !(asked.single() && merged.get(same).about().equals(asked.about()))) {
+                same++;
+            }
+            if (same < merged.size()) {
+                merged.set(same, merged.get(same).and(asked));
+            } else {
+                merged.add(asked);
+            }
+        }
+        return merged;
     }
 }

@@ -2,10 +2,8 @@ package camberwell.language;
 
 import camberwell.fact.Reported;
 import camberwell.problem.Problem;
-import camberwell.vocabulary.Adjuster;
-import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Nearest;
-import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,38 +24,34 @@ public final class RuleFileReader {
 
     private static final int LONGEST_LINE = 1000;
     private static final int MOST_PROBLEMS = 100;
-    /** Longer lines resemble no sentence. */
-    private static final int LONGEST_SENTENCE = 200;
     private static final int LONGEST_NAME = 140;
-    private static final int LARGEST_ANGLE = 45;
     /** Everything that a name may be made of; it is the one free text of a rule that reaches Drools. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} ,.:;'()/%+°?!&-]*");
     private static final Pattern RULE = Pattern.compile("rule\\s+\"([^\"]*)\"\\s*");
     private static final Pattern ANNOTATION = Pattern.compile("@(\\w+)\\(\"([^\"]*)\"\\)\\s*");
-    private static final Pattern RAW = Pattern.compile(
-            "(package|import|global|function|declare|query|dialect|expander|unit|salience|agenda-group|ruleflow-group"
-            + "|no-loop|lock-on-active|auto-focus|enabled|duration|timer|extends|eval)\\b.*|>.*|.*[;{}$].*"
-            + "|.*\\beval\\s*\\(.*"
-            + "|/\\*.*|\\*.*|#.*");
-    private static final Pattern SPACES = Pattern.compile("\\s+");
-    private static final String NO_CERTAINTY =
-            "a certainty lies between 0.01 and 1.0 and has at most two decimals, not ";
-    /** Drools takes a line that starts so for the end of a section. */
-    private static final Pattern RESERVED = Pattern.compile("(when|then|end|rule|query)");
-    private static final List<String> ANNOTATIONS = List.of("because", "note", "replaces");
+    private static final Pattern ID = Pattern.compile("[A-Z]{2,6}-[0-9]{1,3}");
+    private static final Pattern VERSION = Pattern.compile("[0-9]{1,4}(\\.[0-9]{1,4}){0,3}");
+    private static final String TRIAL = "trial";
+    private static final List<String> ANNOTATIONS = List.of("because", "note", "replaces", "id", "since", "status");
 
-    private final Dictionary dictionary;
     private final Names names;
     private final String file;
     private final Stage stage;
+    private final SentenceReader sentences;
     private final List<Problem> problems = new ArrayList<>();
     private final List<RuleText> rules = new ArrayList<>();
     private final List<RuleText> broken = new ArrayList<>();
     private final Map<String, Integer> lineOfName = new HashMap<>();
+    private final Quirks quirks = new Quirks();
 
     private List<String> lines = List.of();
     private Draft draft;
     private Section section = Section.BETWEEN;
+    /** The end that a rule for both ends is being read for. */
+    private Optional<Axle> end = Optional.empty();
+    /** The line after the rule that is being read. */
+    private int afterRule;
+    private int lastLine = 1;
 
     private enum Section { BETWEEN, HEAD, WHEN, THEN }
 
@@ -67,16 +61,18 @@ public final class RuleFileReader {
         private int problemsBefore;
         private boolean saysWhen;
         private boolean saysThen;
+        /** Whether the last condition could not be read, so that nobody knows what a dash below it narrows. */
+        private boolean lost;
         private final Map<String, String> annotations = new HashMap<>();
         private final List<Condition> conditions = new ArrayList<>();
         private final List<Line> conclusions = new ArrayList<>();
     }
 
     public RuleFileReader(Dictionary dictionary, Names names, String file, Stage stage) {
-        this.dictionary = dictionary;
         this.names = names;
         this.file = file;
         this.stage = stage;
+        this.sentences = new SentenceReader(dictionary, names, this::problem);
     }
 
     /** Every problem met so far. */
@@ -91,38 +87,66 @@ public final class RuleFileReader {
             return new RuleFile(file, stage, "", List.of(), List.of());
         }
         lines = text.lines().toList();
-        int number = 0;
-        for (String line : lines) {
-            number++;
-            readLine(line, number);
-            if (problems.size() >= MOST_PROBLEMS) {
-                problem(number, 1, "the rest of the file is not read: " + MOST_PROBLEMS + " problems are enough for now");
-                section = Section.BETWEEN;
-                break;
+        int at = 0;
+        while (at < lines.size() && problems.size() < MOST_PROBLEMS) {
+            afterRule = BothEnds.endOfRule(lines, at);
+            List<String> rule = lines.subList(at, afterRule);
+            if (rule.stream().anyMatch(BothEnds::isOpen)) {
+                for (Axle axle : Axle.values()) {
+                    end = Optional.of(axle);
+                    readLines(at);
+                }
+                end = Optional.empty();
+            } else {
+                readLines(at);
             }
+            at = afterRule;
         }
-        if (section != Section.BETWEEN) {
-            problem(number, 1, "the rule \"" + draft.name + "\" has no end");
-            broken.add(written());
+        if (problems.size() >= MOST_PROBLEMS) {
+            problem(lastLine, 1, "the rest of the file is not read: " + MOST_PROBLEMS
+                    + " problems are enough for now");
+            section = Section.BETWEEN;
         }
+        quirks.found().forEach(quirk -> problem(quirk.line(), quirk.column(), quirk.message()));
         return new RuleFile(file, stage, text, List.copyOf(rules), List.copyOf(broken));
     }
 
-    private void readLine(String line, int number) {
-        String text = line.strip();
-        int column = line.length() - line.stripLeading().length() + 1;
-        if (line.length() > LONGEST_LINE) {
+    private void readLines(int from) {
+        for (int at = from; at < afterRule && problems.size() < MOST_PROBLEMS; at++) {
+            readLine(lines.get(at), at + 1);
+        }
+        if (section != Section.BETWEEN && problems.size() < MOST_PROBLEMS) {
+            problem(afterRule, 1, "the rule \"" + draft.name + "\" has no end"
+                    + (afterRule < lines.size() ? "; write end above the next rule" : ""));
+            broken.add(written());
+            section = Section.BETWEEN;
+        }
+    }
+
+    private void readLine(String asWritten, int number) {
+        lastLine = number;
+        if (asWritten.length() > LONGEST_LINE) {
             problem(number, 1, "the line is longer than " + LONGEST_LINE + " characters");
             return;
         }
-        int odd = oddCharacter(line);
+        int odd = oddCharacter(asWritten);
         if (odd >= 0) {
-            problem(number, odd + 1, line.charAt(odd) == '\\' ? "a backslash has no place in a rule"
+            problem(number, odd + 1, asWritten.charAt(odd) == '\\' ? "a backslash has no place in a rule"
                     : "a control character has no place in a rule");
             return;
         }
+        String straight = end.equals(Optional.of(Axle.REAR)) ? new Quirks().straightened(asWritten, number)
+                : quirks.straightened(asWritten, number);
+        String line = end.map(axle -> BothEnds.at(axle, straight)).orElse(straight);
+        String text = line.strip();
+        int column = line.length() - line.stripLeading().length() + 1;
         if (text.isEmpty()) {
             return;
+        }
+        Optional<String> keyword = Quirks.miswrittenKeyword(text);
+        if (keyword.isPresent()) {
+            problem(number, column, "write \"" + keyword.get() + "\" in small letters");
+            text = keyword.get() + text.substring(keyword.get().length());
         }
         switch (section) {
             case BETWEEN -> between(text, number, column);
@@ -158,11 +182,8 @@ public final class RuleFileReader {
         }
         Matcher matcher = RULE.matcher(text);
         if (!matcher.matches()) {
-            if (RAW.matcher(text).matches()) {
-                problem(number, column, raw(text));
-            } else {
-                problem(number, column, "expected: rule \"its name\"", Optional.empty());
-            }
+            problem(number, column, SentenceReader.RAW.matcher(text).matches() ? SentenceReader.raw(text)
+                    : "expected: rule \"its name\"");
             return;
         }
         draft = new Draft();
@@ -183,50 +204,101 @@ public final class RuleFileReader {
     }
 
     private void head(String text, int number, int column) {
+        String rule = "the rule \"" + draft.name + "\"";
         if (text.equals("when")) {
             section = Section.WHEN;
-            return;
+        } else if (text.equals("end")) {
+            problem(number, column, rule + " has no when and no then");
+            draft.saysWhen = true;
+            draft.saysThen = true;
+            finish();
+        } else if (text.equals("then")) {
+            problem(number, column, rule + " has no when; write when and a condition above this line");
+            draft.saysWhen = true;
+            section = Section.THEN;
+        } else if (!text.startsWith("@") && sentences.isSentence(true, text)) {
+            problem(number, column, rule + " has no when; write when above this line");
+            section = Section.WHEN;
+            condition(text, number, column);
+        } else {
+            annotation(text, number, column);
         }
+    }
+
+    private void annotation(String text, int number, int column) {
         Matcher matcher = ANNOTATION.matcher(text);
         if (!matcher.matches()) {
             problem(number, column, text.startsWith("@") ? "an annotation reads @because(\"...\"), on one line"
-                    : RAW.matcher(text).matches() ? raw(text)
+                    : SentenceReader.RAW.matcher(text).matches() ? SentenceReader.raw(text)
                     : "expected @because(\"...\"), @note(\"...\") or when");
             return;
         }
         String key = matcher.group(1);
+        String said = matcher.group(2).strip();
         if (!ANNOTATIONS.contains(key)) {
             problem(number, column, "no annotation @" + key + " is allowed here", Nearest.to(key, ANNOTATIONS));
-        } else if (draft.annotations.putIfAbsent(key, matcher.group(2).strip()) != null) {
+        } else if (draft.annotations.putIfAbsent(key, said) != null) {
             problem(number, column, "@" + key + " stands twice");
-        } else if (matcher.group(2).isBlank()) {
+        } else if (said.isEmpty()) {
             problem(number, column, "@" + key + " is empty");
-        } else if (key.equals("note") && !names.hasNote(matcher.group(2).strip())) {
-            problem(number, column + matcher.start(2), "there is no knowledge note \"" + matcher.group(2) + "\"",
-                    Nearest.to(matcher.group(2), names.all()));
+        } else {
+            wrong(key, said).ifPresent(message -> problem(number, column + matcher.start(2), message,
+                    key.equals("note") ? Nearest.to(said, names.all()) : Optional.empty()));
         }
     }
 
+    private Optional<String> wrong(String key, String said) {
+        return switch (key) {
+            case "note" -> names.hasNote(said) ? Optional.empty()
+                    : Optional.of("there is no knowledge note \"" + said + "\"");
+            case "id" -> ID.matcher(said).matches() ? Optional.empty()
+                    : Optional.of("an id is two to six capitals, a dash and a number, for instance KERB-7, not \"" + said
+                    + "\"");
+            case "since" -> VERSION.matcher(said).matches() ? Optional.empty()
+                    : Optional.of("a version is numbers with points between them, not \"" + said + "\"");
+            case "status" -> said.equals(TRIAL) ? Optional.empty()
+                    : Optional.of("a rule is on trial, @status(\"trial\"), or it says nothing of it");
+            default -> Optional.empty();
+        };
+    }
+
     private void condition(String text, int number, int column) {
+        String rule = "the rule \"" + draft.name + "\"";
         if (text.equals("then")) {
             section = Section.THEN;
             return;
         }
+        if (text.equals("when")) {
+            problem(number, column, "when stands twice");
+            return;
+        }
         if (text.equals("end")) {
-            problem(number, column, "the rule \"" + draft.name + "\" has no then");
+            problem(number, column, rule + " has no then");
+            draft.saysThen = true;
             finish();
             return;
         }
         draft.saysWhen = true;
-        Optional<Line> line = sentence(true, text, number, column);
+        if (!sentences.isSentence(true, text) && sentences.isSentence(false, text) && !thenFollows(number)) {
+            problem(number, column, rule + " has no then; write then above this line");
+            section = Section.THEN;
+            conclusion(text, number, column);
+            return;
+        }
+        Optional<Line> line = sentences.read(true, text, number, column);
         if (line.isEmpty()) {
+            draft.lost |= !text.startsWith("-");
             return;
         }
         if (!line.get().sentence().narrowing()) {
+            draft.lost = false;
             draft.conditions.add(new Condition(line.get(), new ArrayList<>()));
             return;
         }
         Condition above = draft.conditions.isEmpty() ? null : draft.conditions.get(draft.conditions.size() - 1);
+        if (draft.lost) {
+            return;
+        }
         if (above == null || above.negative() || !above.head().question().isAbout(Reported.KIND)) {
             problem(number, column, "a dash narrows \"the driver reports ...\", which is not what stands above it");
             return;
@@ -234,13 +306,21 @@ public final class RuleFileReader {
         above.narrowings().add(line.get());
     }
 
+    private boolean thenFollows(int number) {
+        return lines.subList(number, afterRule).stream().map(String::strip).anyMatch("then"::equalsIgnoreCase);
+    }
+
     private void conclusion(String text, int number, int column) {
         if (text.equals("end")) {
             finish();
             return;
         }
+        if (text.equals("then")) {
+            problem(number, column, "then stands twice");
+            return;
+        }
         draft.saysThen = true;
-        Optional<Line> line = sentence(false, text, number, column);
+        Optional<Line> line = sentences.read(false, text, number, column);
         line.ifPresent(said -> {
             Statement.Verb verb = said.sentence().verb().orElseThrow();
             if (!stage.allows(verb)) {
@@ -268,113 +348,37 @@ public final class RuleFileReader {
         }
         Integer other = lineOfName.putIfAbsent(draft.name, draft.line);
         if (other != null) {
-            problem(draft.line, 1, rule + " stands already at line " + other);
+            problem(draft.line, 1, rule + (other == draft.line
+                    ? " stands for both ends; write {axle} into its name, or {Axle} where it starts"
+                    : " stands already at line " + other));
         }
         (problems.size() == draft.problemsBefore ? rules : broken).add(written());
     }
 
     private RuleText written() {
-        return new RuleText(draft.name, stage, draft.annotations.getOrDefault("because", ""),
-                draft.annotations.getOrDefault("note", ""), Optional.ofNullable(draft.annotations.get("replaces")),
+        Map<String, String> annotations = draft.annotations;
+        String which = end.map(axle -> axle == Axle.FRONT ? "F" : "R").orElse("");
+        Optional<String> id = Optional.ofNullable(annotations.get("id")).map(said -> said + which);
+        return new RuleText(draft.name, stage, annotations.getOrDefault("because", ""),
+                annotations.getOrDefault("note", ""), Optional.ofNullable(annotations.get("replaces"))
+                .map(old -> ID.matcher(old).matches() ? old + which : old),
+                new Standing(id, Optional.ofNullable(annotations.get("since")), annotations.containsKey("status")),
                 file, draft.line, List.copyOf(draft.conditions), List.copyOf(draft.conclusions));
-    }
-
-    private Optional<Line> sentence(boolean condition, String text, int number, int column) {
-        Optional<Map.Entry<Sentence, Map<String, String>>> match =
-                dictionary.match(condition, SPACES.matcher(text).replaceAll(" "));
-        if (match.isEmpty()) {
-            unknown(condition, text, number, column);
-            return Optional.empty();
-        }
-        Line line = new Line(match.get().getKey(), match.get().getValue(), text, number, column);
-        for (Map.Entry<String, String> word : line.words().entrySet()) {
-            if (List.of("finding", "driving", "caution").contains(word.getKey())
-                    && !names.forGap(word.getKey()).contains(word.getValue())) {
-                problem(number, column + text.indexOf(word.getValue()),
-                        "there is no " + word.getKey() + " note \"" + word.getValue() + "\"",
-                        Nearest.to(word.getValue(), names.forGap(word.getKey())));
-            }
-        }
-        if (RESERVED.matcher(text).lookingAt()) {
-            problem(number, column, "a finding whose name starts with when, then, end, rule or query cannot be "
-                    + "asked for");
-        }
-        if (line.words().containsKey("direction")) {
-            Adjuster adjuster = Word.of(Adjuster.class, line.word("adjuster"));
-            Direction direction = Word.of(Direction.class, line.word("direction"));
-            if (!adjuster.directions().contains(direction)) {
-                problem(number, column + text.indexOf(" " + direction.id()) + 1, adjuster.id() + " moves "
-                        + adjuster.directions().get(0).id() + " or " + adjuster.directions().get(1).id() + ", not "
-                        + direction.id());
-                return Optional.empty();
-            }
-        }
-        checkNumbers(line);
-        return Optional.of(line);
-    }
-
-    private void checkNumbers(Line line) {
-        String certainty = line.words().getOrDefault("certainty", "0.1");
-        if (certainty.length() > "0.00".length() || Double.parseDouble(certainty) == 0) {
-            problem(line.line(), line.column() + line.text().lastIndexOf(certainty), NO_CERTAINTY + certainty);
-        }
-        String number = line.words().getOrDefault("number", "0");
-        if (number.length() > "00.000".length() || Double.parseDouble(number) > LARGEST_ANGLE
-                || number.length() > 1 && number.charAt(0) == '0' && number.charAt(1) != '.') {
-            problem(line.line(), line.column() + line.text().lastIndexOf(number),
-                    "an angle lies between 0 and " + LARGEST_ANGLE + " degrees and starts with no idle 0, not "
-                            + number);
-        }
-    }
-
-    /** Says whether it is a word that is wrong, or the sentence. */
-    private void unknown(boolean condition, String text, int number, int column) {
-        String spaced = SPACES.matcher(text).replaceAll(" ");
-        for (Sentence sentence : dictionary.sentences()) {
-            Optional<List<Sentence.Filled>> filled =
-                    sentence.condition() == condition ? sentence.fill(spaced) : Optional.empty();
-            if (filled.isEmpty()) {
-                continue;
-            }
-            for (Sentence.Filled word : filled.get()) {
-                if (!word.gap().takes(word.word())) {
-                    problem(number, column + Math.max(0, text.indexOf(word.word())), wrongWord(word.gap(), word.word()),
-                            Nearest.to(word.word(), word.gap().words()));
-                }
-            }
-            return;
-        }
-        if (RAW.matcher(text).matches()) {
-            problem(number, column, raw(text));
-        } else if (SentenceFinder.isSentence(dictionary, !condition, text)) {
-            problem(number, column, "this sentence belongs into " + (condition ? "then" : "when") + ": " + text);
-        } else {
-            problem(number, column, "no sentence of the dictionary reads \"" + text + "\"",
-                    text.length() > LONGEST_SENTENCE ? Optional.empty()
-                            : SentenceFinder.nearest(dictionary, condition, text));
-        }
-    }
-
-    private static String wrongWord(Sentence.Gap gap, String word) {
-        return switch (gap.name()) {
-            case "certainty" -> NO_CERTAINTY + word;
-            case "number" -> "\"" + word + "\" is not a number";
-            default -> "\"" + word + "\" is no " + gap.name() + (gap.words().size() <= 8 && !gap.words().isEmpty()
-                    ? ": " + String.join(", ", gap.words()) : "");
-        };
-    }
-
-    private static String raw(String text) {
-        return "raw Drools is not allowed here, only sentences of the dictionary: " + text;
     }
 
     private void problem(int line, int column, String message) {
         problem(line, column, message, Optional.empty());
     }
 
+    /** Of a rule for both ends, what is wrong with both is told once. */
     private void problem(int line, int column, String message, Optional<String> suggestion) {
         String excerpt = line >= 1 && line <= lines.size() ? lines.get(line - 1) : "";
-        problems.add(new Problem(file, line, column, message, suggestion, false,
+        int written = end.map(axle -> BothEnds.columnAsWritten(axle, excerpt, column)).orElse(column);
+        if (end.equals(Optional.of(Axle.REAR)) && problems.stream().anyMatch(told -> told.line() == line
+                && told.column() == written)) {
+            return;
+        }
+        problems.add(new Problem(file, line, written, message, suggestion, false,
                 excerpt.chars().anyMatch(c -> isControl((char) c)) ? "" : excerpt));
     }
 }

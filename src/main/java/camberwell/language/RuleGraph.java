@@ -75,7 +75,7 @@ public final class RuleGraph {
         circle.forEach(step -> way.append(" -> ").append(step.to()).append(" (\"").append(step.rule().name())
                 .append("\")"));
         RuleText rule = circle.get(0).rule();
-        return Problem.error(rule.file(), rule.line(), 1, "these rules go round in circles: " + way);
+        return Problem.error(rule.file(), rule.line(), 1, Check.CIRCLE.told("these rules go round in circles: " + way));
     }
 
     /** The shortest way that begins with {@code start} and ends where it begins; empty when there is none. */

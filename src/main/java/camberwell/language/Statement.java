@@ -147,6 +147,13 @@ public sealed interface Statement extends Meaning {
         boolean proposes = this instanceof Propose;
         boolean otherProposes = other instanceof Propose;
         return mine.equals(others) ? proposes != otherProposes
-                : proposes && otherProposes && mine.get().opposite().equals(others.get());
+                : proposes && otherProposes && pullAgainst(mine.get(), others.get());
+    }
+
+    /** Whether two changes move the same the other way round: one adjuster, or an axle's pressure and a wheel's of it. */
+    private static boolean pullAgainst(Change one, Change other) {
+        boolean same = one.adjuster() == other.adjuster() || one.adjuster().note().equals(other.adjuster().note())
+                && one.adjuster().wheel().isEmpty() != other.adjuster().wheel().isEmpty();
+        return same && one.direction().opposite() == other.direction();
     }
 }

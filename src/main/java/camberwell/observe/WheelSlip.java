@@ -99,17 +99,19 @@ final class WheelSlip {
         List<Sighting> seen = new ArrayList<>();
         float[] slip = slips.get(wheel);
         int width = trace.samples(limits.of("wheels.over"));
+        double pedal = limits.of(spinning ? "phases.throttle" : "phases.brake");
         for (int lap = 0; lap < laps.size(); lap++) {
             LapPhases here = laps.get(lap);
             int from = here.lap().from();
+            // A phase of a corner is one stretch, or a few: the most of each is noted where it ends.
+            Sighting most = null;
             for (int i = 0; i + width <= here.phases().length; i++) {
                 int middle = i + width / 2;
-                boolean pedal = spinning ? trace.throttle(from + middle) >= limits.of("phases.throttle")
-                        : trace.brake(from + middle) > limits.of("phases.brake");
                 Phase phase = here.phases()[middle];
-                boolean possible = spinning ? phase != Phase.BRAKING && phase != Phase.ENTRY : phase == Phase.BRAKING
-                        || phase == Phase.ENTRY;
-                if (!possible || !pedal || here.corners()[middle] < 0) {
+                boolean pressed = (spinning ? trace.throttle(from + middle) : trace.brake(from + middle)) > pedal;
+                boolean braked = phase == Phase.BRAKING || phase == Phase.ENTRY;
+                if (spinning == braked || !spinning && phase != Phase.BRAKING && phase != Phase.ENTRY || !pressed
+                        || here.corners()[middle] < 0) {
                     continue;
                 }
                 double sum = 0;
@@ -117,20 +119,18 @@ final class WheelSlip {
                     sum += slip[from + k];
                 }
                 double mean = spinning ? sum / width : -sum / width;
-                if (!Double.isNaN(mean)) {
-                    seen.add(new Sighting(lap, here.corners()[middle], phase, mean, from + middle));
+                boolean same = most != null && most.corner() == here.corners()[middle] && most.phase() == phase;
+                if (!Double.isNaN(mean) && (!same || mean > most.figure())) {
+                    if (!same && most != null) {
+                        seen.add(most);
+                    }
+                    most = new Sighting(lap, here.corners()[middle], phase, mean, from + middle);
                 }
             }
+            if (most != null) {
+                seen.add(most);
+            }
         }
-        return most(seen);
-    }
-
-    private static List<Sighting> most(List<Sighting> all) {
-        Map<List<Object>, Sighting> most = new java.util.LinkedHashMap<>();
-        for (Sighting sighting : all) {
-            most.merge(List.of(sighting.lap(), sighting.corner(), sighting.phase()), sighting,
-                    (one, other) -> other.figure() > one.figure() ? other : one);
-        }
-        return List.copyOf(most.values());
+        return seen;
     }
 }

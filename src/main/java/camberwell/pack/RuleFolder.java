@@ -2,6 +2,7 @@ package camberwell.pack;
 
 import camberwell.language.Dictionary;
 import camberwell.language.Stage;
+import camberwell.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,14 +19,16 @@ public final class RuleFolder {
 
     private final Dictionary dictionary;
     private final List<Found> files;
+    private final Path retired;
 
     /** A rule file that was found, and its stage; no stage for DRL. */
     record Found(String name, Optional<Stage> stage, String text) {
     }
 
-    private RuleFolder(Dictionary dictionary, List<Found> files) {
+    private RuleFolder(Dictionary dictionary, List<Found> files, Path retired) {
         this.dictionary = dictionary;
         this.files = files;
+        this.retired = retired;
     }
 
     /** The rules below camberwell's own home. */
@@ -41,7 +44,7 @@ public final class RuleFolder {
                         Files.readString(file)));
             }
         }
-        return new RuleFolder(dictionary, files);
+        return new RuleFolder(dictionary, files, home.resolve(Retired.FILE));
     }
 
     private static List<Path> list(Path folder) throws IOException {
@@ -65,5 +68,10 @@ public final class RuleFolder {
     public List<Source> sources() {
         return files.stream().map(file ->
                 new Source(file.name(), file.text(), file.stage().isPresent())).toList();
+    }
+
+    /** The rules that are no more; what is wrong with the list is noted. */
+    List<Retired> retired(List<Problem> problems) throws IOException {
+        return Files.exists(retired) ? Retired.read(Files.readString(retired), problems) : List.of();
     }
 }

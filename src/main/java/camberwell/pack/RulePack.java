@@ -79,6 +79,9 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     private static void keep(String path, byte[] bytes, String name, boolean trusted, Map<String, String> files,
             List<Problem> problems) {
         String shown = name + "/" + path;
+        if (Leftovers.isLeftover(path)) {
+            return;
+        }
         if (path.chars().anyMatch(c -> RuleFileReader.isControl((char) c))) {
             problems.add(Problem.of(name, "a file's name has a control character in it", Optional.empty()));
             return;
@@ -149,6 +152,12 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         if (STAGES.contains(parts.get(0)) && parts.size() > 1) {
             return Optional.of("a folder of rules holds files that end in .dslr and nothing else");
         }
+        if ((lower.equals(MANIFEST) || lower.equals("pack.yml")) && !path.equals(MANIFEST)) {
+            return Optional.of("what a folder says of itself stands in " + MANIFEST + ", written so");
+        }
+        if (parts.get(0).equals(CASES) && (lower.endsWith(".yml") || lower.endsWith(".yaml") && !path.endsWith(".yaml"))) {
+            return Optional.of("a case ends in .yaml, written so");
+        }
         if (parts.get(0).equals(NOTES) && lower.endsWith(".md")
                 && !(parts.size() == 3 && NOTE_KINDS.contains(parts.get(1)))) {
             return Optional.of("notes lie right below " + NOTES + "/" + String.join(", " + NOTES + "/", NOTE_KINDS));
@@ -168,6 +177,11 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** What it is called where its rules are cited: its own name and version, or else as the person named it. */
     public String title() {
         return manifest.map(own -> own.name() + " " + own.version()).orElse(name);
+    }
+
+    /** Whose it is, in words: {@code tall-kerbs 1.0, A. Tutor}; the folder where it does not say. */
+    public String shown() {
+        return manifest.map(it -> it.name() + " " + it.version() + ", " + it.author()).orElse(name);
     }
 
     /** The rule files, by path. */

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,13 +34,16 @@ public final class RuleSet {
     private final List<RuleFile> files = new ArrayList<>();
     private final List<RuleFile> packFiles = new ArrayList<>();
     private final Map<String, RuleText> rules = new LinkedHashMap<>();
+    private final Map<String, RuleText> ids = new HashMap<>();
     private final Map<RuleText, RuleText> replaced = new LinkedHashMap<>();
     private final List<Problem> builtInProblems = new ArrayList<>();
     private final List<Problem> packProblems = new ArrayList<>();
+    private final List<Retired> retired;
     private boolean drools;
 
-    private RuleSet(Dictionary dictionary) {
+    private RuleSet(Dictionary dictionary, List<Retired> retired) {
         this.dictionary = dictionary;
+        this.retired = retired;
     }
 
     /**
@@ -49,7 +53,9 @@ public final class RuleSet {
      */
     public static RuleSet read(Path home, Names names, List<RulePack> packs) throws IOException {
         RuleFolder folder = RuleFolder.builtIn(home);
-        RuleSet set = new RuleSet(folder.dictionary());
+        List<Problem> inList = new ArrayList<>();
+        RuleSet set = new RuleSet(folder.dictionary(), folder.retired(inList));
+        set.builtInProblems.addAll(inList);
         for (RuleFolder.Found found : folder.files()) {
             Optional<RuleFile> file = found.stage().map(stage ->
                     set.file(names, found.name(), stage, found.text(), set.builtInProblems));
@@ -102,23 +108,42 @@ public final class RuleSet {
     }
 
     private void add(RuleText rule, List<Problem> problems) {
-        if (rule.replaces().isPresent()) {
-            String old = rule.replaces().get();
-            RuleText taken = rules.get(old);
-            if (taken == null || taken.file().equals(rule.file())) {
-                problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name() + "\" replaces \""
-                        + old + "\", and no earlier folder has a rule of that name", Nearest.to(old, rules.keySet())));
-            } else {
-                replaced.put(taken, rule);
-                rules.remove(old);
-            }
-        }
+        rule.replaces().ifPresent(old -> replace(old, rule, problems));
+        rule.standing().id().ifPresent(id -> identify(id, rule, problems));
         RuleText other = rules.putIfAbsent(rule.name(), rule);
         if (other != null) {
             boolean mayReplace = isOf(other.file(), files) && isOf(rule.file(), packFiles);
             problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name()
                     + "\" stands already in " + other.file() + ":" + other.line() + (mayReplace
                     ? "; if it is to take its place, say @replaces(\"" + rule.name() + "\")" : "")));
+        }
+    }
+
+    /** Takes a rule out that another one replaces, by its name or its id. */
+    private void replace(String old, RuleText rule, List<Problem> problems) {
+        Optional<RuleText> taken = Optional.ofNullable(rules.get(old)).or(() -> rules.values().stream()
+                .filter(other -> other.standing().id().equals(Optional.of(old))).findFirst());
+        if (taken.isPresent() && !taken.get().file().equals(rule.file())) {
+            replaced.put(taken.get(), rule);
+            rules.remove(taken.get().name());
+            return;
+        }
+        String what = "the rule \"" + rule.name() + "\" replaces \"" + old + "\", ";
+        Optional<Retired> gone = Retired.named(old, retired);
+        problems.add(Problem.error(rule.file(), rule.line(), 1, what + gone.map(one -> "which " + one.told())
+                .orElse("and no earlier folder has a rule of that name"),
+                gone.isPresent() ? Optional.empty() : Nearest.to(old, rules.keySet())));
+    }
+
+    /** An id is given once, and to nobody again. */
+    private void identify(String id, RuleText rule, List<Problem> problems) {
+        Retired.named(id, retired).ifPresent(gone -> problems.add(Problem.error(rule.file(), rule.line(), 1,
+                "the id " + id + " was that of \"" + gone.title() + "\", which " + gone.told()
+                + "; give the rule another")));
+        RuleText other = ids.putIfAbsent(id, rule);
+        if (other != null) {
+            problems.add(Problem.error(rule.file(), rule.line(), 1, "the id " + id + " is that of \"" + other.name()
+                    + "\" (" + other.file() + ":" + other.line() + ") already"));
         }
     }
 

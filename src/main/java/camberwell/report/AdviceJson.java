@@ -16,6 +16,7 @@ import camberwell.units.Unit;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -24,11 +25,18 @@ public final class AdviceJson {
 
     private final Notes notes;
     private final int top;
+    private Voices voices = Voices.NONE;
 
     /** @param top how many changes to write */
     public AdviceJson(Notes notes, int top) {
         this.notes = notes;
         this.top = top;
+    }
+
+    /** The same, with what the authors of rule folders say. */
+    public AdviceJson with(Voices others) {
+        voices = others;
+        return this;
     }
 
     /** Writes {@code advice} as one object. */
@@ -84,6 +92,7 @@ public final class AdviceJson {
             json.writeStringField("why", driving.note().plain());
             number(json, "certainty", driving.certainty());
             strings(json, "rules", driving.rules().stream());
+            authors(json, driving.rules());
             json.writeStringField("note", driving.note().name());
             json.writeEndObject();
         }
@@ -152,6 +161,7 @@ public final class AdviceJson {
         json.writeEndArray();
         json.writeStringField("rationale", change.way().rationale());
         strings(json, "rules", change.rules().stream());
+        authors(json, change.rules());
         strings(json, "evidence", change.proposals().stream().flatMap(proposal -> proposal.premises().stream())
                 .map(Premise::statement).distinct().sorted());
         json.writeStringField("note", change.note().name());
@@ -162,6 +172,13 @@ public final class AdviceJson {
         json.writeStringField("put-back-if", change.way().putBack());
         tried(json, experience.of(change.change()));
         json.writeEndObject();
+    }
+
+    private void authors(JsonGenerator json, Collection<String> rules) throws IOException {
+        List<String> words = voices.of(rules);
+        if (!words.isEmpty()) {
+            strings(json, "authors", words.stream());
+        }
     }
 
     private static void tried(JsonGenerator json, Optional<Learned> tried) throws IOException {

@@ -32,6 +32,7 @@ public final class AdviceText {
     private final int top;
     private final boolean terms;
     private List<String> beside = List.of();
+    private Voices voices = Voices.NONE;
 
     /**
      * @param audience club, or engineer for every finding, rule and term; for newcomers there is {@link NewcomerText}
@@ -53,6 +54,12 @@ public final class AdviceText {
     /** The same, where {@code explain} needs these options too to come to the same advice. */
     public AdviceText beside(List<String> options) {
         beside = List.copyOf(options);
+        return this;
+    }
+
+    /** The same, with what the authors of rule folders say. */
+    public AdviceText with(Voices others) {
+        voices = others;
         return this;
     }
 
@@ -137,6 +144,7 @@ public final class AdviceText {
             page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
         page.labelled(3, "Why", change.way().rationale());
+        voices.of(change.rules()).forEach(words -> page.labelled(3, "Why", words));
         experience.of(change.change()).ifPresent(learned -> page.labelled(3, "Tried", Words.learned(learned)));
         if (!change.score().helps().isEmpty()) {
             page.labelled(3, "Helps", change.score().helps().stream().limit(MOST_HELPS)
@@ -171,6 +179,7 @@ public final class AdviceText {
         for (DrivingAdvice advice : driving.subList(0, shown)) {
             page.point(0, advice.note().statement());
             Note.Practice practice = advice.note().practice().orElseThrow();
+            voices.of(advice.rules()).forEach(words -> page.labelled(2, "Why", words));
             page.labelled(2, "Try", practice.tryNext());
             page.labelled(2, "Feel", practice.feel());
             page.labelled(2, "Car or you", practice.carOrDriver());

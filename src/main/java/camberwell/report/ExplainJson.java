@@ -172,6 +172,11 @@ public final class ExplainJson {
     private static Map<String, Object> rule(RuleText rule, Line conclusion) {
         Map<String, Object> json = object();
         json.put("rule", rule.name());
+        rule.standing().id().ifPresent(id -> json.put("id", id));
+        rule.standing().since().ifPresent(since -> json.put("since", since));
+        if (rule.standing().trial()) {
+            json.put("status", "trial");
+        }
         json.put("file", rule.file());
         json.put("line", rule.line());
         json.put("because", rule.because());

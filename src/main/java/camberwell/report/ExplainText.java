@@ -179,7 +179,8 @@ public final class ExplainText {
     }
 
     private static void title(RuleText rule, int indent, Page page) {
-        page.blank().paragraph(indent, "\"" + rule.name() + "\" (" + rule.file() + ":" + rule.line() + ")");
+        page.blank().paragraph(indent, "\"" + rule.name() + "\" (" + rule.standing().id().map(id -> id + ", ").orElse("")
+                + rule.file() + ":" + rule.line() + (rule.standing().trial() ? ", on trial" : "") + ")");
     }
 
     private void silent(Silent silent, int indent, Page page) {

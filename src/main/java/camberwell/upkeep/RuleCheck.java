@@ -1,7 +1,9 @@
 package camberwell.upkeep;
 
 import camberwell.fact.Finding;
+import camberwell.fact.Setup;
 import camberwell.language.Asked;
+import camberwell.language.Check;
 import camberwell.language.Condition;
 import camberwell.language.Line;
 import camberwell.language.Names;
@@ -37,6 +39,7 @@ public final class RuleCheck {
     private final Map<String, List<Asked>> asks = new HashMap<>();
     private final Map<String, List<Statement>> says = new HashMap<>();
     private final Map<String, Integer> place = new HashMap<>();
+    private final Chains chains;
     private final List<Problem> problems = new ArrayList<>();
 
     /**
@@ -50,10 +53,11 @@ public final class RuleCheck {
         this.fileOfNote = fileOfNote;
         this.all = List.copyOf(set.rules().values());
         for (RuleText rule : all) {
-            asks.put(rule.name(), asked(rule));
+            asks.put(rule.name(), Asked.together(rule));
             says.put(rule.name(), rule.statements());
             place.put(rule.name(), place.size());
         }
+        this.chains = new Chains(all, asks);
     }
 
     /** Every problem of the built-in rules, file by file from top to bottom. */
@@ -85,7 +89,16 @@ public final class RuleCheck {
         Set<String> subject = new HashSet<>();
         subjects.forEach(rule -> subject.add(rule.name()));
         for (RuleText rule : subjects) {
-            neverFires(rule).ifPresent(why -> problem(rule, "the rule \"" + rule.name() + "\" can never fire: " + why));
+            Optional<String> why = neverFires(rule);
+            why.ifPresent(reason -> problem(rule, Check.NEVER_FIRES, "the rule \"" + rule.name()
+                    + "\" can never fire: " + reason));
+            if (why.isEmpty() && !set.hasDrools()) {
+                chains.deadEnd(rule).ifPresent(finding -> problem(rule, Check.DEAD_CHAIN, "the rule \"" + rule.name()
+                        + "\" can never fire: \"" + finding + "\" is only found where something else that it asks is "
+                        + "not so"));
+            }
+            twice(rule);
+            lacks(rule);
             opposites(rule, rule);
         }
         for (List<RuleText> alike : byConclusionTopic().values()) {
@@ -105,24 +118,6 @@ public final class RuleCheck {
             findings(subjects);
             unreachable(notes);
         }
-    }
-
-    /** What a rule asks: conditions that meet on the same fact are taken together. */
-    private static List<Asked> asked(RuleText rule) {
-        List<Asked> merged = new ArrayList<>();
-        for (Condition condition : rule.conditions()) {
-            Asked asked = Asked.of(condition);
-            int same = 0;
-            while (same < merged.size() && !(asked.single() && merged.get(same).about().equals(asked.about()))) {
-                same++;
-            }
-            if (same < merged.size()) {
-                merged.set(same, merged.get(same).and(asked));
-            } else {
-                merged.add(asked);
-            }
-        }
-        return merged;
     }
 
     private Optional<String> neverFires(RuleText rule) {
@@ -181,7 +176,7 @@ public final class RuleCheck {
     }
 
     private static String topic(Statement statement) {
-        return statement.aboutChange().map(change -> change.adjuster().id())
+        return statement.aboutChange().map(change -> change.adjuster().note())
                 .or(statement::aboutFinding).orElseGet(statement::toString);
     }
 
@@ -213,7 +208,7 @@ public final class RuleCheck {
         if (!alike && !says(narrow, wide, true) || alike && before(narrow, wide) && subject.contains(wide.name())) {
             return;
         }
-        problem(subject.contains(narrow.name()) ? narrow : wide, "the rule \"" + narrow.name() + "\" is covered by \""
+        problem(subject.contains(narrow.name()) ? narrow : wide, Check.COVERED, "the rule \"" + narrow.name() + "\" is covered by \""
                 + wide.name() + "\" (" + wide.file() + ":" + wide.line() + "), which says the same on "
                 + (alike ? "the same" : "less") + " evidence");
     }
@@ -229,10 +224,10 @@ public final class RuleCheck {
         for (Line one : rule.conclusions()) {
             for (Line two : other.conclusions()) {
                 if (one.statement().isOppositeOf(two.statement()) && (rule != other || one.line() < two.line())) {
-                    problems.add(Problem.error(rule.file(), one.line(), one.column(), rule == other
+                    problem(rule, one, rule == other ? Check.SAYS_BOTH : Check.OPPOSITE, rule == other
                             ? "the rule \"" + rule.name() + "\" says both \"" + one.text() + "\" and \"" + two.text()
                             + "\"" : "\"" + one.text() + "\" is the opposite of what \"" + other.name() + "\" ("
-                            + other.file() + ":" + two.line() + ") says on the same evidence: \"" + two.text() + "\""));
+                            + other.file() + ":" + two.line() + ") says on the same evidence: \"" + two.text() + "\"");
                 }
             }
         }
@@ -261,8 +256,8 @@ public final class RuleCheck {
                     nothingConcludes(rule, line, against.finding(), found, told);
                 } else if (line.statement() instanceof Statement.Find find && !asked.contains(find.finding())
                         && told.add("unused " + find.finding())) {
-                    problems.add(Problem.error(rule.file(), line.line(), line.column(), "the finding \""
-                            + find.finding() + "\" leads nowhere: no rule asks for it"));
+                    problem(rule, line, Check.LEADS_NOWHERE, "the finding \"" + find.finding()
+                            + "\" leads nowhere: no rule asks for it");
                 }
             }
         }
@@ -270,8 +265,8 @@ public final class RuleCheck {
 
     private void nothingConcludes(RuleText rule, Line line, String finding, Set<String> found, Set<String> told) {
         if (!found.contains(finding) && told.add(finding)) {
-            problems.add(Problem.error(rule.file(), line.line(), line.column(), "no rule finds \"" + finding + "\"",
-                    Nearest.to(finding, found)));
+            problems.add(Problem.error(rule.file(), line.line(), line.column(),
+                    Check.NOBODY_FINDS.told("no rule finds \"" + finding + "\""), Nearest.to(finding, found)));
         }
     }
 
@@ -286,12 +281,42 @@ public final class RuleCheck {
         for (String note : new TreeSet<>(notes)) {
             if (!reached.contains(note)) {
                 problems.add(Problem.error(fileOfNote.apply(note), 1, 1,
-                        "no rule leads to the note \"" + note + "\""));
+                        Check.NO_WAY_TO.told("no rule leads to the note \"" + note + "\"")));
             }
         }
     }
 
-    private void problem(RuleText rule, String message) {
-        problems.add(Problem.error(rule.file(), rule.line(), 1, message));
+    /** A condition that another one of the rule is already. */
+    private void twice(RuleText rule) {
+        Set<Question> asked = new HashSet<>();
+        for (Condition condition : rule.conditions()) {
+            if (!asked.add(condition.question())) {
+                problem(rule, condition.head(), Check.TWICE, "the rule \"" + rule.name() + "\" asks twice: "
+                        + condition.text());
+            }
+        }
+    }
+
+    /** A change of what the rule asks the car not to have. */
+    private void lacks(RuleText rule) {
+        for (Line line : rule.conclusions()) {
+            Optional<String> adjustable = line.statement() instanceof Statement.Propose propose
+                    ? Optional.of(Setup.adjustable(propose.change().adjuster())) : Optional.empty();
+            boolean lacking = adjustable.isPresent() && rule.conditions().stream().map(Condition::question)
+                    .anyMatch(question -> question.isAbout(Setup.KIND)
+                    && question.passing(adjustable.get()).filter(passing -> !passing.lets("yes")).isPresent());
+            if (lacking) {
+                problem(rule, line, Check.LACKS, "the rule \"" + rule.name() + "\" proposes what it asks the car not to "
+                        + "have: " + line.text());
+            }
+        }
+    }
+
+    private void problem(RuleText rule, Check check, String message) {
+        problems.add(Problem.error(rule.file(), rule.line(), 1, check.told(message)));
+    }
+
+    private void problem(RuleText rule, Line line, Check check, String message) {
+        problems.add(Problem.error(rule.file(), line.line(), line.column(), check.told(message)));
     }
 }

@@ -62,6 +62,48 @@ class OwnRulesTest {
     }
 
     @Test
+    @DisplayName("the author is heard where the rule decided, by name and version, and explain is told of the folder")
+    void theAuthorIsHeard() throws IOException {
+        bench.file("mine/pack.yaml", "name: tall-kerbs\nversion: \"1.2\"\nauthor: A. Tutor\n")
+                .file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS,
+                "propose front-bump softer with certainty 0.6"));
+        String words = "The kerb comes faster than the damper lets the wheel move. (from tall-kerbs 1.2, A. Tutor)";
+        Bench.Run run = bench.run("advise", "--rules", "mine", "case.yaml");
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("Why " + words), run.out());
+        assertEquals(words, advice("--rules", "mine").get("changes").get(0).get("authors").get(0).asText());
+        assertFalse(advice().get("changes").get(0).has("authors"));
+        String printed = run.out().lines().filter(line -> line.contains("camberwell explain")).findFirst().orElseThrow();
+        assertTrue(printed.contains("--rules mine"), printed);
+        Bench.Run explained = bench.run("explain", "case.yaml", "--rules", "mine", "--change",
+                "front-bump softer");
+        assertTrue(explained.out().contains("Kerbs: softer"), explained.all());
+    }
+
+    @Test
+    @DisplayName("a rule on trial says so, and is known by its id")
+    void onTrial() {
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer", KERBS,
+                "propose front-bump softer with certainty 0.6").replace("    @note",
+                "    @id(\"TALL-1\")\n    @since(\"1.0\")\n    @status(\"trial\")\n    @note"));
+        Bench.Run explained = bench.run("explain", "case.yaml", "--rules", "mine", "--change", "front-bump softer");
+        assertTrue(explained.out().replaceAll("\\s+", " ")
+                .contains("\"Kerbs: softer\" (TALL-1, mine/3-changes/kerbs.dslr:1, on trial)"), explained.out());
+    }
+
+    @Test
+    @DisplayName("a rule for both ends is explained at the end that it fired for, at the line where it stands")
+    void bothEnds() {
+        bench.file("mine/3-changes/kerbs.dslr", rule("Kerbs: softer at the {axle}", "{axle}-bump", KERBS,
+                "propose {axle}-bump softer with certainty 0.6"));
+        for (String axle : List.of("front", "rear")) {
+            Bench.Run explained = bench.run("explain", "case.yaml", "--rules", "mine", "--change",
+                    axle + "-bump softer");
+            assertTrue(explained.out().replaceAll("\\s+", " ").contains("\"Kerbs: softer at the " + axle
+                    + "\" (mine/3-changes/kerbs.dslr:1)"), explained.all());
+        }
+    }
+
+    @Test
     @DisplayName("a rule that is replaced by one of the same name neither fires nor is listed")
     void aReplacedRuleIsGone() throws IOException {
         assertTrue(drivingRules(advice()).contains(BUILT_IN));

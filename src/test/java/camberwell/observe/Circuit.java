@@ -70,6 +70,27 @@ final class Circuit {
                 new Bend(80, -75), new Bend(27, 100), new Bend(160, -50)));
     }
 
+    /** Four corners the same way that come back to where they began, as positions need it. */
+    static Circuit closed(boolean left) {
+        int turn = left ? 1 : -1;
+        List<Bend> bends = List.of(new Bend(26, 90 * turn), new Bend(75, 90 * turn), new Bend(160, 90 * turn),
+                new Bend(30, 90 * turn));
+        double[] end = new Circuit(List.of(420.0, 520.0, 0.0, 0.0, 150.0), bends).end();
+        return new Circuit(List.of(420.0, 520.0, end[0], turn * end[1], 150.0), bends);
+    }
+
+    /** Where it ends, from where it begins, m. */
+    private double[] end() {
+        double heading = 0;
+        double[] place = new double[2];
+        for (double bend : curvature) {
+            heading += bend * STEP;
+            place[0] += Math.cos(heading) * STEP;
+            place[1] += Math.sin(heading) * STEP;
+        }
+        return place;
+    }
+
     double length() {
         return curvature.length * STEP;
     }

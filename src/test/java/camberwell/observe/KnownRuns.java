@@ -143,6 +143,12 @@ final class KnownRuns {
         add("no pedals", pushes, log -> log.without("Throttle", "Brake"), pushing);
         add("no lap counter", pushes, log -> log.without("Lap"), pushing);
         add("neither lap counter nor distance", pushes, log -> log.without("Lap", "Distance"), pushing);
+        for (boolean left : new boolean[] {true, false}) {
+            add("positions alone, all turns to the " + (left ? "left" : "right") + ", signs of another kind",
+                    Circuit.closed(left), run -> run.with(Slide.of(3, Phase.MID_CORNER, SLOW)),
+                    log -> log.positions().without("Lap", "Distance").instead("Yaw", "Yaw Rate [deg/s]", -1)
+                            .instead("Lateral", "Lateral Acceleration [g]", -1), pushing);
+        }
         add("100 Hz", pushes, log -> at(log, 100), pushing);
         add("20 Hz", pushes, log -> at(log, 20), pushing);
         runs.add(new KnownRun("rows lost here and there", () -> thinned(pushes), Set.of(pushing)));

@@ -92,6 +92,19 @@ class KnownRunsTest {
     }
 
     @Test
+    @DisplayName("positions tell laps, and left from right whatever the signs are")
+    void positions() {
+        for (String side : List.of("left", "right")) {
+            Observed observed = OBSERVED.get("positions alone, all turns to the " + side + ", signs of another kind");
+            assertEquals(List.of(side, side, side, side),
+                    observed.corners().stream().map(Observed.CornerTold::direction).toList());
+            assertTrue(observed.lapsBy().startsWith("positions"), observed.lapsBy());
+            assertTrue(observed.laps().stream().filter(lap -> lap.leftOut().isEmpty()).count() >= 7);
+            assertTrue(observed.doubts().stream().noneMatch(doubt -> doubt.contains("left from right")));
+        }
+    }
+
+    @Test
     @DisplayName("the car's own line is found again: a ratio of 14 and 1.50 deg/g, also where it slides in every lap")
     void line() {
         for (String name : List.of("neutral", "10 Hz", "front slides 3 degrees, exit, slow",

@@ -46,6 +46,13 @@ final class LogText {
         return this;
     }
 
+    /** With positions, as a receiver gives them. */
+    LogText positions() {
+        decimals = 7;
+        return put("Latitude [deg]", it -> 47 + Math.toDegrees(it.y / 6_371_000), 0).put("Longitude [deg]",
+                it -> 8 + Math.toDegrees(it.x / 6_371_000 / Math.cos(Math.toRadians(47))), 0);
+    }
+
     LogText without(String... starts) {
         for (String start : starts) {
             columns.keySet().removeIf(heading -> heading.startsWith(start));

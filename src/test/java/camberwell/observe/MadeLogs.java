@@ -25,9 +25,7 @@ public final class MadeLogs {
         LogText text = LogText.plain();
         text.every = 10;
         if (positions) {
-            text.put("Latitude [deg]", it -> 47 + it.y / 111_195, 0).put("Longitude [deg]",
-                    it -> 8 + it.x / 111_195 / Math.cos(Math.toRadians(47)), 0);
-            text.decimals = 7;
+            text.positions();
         }
         return text.write(run);
     }

@@ -184,7 +184,7 @@ final class MadeRun {
                             : Math.max(0, sample.throttle - 0.3);
                 }
                 sample.felt = carried;
-                heading += sample.r * DT;
+                heading += kappa * speed * DT;
                 x += speed * Math.cos(heading) * DT;
                 y += speed * Math.sin(heading) * DT;
                 sample.x = x;
