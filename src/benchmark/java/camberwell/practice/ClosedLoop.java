@@ -23,8 +23,7 @@ import java.util.stream.IntStream;
  * then, for the program itself, the faults that it did not cure, with the changes that it named. Every second fault is
  * set aside and reported apart.
  *
- * <p>Arguments: the folder of the program, a folder to work in (not used), then any of {@code quick} (without the row that
- * tries everything) and {@code noise} (a driver who errs).
+ * <p>Arguments: any of {@code quick} (without the row that tries everything) and {@code noise} (a driver who errs).
  */
 public final class ClosedLoop {
 
@@ -65,10 +64,10 @@ public final class ClosedLoop {
         advisers.forEach((name, adviser) -> trails.put(name, treat(patients, adviser, noise)));
         for (int half = 0; half < 2; half++) {
             int wanted = half;
-            System.out.printf("%n%s%n%-32s %6s %16s %24s %6s%n", half == 0 ? "Faults to learn from" : "Faults set aside",
-                    "who advises", "cured", "first +/-", "all +/-/nothing", "left");
-            trails.forEach((name, of) -> row(name, of.stream().filter(it -> it.patient().number() % 2 == wanted)
-                    .toList()));
+            System.out.printf("%n%s%n%-32s %6s %16s %24s %6s%n",
+                    half == 0 ? "Faults to learn from" : "Faults set aside", "who advises", "cured", "first +/-", "all +/-/nothing", "left");
+            trails.forEach((name, of) -> row(name, of.stream()
+                    .filter(it -> it.patient().number() % 2 == wanted).toList()));
         }
         System.out.println("\nNot cured, of the faults to learn from");
         trails.get("camberwell, told what it tried").stream()
@@ -118,7 +117,8 @@ public final class ClosedLoop {
         double cured = trails.stream().filter(Trail::cured).count();
         List<Double> firsts = trails.stream().filter(it -> !it.changes().isEmpty())
                 .map(it -> gain(it, it.changes().get(0))).toList();
-        List<Double> all = trails.stream().flatMap(it -> it.changes().stream().map(change -> gain(it, change))).toList();
+        List<Double> all = trails.stream()
+                .flatMap(it -> it.changes().stream().map(change -> gain(it, change))).toList();
         double left = trails.stream().mapToDouble(it -> Math.min(2, it.left() / it.first())).average().orElse(0);
         System.out.printf(Locale.ROOT, "%-32s %5.0f%% %7.0f%% /%4.0f%% %8.0f%% /%4.0f%% /%4.0f%% %6.0f%%%n", name,
                 100 * cured / trails.size(), share(firsts, trails.size(), 1), share(firsts, trails.size(), -1),
@@ -131,8 +131,11 @@ public final class ClosedLoop {
     }
 
     private static double share(List<Double> gains, int of, int sign) {
-        return 100.0 * gains.stream().filter(gain -> (gain > Session.NOTHING ? 1 : gain < -Session.NOTHING ? -1 : 0) == sign).count()
-                / Math.max(1, of);
+        return 100.0 * gains.stream().filter(gain -> sign(gain) == sign).count() / Math.max(1, of);
+    }
+
+    private static int sign(double gain) {
+        return gain > Session.NOTHING ? 1 : gain < -Session.NOTHING ? -1 : 0;
     }
 
     private static void tell(Trail trail) {

@@ -33,12 +33,13 @@ import picocli.CommandLine.Spec;
 
 /** {@code camberwell practise}: a car with something wrong hidden in it, driven by the model after each change. */
 @Command(name = "practise", mixinStandardHelpOptions = true,
-        description = "Hides something wrong in a car, tells what it does, takes your changes, and drives it after each.",
-        footer = {"", "Answer with adjuster, direction and steps, like \"rear-anti-roll-bar softer 1\"; q ends it. At the "
-            + "end it says what was wrong, and what the advice would have done.", "", "Examples:",
+        description = "Hides something wrong in a car, tells what it does, and drives it after each of your changes.",
+        footer = {"", "Answer with adjuster, direction and steps, like \"rear-anti-roll-bar softer 1\"; q ends it. "
+            + "At the end it says what was wrong, and what the advice would have done.", "", "Examples:",
             "  camberwell practise --seed 7",
             "  camberwell practise --car my-car.yaml --wrong 2",
-            "  echo \"front-anti-roll-bar softer 2\" | camberwell practise --seed 7 --format json"})
+            "  echo \"front-anti-roll-bar softer 2\" | \\",
+            "      camberwell practise --seed 7 --format json"})
 final class PractiseCommand implements Callable<Integer> {
 
     private static final int SEEDS = 10_000;
@@ -58,7 +59,8 @@ final class PractiseCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "The same number hides the same fault.")
     private Long seed;
 
-    @Option(names = "--wrong", defaultValue = "1", paramLabel = "N", description = "How many adjusters are wrong: 1 or 2.")
+    @Option(names = "--wrong", defaultValue = "1", paramLabel = "N",
+            description = "How many adjusters are wrong: 1 or 2.")
     private int wrong;
 
     @Option(names = "--changes", defaultValue = "6", paramLabel = "N", converter = Count.class,
@@ -87,7 +89,7 @@ final class PractiseCommand implements Callable<Integer> {
         TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow(() -> new ParameterException(
                 spec.commandLine(), car.name() + ": it cannot be driven without wheelbase, mass and front-weight")));
         var fault = Session.draw(driver, wrong, WORTH, luck).orElseThrow(() -> new ParameterException(
-                spec.commandLine(), car.name() + ": nothing that can be adjusted on it does enough harm to practise on"));
+                spec.commandLine(), car.name() + ": nothing that can be adjusted on it does enough harm for that"));
         Session yours = new Session(driver, fault);
         PracticeReport report = new PracticeReport(car, fault, drawn, yours, new Session(driver, fault));
         talk(yours, report);
@@ -139,7 +141,7 @@ final class PractiseCommand implements Callable<Integer> {
             return Optional.of(ChangeWords.problem(named));
         }
         if (!session.can(change.get())) {
-            return Optional.of("that cannot be moved further that way on this car, or the driven model does not know it");
+            return Optional.of("that cannot be moved further that way on this car, or the model does not know it");
         }
         session.make(change.get(), steps, Told.of(session.felt()));
         return Optional.empty();

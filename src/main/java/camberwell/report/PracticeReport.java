@@ -52,7 +52,8 @@ public final class PracticeReport {
         page.paragraph(0, "Where it stands now:");
         yours.car().adjusters().forEach((adjuster, setting) -> {
             if (CarModel.representsInMotion(adjuster)) {
-                page.point(0, adjuster.id() + " " + setting.now() + ", from " + setting.min() + " to " + setting.max());
+                page.point(0, adjuster.id() + " " + setting.now() + ", from " + setting.min() + " to "
+                        + setting.max());
             }
         });
     }
@@ -86,8 +87,8 @@ public final class PracticeReport {
         fault.set().forEach((adjuster, to) -> page.paragraph(0, "Wrong was: " + wrong(adjuster, to)));
         page.paragraph(0, "You: " + outcome(yours));
         page.paragraph(0, "The advice: " + outcome(advised));
-        advised.steps().forEach(step -> page.point(0, step.change().id() + ", " + step.from() + " -> " + step.to() + ": "
-                + came(step)));
+        advised.steps().forEach(step -> page.point(0, step.change().id() + ", " + step.from() + " -> " + step.to()
+                + ": " + came(step)));
     }
 
     private String wrong(Adjuster adjuster, Quantity to) {
