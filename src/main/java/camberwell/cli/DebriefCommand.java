@@ -72,6 +72,9 @@ final class DebriefCommand implements Callable<Integer> {
             description = "Write questions, answers and advice, as Markdown.")
     private String transcript;
 
+    @Option(names = "--overwrite", description = "Write over the files of --save and --transcript if they are there.")
+    private boolean overwrite;
+
     DebriefCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -84,7 +87,12 @@ final class DebriefCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         checkWritable("--save", save, resume);
-        checkWritable("--transcript", transcript, transcript);
+        checkWritable("--transcript", transcript, null);
+        if (save != null && transcript != null
+                && console.path(save).normalize().equals(console.path(transcript).normalize())) {
+            throw new ProblemsException(Problem.of("--transcript " + transcript, "is the file of --save, too",
+                    Optional.empty()));
+        }
         engine = rules.on(engine, console);
         try (Debrief debrief = open()) {
             talk(debrief);
@@ -98,9 +106,10 @@ final class DebriefCommand implements Callable<Integer> {
             return;
         }
         Path path = console.path(file).toAbsolutePath();
-        String wrong = NewFiles.obstacle(path, console).orElse(Files.exists(path) && (replaceable == null
+        String wrong = NewFiles.obstacle(path, console).orElse(Files.exists(path) && !overwrite && (replaceable == null
                         || !console.path(replaceable).toAbsolutePath().normalize().equals(path.normalize()))
-                ? "stands there already; go on from it with --resume, or take another name" : null);
+                ? "stands there already; " + (option.equals("--save") ? "go on from it with --resume, " : "")
+                + "take another name, or give --overwrite" : null);
         if (wrong != null) {
             throw new ProblemsException(Problem.of(option + " " + file, wrong, Optional.empty()));
         }
