@@ -39,7 +39,7 @@ public final class DemoCase {
     private static final List<String> LIKED = List.of("rear", "entry", "slow", "clear", "every-lap", "some-laps",
             "whole-run", "front", "front-left", "left", "dry");
     /** Bar off the target, and kelvin, at which a reading is clear beyond doubt. */
-    private static final double CLEARLY = 0.2;
+    private static final double CLEARLY = 0.15;
     private static final double CLEAR_KELVIN = 16;
 
     private final Collection<RuleText> rules;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.advice.RankedChange;
+import camberwell.fact.Certainty;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
 import camberwell.input.CaseReader;
@@ -41,7 +42,9 @@ class ExplainerTest {
         for (RankedChange ranked : reasoning.advice().changes()) {
             How how = DemoCases.EXPLAINER.how(reasoning, ranked.change()).orElseThrow();
             String told = reasoning.run().title() + ", " + ranked.change();
-            assertEquals(ranked.score().certainty(), how.sum().certainty(), HAIR, told);
+            // The ranking takes off what a hold has on the change; the explanation is of what the rules say.
+            assertEquals(Certainty.ofRules(ranked.proposals()), how.sum().certainty(), HAIR, told);
+            assertTrue(ranked.score().certainty() <= how.sum().certainty() + HAIR, told);
             assertFalse(how.typed().isEmpty(), told);
             for (Premise premise : how.typed()) {
                 assertTrue(reasoning.typed().contains(premise), told);
