@@ -252,7 +252,7 @@ public final class RuleFileReader {
             case "note" -> names.hasNote(said) ? Optional.empty()
                     : Optional.of("there is no knowledge note \"" + said + "\"");
             case "id" -> ID.matcher(said).matches() ? Optional.empty()
-                    : Optional.of("an id is two to six capitals, a dash and a number, for instance KERB-7, not \"" + said
+                    : Optional.of("an id is two to six capitals, a dash and a number, for instance TALL-7, not \"" + said
                     + "\"");
             case "since" -> VERSION.matcher(said).matches() ? Optional.empty()
                     : Optional.of("a version is numbers with points between them, not \"" + said + "\"");

@@ -499,10 +499,10 @@ class RuleProblemsTest {
 
     @Test
     void anIdTwice() {
-        String one = rule("Kerbs: softer", KERBS, SOFTER).replace("    @note", "    @id(\"KERB-1\")\n    @note");
+        String one = rule("Kerbs: softer", KERBS, SOFTER).replace("    @note", "    @id(\"TALL-1\")\n    @note");
         changes(one + one.replace("Kerbs: softer", "Kerbs at exit: softer").replace(KERBS, KERBS + "\n    - at exit")
                 .replace("0.35", "0.4"));
-        says("mine/3-changes/kerbs.dslr:10:1: the id KERB-1 is that of \"Kerbs: softer\" "
+        says("mine/3-changes/kerbs.dslr:10:1: the id TALL-1 is that of \"Kerbs: softer\" "
                 + "(mine/3-changes/kerbs.dslr:1) already");
     }
 
@@ -510,12 +510,12 @@ class RuleProblemsTest {
     void whatStandsInAnAnnotation() {
         String rule = rule("Kerbs: softer", KERBS, SOFTER);
         changes(rule.replace("    @note", "    @id(\"kerbs\")\n    @since(\"now\")\n    @status(\"good\")\n    @note"));
-        says("mine/3-changes/kerbs.dslr:3:10: an id is two to six capitals, a dash and a number, for instance KERB-7, "
+        says("mine/3-changes/kerbs.dslr:3:10: an id is two to six capitals, a dash and a number, for instance TALL-7, "
                 + "not \"kerbs\"",
                 "mine/3-changes/kerbs.dslr:4:13: a version is numbers with points between them, not \"now\"",
                 "mine/3-changes/kerbs.dslr:5:14: a rule is on trial, @status(\"trial\"), or it says nothing of it");
         changes(rule.replace("    @note",
-                "    @id(\"KERB-1\")\n    @since(\"1.0\")\n    @status(\"trial\")\n    @note"));
+                "    @id(\"TALL-1\")\n    @since(\"1.0\")\n    @status(\"trial\")\n    @note"));
         assertEquals(0, bench.run("rules", "check", "mine").code());
     }
 
