@@ -1,5 +1,6 @@
 package camberwell.cli;
 
+import camberwell.problem.Text;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
@@ -44,7 +45,7 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
         boolean plain = !environment.getOrDefault("NO_COLOR", "").isEmpty()
                 || environment.getOrDefault("TERM", "").equals("dumb")
                 || windows && !environment.containsKey("WT_SESSION") && !environment.containsKey("TERM");
-        return new Console(new PrintStream(new FileOutputStream(FileDescriptor.out), false,
+        return new Console(new PrintStream(new Written(new FileOutputStream(FileDescriptor.out)), false,
                 StandardCharsets.UTF_8), new PrintStream(new FileOutputStream(FileDescriptor.err), true,
                 StandardCharsets.UTF_8), System.in,
                 Path.of(System.getProperty("camberwell.directory", "")).normalize(), width(environment),
@@ -67,13 +68,14 @@ public record Console(PrintStream out, PrintStream err, InputStream in, Path dir
 
     /** A path, or a message that starts with one or suggests one, as it is typed in the working directory. */
     String shown(String path) {
-        String here = directory.toString();
+        String clean = Text.lines(path);
+        String here = Text.line(directory.toString());
         String separator = directory.getFileSystem().getSeparator();
         String prefix = here.endsWith(separator) ? here : here + separator;
         if (here.isEmpty()) {
-            return path;
+            return clean;
         }
-        String suggested = path.replace("did you mean \"" + prefix, "did you mean \"");
+        String suggested = clean.replace("did you mean \"" + prefix, "did you mean \"");
         return suggested.startsWith(prefix) ? suggested.substring(prefix.length()) : suggested;
     }
 }

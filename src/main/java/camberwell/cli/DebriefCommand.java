@@ -78,6 +78,9 @@ final class DebriefCommand implements Callable<Integer> {
             description = "text, or jsonl for a program: each question, each answer and the advice as an object on a line.")
     private Format format;
 
+    @Option(names = "--overwrite", description = "Write over the files of --save and --transcript if they are there.")
+    private boolean overwrite;
+
     DebriefCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -94,6 +97,11 @@ final class DebriefCommand implements Callable<Integer> {
         }
         checkWritable("--save", save, resume);
         checkWritable("--transcript", transcript, null);
+        if (save != null && transcript != null
+                && console.path(save).normalize().equals(console.path(transcript).normalize())) {
+            throw new ProblemsException(Problem.of("--transcript " + transcript, "is the file of --save, too",
+                    Optional.empty()));
+        }
         engine = rules.on(engine, console);
         try (Debrief debrief = open()) {
             return talk(debrief);
@@ -106,10 +114,10 @@ final class DebriefCommand implements Callable<Integer> {
             return;
         }
         Path path = console.path(file).toAbsolutePath();
-        String wrong = NewFiles.obstacle(path, console).orElse(Files.exists(path) && (replaceable == null
+        String wrong = NewFiles.obstacle(path, console).orElse(Files.exists(path) && !overwrite && (replaceable == null
                         || !console.path(replaceable).toAbsolutePath().normalize().equals(path.normalize()))
-                ? "stands there already; " + (option.equals("--save") ? "go on from it with --resume, or " : "")
-                        + "take another name" : null);
+                ? "stands there already; " + (option.equals("--save") ? "go on from it with --resume, " : "")
+                + "take another name, or give --overwrite" : null);
         if (wrong != null) {
             throw new ProblemsException(Problem.of(option + " " + file, wrong, Optional.empty()));
         }
@@ -153,7 +161,7 @@ final class DebriefCommand implements Callable<Integer> {
             DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice);
             screen.run(engine::listenAhead);
             if (transcript != null) {
-                keeping.transcript(transcript, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
+                keeping.transcript(transcript, overwrite, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
                         : Optional.empty());
             }
             screen.close();

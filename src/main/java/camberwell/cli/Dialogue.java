@@ -2,11 +2,8 @@ package camberwell.cli;
 
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -16,11 +13,11 @@ final class Dialogue {
     private static final int MOST_TRIES = 20;
 
     private final Console console;
-    private final BufferedReader in;
+    private final TypedLines in;
 
     Dialogue(Console console) {
         this.console = console;
-        this.in = new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
+        this.in = new TypedLines(console.in());
     }
 
     void say(String line) {
@@ -55,7 +52,7 @@ final class Dialogue {
 
     private String readLine() {
         try {
-            return in.readLine();
+            return in.next().orElse(null);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -39,6 +39,9 @@ import picocli.CommandLine.Spec;
             "  camberwell explain my-case.yaml --rules my-rules --format json"})
 final class ExplainCommand implements Callable<Integer> {
 
+    /** One more than a case may have, so that one that is larger is told of. */
+    private static final int MOST_BYTES = (1 << 20) + 1;
+
     private final Console console;
     private Engine engine;
 
@@ -85,7 +88,7 @@ final class ExplainCommand implements Callable<Integer> {
         List<Change> missed = whyNots.stream().map(this::change).toList();
         List<Substitution> substitutions = assumptions.stream().map(text -> Substitution.parse("--if", text)).toList();
         engine = rules.on(engine, console);
-        byte[] typed = name.equals("-") ? console.in().readAllBytes() : new byte[0];
+        byte[] typed = name.equals("-") ? console.in().readNBytes(MOST_BYTES) : new byte[0];
         CaseFile file = read(typed, List.of());
         file.warnings().forEach(warning -> console.err().println(console.shown(warning.text())));
         Explainer explainer = new Explainer(engine.rules(), engine.notes(), engine.advisor());

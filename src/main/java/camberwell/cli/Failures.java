@@ -2,7 +2,9 @@ package camberwell.cli;
 
 import camberwell.engine.RuleProblemException;
 import camberwell.problem.ProblemsException;
+import camberwell.problem.Text;
 import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -36,10 +38,26 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
             problems.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
             return ExitCode.WRONG_INPUT;
         }
+        if (exception instanceof Written.Lost lost) {
+            return lost(lost, console);
+        }
+        if (exception instanceof InvalidPathException path) {
+            console.err().println(Text.quoted(path.getInput()) + " cannot be the name of a file in this language setting");
+            return ExitCode.WRONG_INPUT;
+        }
         if (exception instanceof RuleProblemException || exception instanceof UncheckedIOException) {
             console.err().println(exception.getMessage());
             return ExitCode.WRONG_INPUT;
         }
         throw exception;
+    }
+
+    /** What is said when output could not be written: nothing to somebody who has seen enough. */
+    static int lost(Written.Lost lost, Console console) {
+        if (lost.unwanted()) {
+            return ExitCode.DONE;
+        }
+        console.err().println("camberwell: the output cannot be written: " + lost.getMessage());
+        return ExitCode.FOUND_WRONG;
     }
 }

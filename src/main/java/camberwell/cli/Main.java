@@ -4,6 +4,7 @@ import camberwell.engine.RuleBase;
 import camberwell.pack.Manifest;
 import camberwell.pack.Shelf;
 import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -38,35 +39,57 @@ public final class Main implements Runnable {
     }
 
     public static void main(String[] arguments) {
-        Console console = Console.ofProcess(System.getenv());
+        Console console = console();
         Engine engine = new Engine(Engine.findHome(), RuleBase.defaultCache()).withShelf(Shelf.of(System.getenv()));
         List<String> words = List.of(arguments);
         if (words.size() > 1 && AHEAD.contains(words.get(0)) && !words.contains("--rules")) {
             engine.openAhead();
         }
-        int code = run(console, engine, arguments);
-        console.out().flush();
+        int code = written(console, engine, arguments);
+        ClassArchive.makeIfMissing();
         System.exit(code);
+    }
+
+    /** Runs one command line; output that cannot be written is told. */
+    static int written(Console console, Engine engine, String... arguments) {
+        try {
+            int code = run(console, engine, arguments);
+            console.out().flush();
+            return code;
+        } catch (Written.Lost e) {
+            return Failures.lost(e, console);
+        }
+    }
+
+    private static Console console() {
+        try {
+            return Console.ofProcess(System.getenv());
+        } catch (InvalidPathException e) {
+            System.err.println("camberwell: the name of the folder it was started in cannot be read in this language "
+                    + "setting; set LC_ALL=C.UTF-8");
+            System.exit(ExitCode.WRONG_INPUT);
+            throw e;
+        }
     }
 
     /** Runs one command line and returns its exit code. */
     static int run(Console console, Engine engine, String... arguments) {
-        String[] found = lists(console, arguments);
-        CommandLine line = line(console, engine, found);
-        int code = line.execute(found);
+        String[] here = lists(console, arguments);
+        CommandLine line = line(console, engine, here);
+        int code = line.execute(here);
         console.out().flush();
         return code;
     }
 
-    /** A list of arguments, {@code @list.txt}, lies where the command was typed, which the launcher has left. */
+    /** A list of arguments, {@code @FILE}, is looked for where the person is, not where the program lies. */
     private static String[] lists(Console console, String... arguments) {
-        String[] found = arguments.clone();
-        for (int i = 0; i < found.length; i++) {
-            if (found[i].length() > 1 && found[i].startsWith("@") && !found[i].startsWith("@@")) {
-                found[i] = "@" + console.path(found[i].substring(1));
+        String[] here = arguments.clone();
+        for (int i = 0; i < here.length; i++) {
+            if (here[i].length() > 1 && here[i].charAt(0) == '@' && here[i].charAt(1) != '@') {
+                here[i] = "@" + console.path(here[i].substring(1));
             }
         }
-        return found;
+        return here;
     }
 
     /** The commands that {@code arguments} may need; without any, all of them. */
@@ -128,6 +151,8 @@ public final class Main implements Runnable {
                 .add("show", () -> new RunsShowCommand(console))
                 .add("compare", () -> new RunsCompareCommand(console))
                 .add("judge", () -> new RunsJudgeCommand(console))
+                .add("plan", () -> new RunsPlanCommand(console, engine))
+                .add("draw", () -> new RunsDrawCommand(console))
                 .add("undo", () -> new RunsUndoCommand(console))
                 .addTo(runs, Arrays.stream(arguments).filter(word -> !word.equals("runs")).toArray(String[]::new));
         return runs;

@@ -4,6 +4,7 @@ import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -70,7 +71,9 @@ final class NewFiles {
             for (Map.Entry<Path, byte[]> file : contents.entrySet()) {
                 Path folder = file.getKey().toAbsolutePath().getParent();
                 Files.createDirectories(folder);
-                Path draft = folder.resolve("." + file.getKey().getFileName() + ".draft-" + System.nanoTime());
+                String draftOf = "." + file.getKey().getFileName() + ".draft-";
+                removeLeftOver(folder, draftOf);
+                Path draft = folder.resolve(draftOf + ProcessHandle.current().pid() + "-" + drafts.size());
                 drafts.put(file.getKey(), draft);
                 Files.write(draft, file.getValue(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             }
@@ -88,6 +91,20 @@ final class NewFiles {
             }
             for (Path file : moved) {
                 Files.deleteIfExists(file);
+            }
+        }
+    }
+
+    /** Removes drafts of the same file whose process was ended before it could. */
+    private static void removeLeftOver(Path folder, String draftOf) throws IOException {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder,
+                entry -> entry.getFileName().toString().startsWith(draftOf))) {
+            for (Path draft : left) {
+                String pid = draft.getFileName().toString().substring(draftOf.length()).replaceFirst("-.*", "");
+                if (!pid.matches("[0-9]{1,18}") || ProcessHandle.of(Long.parseLong(pid)).isEmpty()
+                        || Long.parseLong(pid) == ProcessHandle.current().pid()) {
+                    Files.deleteIfExists(draft);
+                }
             }
         }
     }

@@ -26,6 +26,7 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Word;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -97,6 +98,9 @@ final class PredictCommand implements Callable<Integer> {
             description = "Write the steer characteristic, or the manoeuvre, as a drawing, too.")
     private String svg;
 
+    @Option(names = "--overwrite", description = "Write over the file of --svg if it is there.")
+    private boolean overwrite;
+
     PredictCommand(Console console) {
         this.console = console;
     }
@@ -108,7 +112,9 @@ final class PredictCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (svg != null) {
-            NewFiles.obstacle(console.path(svg), console).ifPresent(wrong -> {
+            Optional<String> there = Files.exists(console.path(svg)) && !overwrite
+                    ? Optional.of("is there already; take another name, or give --overwrite") : Optional.empty();
+            NewFiles.obstacle(console.path(svg), console).or(() -> there).ifPresent(wrong -> {
                 throw new ProblemsException(Problem.of("--svg " + svg, wrong, Optional.empty()));
             });
         }

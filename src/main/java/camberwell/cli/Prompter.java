@@ -1,11 +1,8 @@
 package camberwell.cli;
 
-import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -41,12 +38,12 @@ interface Prompter extends Closeable {
 
     /** Lines from a script. What was read is shown after the prompt, so that the output reads like a talk. */
     final class Piped implements Prompter {
-        private final BufferedReader in;
+        private final TypedLines in;
         private final PrintStream out;
         private final int width;
 
         Piped(Console console) {
-            in = new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
+            in = new TypedLines(console.in());
             out = console.out();
             width = console.width();
         }
@@ -54,9 +51,9 @@ interface Prompter extends Closeable {
         @Override
         public Optional<String> line(String prompt) throws IOException {
             out.print(prompt);
-            String line = in.readLine();
-            out.println(line == null ? "" : line);
-            return Optional.ofNullable(line);
+            Optional<String> line = in.next();
+            out.println(line.orElse(""));
+            return line;
         }
 
         @Override

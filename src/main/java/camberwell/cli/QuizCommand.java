@@ -10,10 +10,7 @@ import camberwell.report.Page;
 import camberwell.report.QuizText;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Nearest;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -79,7 +76,7 @@ final class QuizCommand implements Callable<Integer> {
         Explainer explainer = new Explainer(engine.rules(), engine.notes(), advisor);
         Quiz quiz = new Quiz(explainer, engine.rules(), cars(), drawn);
         QuizText text = new QuizText(engine.rules().rules());
-        BufferedReader typed = new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
+        TypedLines typed = new TypedLines(console.in());
         int answered = 0;
         int shared = 0;
         for (int i = 1; i <= count; i++) {
@@ -115,12 +112,12 @@ final class QuizCommand implements Callable<Integer> {
     }
 
     /** The answer, asked again while it is no change; empty at the end of the input. */
-    private Optional<String> ask(BufferedReader typed) throws IOException {
+    private Optional<String> ask(TypedLines typed) throws IOException {
         while (true) {
             console.out().println();
             console.out().print("Your change: ");
             console.out().flush();
-            String line = typed.readLine();
+            String line = typed.next().orElse(null);
             if (!console.interactive()) {
                 console.out().println(line == null ? "" : line.strip());
             }

@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -34,6 +36,9 @@ final class RulesPackCommand implements Callable<Integer> {
     @Option(names = {"-o", "--output"}, required = true, paramLabel = "FILE", description = "The .zip file to write.")
     private String output;
 
+    @Option(names = "--overwrite", description = "Write over FILE if it is there and is no packed rule folder.")
+    private boolean overwrite;
+
     RulesPackCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -46,9 +51,10 @@ final class RulesPackCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         Path target = console.path(output);
-        if (Files.isDirectory(target) || Files.exists(target) && !RulePack.isZip(target)) {
+        if (Files.isDirectory(target) || Files.exists(target) && !overwrite && !isPack(target)) {
             throw new ProblemsException(Problem.of("-o " + output, Files.isDirectory(target) ? "is a folder"
-                    : "is there already and is no zip file, so it is not written over", Optional.empty()));
+                    : "is there already and is no packed rule folder; take another name, or give --overwrite",
+                    Optional.empty()));
         }
         List<Problem> problems = new ArrayList<>(
                 RulesCheckCommand.check(List.of(folder), List.of(), console, engine).problems());
@@ -72,5 +78,17 @@ final class RulesPackCommand implements Callable<Integer> {
         console.out().println(output + ": " + manifest.name() + " " + manifest.version() + " by " + manifest.author()
                 + ", " + pack.files().size() + " files");
         return ExitCode.DONE;
+    }
+
+    /** Whether it is an earlier version of a pack, which the new one may take the place of. */
+    private static boolean isPack(Path file) throws IOException {
+        if (!Files.isRegularFile(file) || !RulePack.isZip(file)) {
+            return false;
+        }
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            return zip.getEntry(RulePack.MANIFEST) != null;
+        } catch (ZipException e) {
+            return false;
+        }
     }
 }

@@ -24,6 +24,8 @@ final class RuleCache {
 
     private static final String ENDING = ".compiled-rules";
     private static final long MOST_BYTES = 64L << 20;
+    private static final int OTHERS_WRITE = 022;
+    private static final int STICKY = 01000;
 
     private final Path folder;
 
@@ -58,7 +60,7 @@ final class RuleCache {
 
     /** Whether only this user can have written it. */
     private boolean mine(Path file) throws IOException {
-        if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+        if (!file.getFileSystem().supportedFileAttributeViews().contains("unix")) {
             return true;
         }
         for (Path path : List.of(folder, file)) {
@@ -69,7 +71,18 @@ final class RuleCache {
                 return false;
             }
         }
+        for (Path above = folder.toAbsolutePath().getParent(); above != null; above = above.getParent()) {
+            if (open(above)) {
+                return false;
+            }
+        }
         return true;
+    }
+
+    /** Whether others may swap what lies in a folder: they may write to it, and not their own files alone. */
+    private static boolean open(Path folder) throws IOException {
+        int mode = (Integer) Files.getAttribute(folder, "unix:mode");
+        return (mode & OTHERS_WRITE) != 0 && (mode & STICKY) == 0;
     }
 
     private static Path ownFile() throws IOException {

@@ -4,19 +4,18 @@ import camberwell.run.Case;
 import camberwell.run.Driven;
 import camberwell.run.Tried;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * The last runs of one car, oldest first.
  *
- * @param runs at most {@link #MOST}: what lies further back weighs a sixteenth and less
+ * @param runs at most {@link #MOST}: what lies further back weighs an eighth and less
  */
 public record History(List<Case> runs) {
 
-    /** How many runs are looked at; with a half-life of ten runs the last of them weighs 1/16. */
-    public static final int MOST = 40;
+    /** How many runs are looked at; with a half-life of ten runs the last of them weighs 1/8. */
+    public static final int MOST = 30;
     /** Earlier runs with tread temperatures, from which the size of a camber change is learned. */
     private static final int EARLIER = 5;
 
@@ -46,19 +45,9 @@ public record History(List<Case> runs) {
     }
 
     private static History of(Book book, String carName, int last) {
-        List<Book.Page> pages = book.pages(carName);
-        List<Case> runs = new ArrayList<>();
-        for (int i = pages.size() - 1; i >= 0 && runs.size() < MOST; i--) {
-            if (pages.get(i).number() > last) {
-                continue;
-            }
-            Case run = book.read(pages.get(i));
-            if (run.car().name().equals(carName)) {
-                runs.add(run);
-            }
-        }
-        Collections.reverse(runs);
-        return new History(runs);
+        List<Book.Page> pages = book.pages(carName).stream().filter(page -> page.number() <= last).toList();
+        return new History(pages.subList(Math.max(0, pages.size() - MOST), pages.size()).parallelStream()
+                .map(book::read).filter(run -> run.car().name().equals(carName)).toList());
     }
 
     /** The last run. */
@@ -94,7 +83,8 @@ public record History(List<Case> runs) {
     private Judgement judged(int i, Optional<Double> leastGain) {
         Optional<Case> again = i + 1 < runs.size() && Changes.none(runs.get(i - 1).car(), runs.get(i + 1).car())
                 ? Optional.of(runs.get(i + 1)) : Optional.empty();
-        return Judgement.of(runs.get(i - 1), runs.get(i), again, leastGain);
+        return Judgement.of(i > 1 ? Optional.of(runs.get(i - 2)) : Optional.empty(), runs.get(i - 1), runs.get(i), again,
+                leastGain);
     }
 
     /** Every judgement on runs with a change, oldest first. */

@@ -28,10 +28,12 @@ public record Judgement(Case before, Case run, Optional<Case> again, List<Made> 
     /**
      * Judges {@code run} against {@code before}.
      *
+     * @param earlier the run before {@code before}, if there is one: what goes back to it beside a new change is no trial
      * @param again the run after it with the settings of {@code before}, if there is one
      * @param leastGain the least difference in lap time worth having, in seconds, if a person said so
      */
-    public static Judgement of(Case before, Case run, Optional<Case> again, Optional<Double> leastGain) {
+    public static Judgement of(Optional<Case> earlier, Case before, Case run, Optional<Case> again,
+            Optional<Double> leastGain) {
         List<Made> changes = Changes.between(before.car(), run.car());
         List<Case> driven = new ArrayList<>(List.of(before, run));
         again.filter(it -> !it.driven().laps().isEmpty()).ifPresent(driven::add);
@@ -39,10 +41,20 @@ public record Judgement(Case before, Case run, Optional<Case> again, List<Made> 
                 ? Optional.empty() : Optional.of(LapComparison.of(driven, leastGain));
         List<ComplaintShift> shifts = ComplaintShift.between(before.reports(), run.reports());
         List<Tried> outcomes = new ArrayList<>();
-        for (Made change : changes) {
-            outcomes.addAll(outcomes(change, changes.size(), before, run, again, laps, shifts));
+        List<Made> trials = trials(changes, earlier, before);
+        for (Made change : trials) {
+            outcomes.addAll(outcomes(change, trials.size(), before, run, again, laps, shifts));
         }
         return new Judgement(before, run, again, changes, laps, shifts, List.copyOf(outcomes));
+    }
+
+    /** A change that only puts back the one before, while something new is tried, is not one of several at once. */
+    private static List<Made> trials(List<Made> changes, Optional<Case> earlier, Case before) {
+        List<Made> last = earlier.map(it -> Changes.between(it.car(), before.car())).orElse(List.of());
+        List<Made> fresh = changes.stream().filter(change -> last.stream().noneMatch(made ->
+                made.change().equals(change.change().opposite()) && made.moved().from().equals(change.moved().to())))
+                .toList();
+        return fresh.isEmpty() ? changes : fresh;
     }
 
     private static List<Tried> outcomes(Made made, int together, Case before, Case run, Optional<Case> again,

@@ -30,7 +30,7 @@ import camberwell.vocabulary.Wheel;
 import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
 import camberwell.yaml.Problems;
-import camberwell.yaml.Text;
+import camberwell.problem.Text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -1,6 +1,7 @@
 package camberwell.input;
 
 import camberwell.car.Car;
+import camberwell.problem.Text;
 import camberwell.run.Driven;
 import camberwell.run.Lap;
 import camberwell.run.Made;
@@ -10,7 +11,6 @@ import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Word;
 import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
-import camberwell.yaml.Text;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;

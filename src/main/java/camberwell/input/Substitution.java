@@ -3,7 +3,7 @@ package camberwell.input;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.yaml.Document;
-import camberwell.yaml.Text;
+import camberwell.problem.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -82,7 +82,7 @@ public record Substitution(String place, List<String> steps, String value) {
             return scalar(value);
         }
         String step = steps.get(done);
-        boolean place = step.matches("[0-9]+");
+        boolean place = step.matches("[0-9]{1,4}");
         if (place && node instanceof SequenceNode list && Integer.parseInt(step) < list.getValue().size()) {
             int index = Integer.parseInt(step);
             list.getValue().set(index, replace(list.getValue().get(index), done + 1, in));

@@ -9,6 +9,7 @@ import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Turn;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -45,7 +46,7 @@ final class Complaints {
         for (Phase phase : Phase.values()) {
             double[][] figures = new double[map.corners().size()][laps.size()];
             for (double[] row : figures) {
-                java.util.Arrays.fill(row, Double.NaN);
+                Arrays.fill(row, Double.NaN);
             }
             boolean any = false;
             for (Sighting sighting : sightings) {
@@ -67,7 +68,7 @@ final class Complaints {
         List<Integer> looked = new ArrayList<>();
         List<Integer> showing = new ArrayList<>();
         for (int corner = 0; corner < figures.length; corner++) {
-            if (java.util.Arrays.stream(figures[corner]).anyMatch(it -> !Double.isNaN(it))) {
+            if (Arrays.stream(figures[corner]).anyMatch(it -> !Double.isNaN(it))) {
                 looked.add(corner);
                 if (Grade.of(figures[corner], measure.starts(), measure.clear(), limits).laps()
                         >= limits.of("grades.shows")) {
@@ -146,10 +147,11 @@ final class Complaints {
 
     private String how(Measure measure, List<Integer> corners, double[] perLap, Grade grade, double drivers) {
         double[] shown = new double[perLap.length];
+        double enough = Math.min(0.25, 0.5 * Arrays.stream(grade.clearness()).max().orElse(0));
         int laps = 0;
         for (int i = 0; i < perLap.length; i++) {
-            shown[i] = grade.clearness()[i] >= 0.25 ? perLap[i] : Double.NaN;
-            laps += grade.clearness()[i] >= 0.25 ? 1 : 0;
+            shown[i] = grade.clearness()[i] >= enough ? perLap[i] : Double.NaN;
+            laps += grade.clearness()[i] >= enough ? 1 : 0;
         }
         return measure.name() + ": " + Figures.fixed(Robust.median(shown), measure.decimals()) + " " + measure.unit()
                 + " in " + laps + " of " + perLap.length + (perLap.length == 1 ? " lap, " : " laps, ")

@@ -192,7 +192,7 @@ final class LapFinder {
             } else if (lap.counts() && lap.metres() > usual / limits.of("laps.short")) {
                 lap = lap.leavingOut("longer than the others: " + Figures.fixed(lap.metres(), 0) + " m, not "
                         + Figures.fixed(usual, 0) + " m");
-            } else if (lap.counts() && stoppedAt(lap) >= 0) {
+            } else if (lap.counts() && laps.size() > 1 && stoppedAt(lap) >= 0) {
                 lap = lap.leavingOut("the car all but stood still");
             }
             whole.add(lap);

@@ -29,6 +29,9 @@ public final class Observer {
     private static final double LEAST_RATIO = 0.7;
     private static final double MOST_RATIO = 45;
 
+    /** A slide that comes round at least this share as clearly as it slides is a snap: judgement, no source. */
+    private static final double SNAPS = 0.4;
+
     private final Log log;
     private final boolean sidesKnown;
     private final Car car;
@@ -111,21 +114,21 @@ public final class Observer {
                 corner.speed().id(), corner.from(), corner.to(), corner.slowest() * 3.6);
     }
 
-    /** Slides of either axle; where the rear lets go at once, that is told and not the slide as well. */
+    /** Slides of either axle; a rear that slides and lets go at once is told as the clearer of the two. */
     private List<Report> balance(Slides slides, Complaints complaints) {
-        List<Report> reports = new ArrayList<>();
-        for (Symptom symptom : List.of(Symptom.SNAP_OVERSTEER, Symptom.UNDERSTEER, Symptom.OVERSTEER)) {
-            for (Report report : complaints.of(slides.measure(symptom), slides.of(symptom))) {
-                boolean snapped = symptom == Symptom.OVERSTEER && reports.stream().anyMatch(other ->
-                        other.symptom() == Symptom.SNAP_OVERSTEER && other.phase().equals(report.phase())
-                                && other.speed().equals(report.speed())
-                                && certainty(other) > 0.4 * certainty(report));
-                if (!snapped) {
-                    reports.add(report);
-                }
-            }
-        }
+        List<Report> slid = complaints.of(slides.measure(Symptom.OVERSTEER), slides.of(Symptom.OVERSTEER));
+        List<Report> snapped = complaints.of(slides.measure(Symptom.SNAP_OVERSTEER), slides.of(Symptom.SNAP_OVERSTEER));
+        List<Report> reports = new ArrayList<>(complaints.of(slides.measure(Symptom.UNDERSTEER),
+                slides.of(Symptom.UNDERSTEER)));
+        slid.stream().filter(slide -> snapped.stream().noneMatch(snap -> same(snap, slide)
+                && certainty(snap) > SNAPS * certainty(slide))).forEach(reports::add);
+        snapped.stream().filter(snap -> slid.stream().noneMatch(slide -> same(snap, slide)
+                && certainty(snap) <= SNAPS * certainty(slide))).forEach(reports::add);
         return reports;
+    }
+
+    private static boolean same(Report one, Report other) {
+        return one.phase().equals(other.phase()) && one.speed().equals(other.speed());
     }
 
     private static double certainty(Report report) {

@@ -4,10 +4,12 @@ import camberwell.channel.Limits;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Looks for slides of the front and of the rear: what the understeer angle has beyond the car's own line. */
 final class Slides {
@@ -15,6 +17,9 @@ final class Slides {
     /** What a phase shows near another one is its own only if the other shows less than this share of it. */
     private static final double SHARED = 0.6;
     private static final double ALIKE = 0.95;
+
+    /** Phases that are no part of a turn, and the moment over a kerb, of which {@link Dampers} tells. */
+    private static final Set<Phase> ELSEWHERE = EnumSet.of(Phase.BRAKING, Phase.STRAIGHT, Phase.KERBS);
 
     private final Trace trace;
     private final Optional<ReferenceLine> line;
@@ -96,7 +101,7 @@ final class Slides {
         List<Window> windows = line.isPresent() ? windows(lap, from, to) : List.of();
         double most = 0;
         for (Phase phase : Phase.values()) {
-            if (phase == Phase.BRAKING || phase == Phase.STRAIGHT || quietEntry && phase == Phase.ENTRY) {
+            if (ELSEWHERE.contains(phase) || quietEntry && phase == Phase.ENTRY) {
                 continue;
             }
             most = Math.max(most, note(Symptom.UNDERSTEER, lapIndex, corner, phase, windows, true));

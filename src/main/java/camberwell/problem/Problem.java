@@ -38,8 +38,8 @@ public record Problem(String file, int line, int column, String message, Optiona
 
     /** {@code FILE:LINE:COLUMN: what is wrong; did you mean "x"?} */
     public String text() {
-        return file + (line > 0 ? ":" + line + ":" + column : "") + ": " + (warning ? "warning: " : "") + message
-                + suggestion.map(word -> "; did you mean \"" + word + "\"?").orElse("");
+        return Text.line(file + (line > 0 ? ":" + line + ":" + column : "") + ": " + (warning ? "warning: " : "")
+                + message + suggestion.map(word -> "; did you mean \"" + word + "\"?").orElse(""));
     }
 
     /** {@link #text()}, and below it the line of the file with a caret under the column. */

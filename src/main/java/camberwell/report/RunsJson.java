@@ -155,7 +155,7 @@ public final class RunsJson {
         return List.of(number(interval.low()), number(interval.high()));
     }
 
-    private static BigDecimal number(double number) {
+    static BigDecimal number(double number) {
         BigDecimal tidy = BigDecimal.valueOf(number).setScale(DIGITS, RoundingMode.HALF_UP).stripTrailingZeros();
         return tidy.signum() == 0 ? BigDecimal.ZERO : tidy.scale() < 0 ? tidy.setScale(0) : tidy;
     }

@@ -75,6 +75,14 @@ public final class StintFit {
         return base + fit.coefficients()[stint];
     }
 
+    /** The same with its standard error. */
+    public Difference level(int stint) {
+        double[] weights = new double[stints];
+        weights[stint] = 1;
+        Difference above = contrast(weights);
+        return new Difference(base + above.estimate(), above.standardError(), above.degreesOfFreedom());
+    }
+
     /** The trend of a stint, in seconds a lap. @throws IllegalStateException if none was fitted */
     public Difference slope(int stint) {
         if (trend == Trend.NONE) {

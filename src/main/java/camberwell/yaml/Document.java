@@ -2,6 +2,7 @@ package camberwell.yaml;
 
 import camberwell.problem.Problem;
 import camberwell.problem.Siblings;
+import camberwell.problem.Text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -64,6 +65,9 @@ public final class Document {
         Problem problem;
         if (Files.isDirectory(file)) {
             problem = Problem.of(file.toString(), "this is a folder, not a file", Optional.empty());
+        } else if (Files.exists(file) && !Files.isRegularFile(file)) {
+            // A pipe or a device may never end.
+            problem = Problem.of(file.toString(), "this is no plain file", Optional.empty());
         } else {
             try (InputStream in = Files.newInputStream(file)) {
                 return load(file.toString(), in, problems);

@@ -1,5 +1,6 @@
 package camberwell.yaml;
 
+import camberwell.problem.Text;
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;

@@ -3,6 +3,7 @@ package camberwell.cases;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Golden;
 import camberwell.advice.Advice;
 import camberwell.report.AdviceJson;
 import camberwell.report.AdviceText;
@@ -26,14 +27,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The advice on every demo case, as a reader gets it. After a change that is meant, write them anew with
- * {@code mvn test -Dtest=GoldenTest -Dcamberwell.goldens=write} and read what changed before committing it.
+ * The advice on every demo case, as a reader gets it.
  */
 @DisplayName("The advice on every demo case reads as it was last approved")
 class GoldenTest {
 
     private static final Path FOLDER = Path.of("src/test/resources/goldens");
-    private static final boolean WRITING = System.getProperty("camberwell.goldens", "").equals("write");
     private static final int TOP = 5;
 
     static Stream<String> names() {
@@ -46,7 +45,7 @@ class GoldenTest {
     void text(String name) throws IOException {
         Page page = new Page(80, false);
         new AdviceText(Paddock.notes(), TOP, true).write(Paddock.advise(Paddock.run(name)), page);
-        compare(FOLDER.resolve(name + ".txt"), page.toString());
+        Golden.check(FOLDER.resolve(name + ".txt"), page.toString());
         assertTrue(page.toString().lines().allMatch(line -> line.length() <= 80), "no line runs off the screen");
     }
 
@@ -61,7 +60,7 @@ class GoldenTest {
             json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines));
             new AdviceJson(Paddock.notes(), TOP).write(advice, json);
         }
-        compare(FOLDER.resolve(name + ".json"), text + "\n");
+        Golden.check(FOLDER.resolve(name + ".json"), text + "\n");
     }
 
     @Test
@@ -72,14 +71,14 @@ class GoldenTest {
             expected.add(name + ".txt");
             expected.add(name + ".json");
         });
-        if (!WRITING) {
+        if (!Golden.blessing()) {
             assertEquals(expected, files());
         }
     }
 
     @AfterAll
     static void sweep() throws IOException {
-        if (WRITING) {
+        if (Golden.blessing()) {
             for (String file : files()) {
                 if (!Paddock.cases().containsKey(file.replaceFirst("\\.(txt|json)$", ""))) {
                     Files.delete(FOLDER.resolve(file));
@@ -92,14 +91,5 @@ class GoldenTest {
         try (Stream<Path> files = Files.list(FOLDER)) {
             return files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
         }
-    }
-
-    private static void compare(Path golden, String text) throws IOException {
-        if (WRITING) {
-            Files.createDirectories(FOLDER);
-            Files.writeString(golden, text);
-        }
-        assertTrue(Files.isRegularFile(golden), () -> "there is no " + golden + "; see the comment of this test");
-        assertEquals(Files.readString(golden), text);
     }
 }

@@ -6,11 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,13 +40,8 @@ class AnyCommandTest {
     }
 
     private Typed run(String typed, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, false, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), folder, 80, false, false);
-        int code = Main.run(console, ENGINE, arguments);
-        return new Typed(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        Ran ran = Ran.in(folder, 80, typed, ENGINE, arguments);
+        return new Typed(ran.code(), ran.out(), ran.err());
     }
 
     private Typed line(String line) {

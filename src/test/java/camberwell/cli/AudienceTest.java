@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Golden;
 import camberwell.advice.RankedChange;
 import camberwell.explain.DemoCases;
 import camberwell.explain.Reasoning;
@@ -75,7 +76,6 @@ class AudienceTest {
         assertTrue(run.err().contains("it is one of newcomer, club, engineer"), run.err());
     }
 
-    /** The texts as they are read; {@code -Dgoldens.write=true} writes them anew after a change of wording. */
     @ParameterizedTest
     @CsvSource({"demo-cases/pushes-in-snaps-out", "src/test/resources/audience/soft-fronts",
         "src/test/resources/audience/loose-on-the-brakes"})
@@ -85,10 +85,7 @@ class AudienceTest {
             String text = advise(name + ".yaml", "--for", audience.id());
             Path golden = DemoCases.HOME.resolve("src/test/resources/audience/"
                     + name.substring(name.lastIndexOf('/') + 1) + "." + audience.id() + ".txt");
-            if (Boolean.getBoolean("goldens.write")) {
-                Files.writeString(golden, text);
-            }
-            assertEquals(Files.readString(golden), text, golden.toString());
+            Golden.check(golden, text);
         }
     }
 

@@ -1,12 +1,8 @@
 package camberwell.cli;
 
 import camberwell.pack.Shelf;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -49,13 +45,8 @@ final class Bench {
     }
 
     Run runWith(String input, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)), directory, 100, false, false);
-        int code = Main.run(console, new Engine(home(), cache).withShelf(shelf), arguments);
-        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        Ran ran = Ran.in(directory, 100, input, new Engine(home(), cache), arguments);
+        return new Run(ran.code(), ran.out(), ran.err());
     }
 
     /** Whether anything was compiled: everything that is compiled is kept. */

@@ -6,11 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -21,21 +17,21 @@ class CoverageCommandTest {
     @Test
     @DisplayName("shows a table, the complaints that rightly get no change, and that nothing is missing")
     void table() {
-        Run run = run("rules", "coverage");
-        assertEquals(ExitCode.DONE, run.code, run.err);
-        assertTrue(run.out.contains("understeer         mid-corner  FRA    FRA    FRA\n"), run.out);
-        assertTrue(run.out.contains("kerb-instability   kerbs                            FRA\n"), run.out);
-        assertTrue(run.out.contains("- 0 complaints without an answer\n"), run.out);
-        assertTrue(run.out.contains("- wheelspin: without power no wheel spins\n"), run.out);
-        assertTrue(run.out.lines().allMatch(line -> line.length() <= 80), run.out);
+        Ran run = run("rules", "coverage");
+        assertEquals(ExitCode.DONE, run.code(), run.err());
+        assertTrue(run.out().contains("understeer         mid-corner  FRA    FRA    FRA\n"), run.out());
+        assertTrue(run.out().contains("kerb-instability   kerbs                            FRA\n"), run.out());
+        assertTrue(run.out().contains("- 0 complaints without an answer\n"), run.out());
+        assertTrue(run.out().contains("- wheelspin: without power no wheel spins\n"), run.out());
+        assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
     }
 
     @Test
     @DisplayName("gives the same as JSON: every cell with its changes, or why there is none")
     void json() throws IOException {
-        Run run = run("rules", "coverage", "--format", "json");
-        assertEquals(ExitCode.DONE, run.code, run.err);
-        JsonNode coverage = new ObjectMapper().readTree(run.out);
+        Ran run = run("rules", "coverage", "--format", "json");
+        assertEquals(ExitCode.DONE, run.code(), run.err());
+        JsonNode coverage = new ObjectMapper().readTree(run.out());
         assertTrue(coverage.path("complete").asBoolean());
         assertEquals(0, coverage.path("never-proposed").size() + coverage.path("never-opposed").size()
                 + coverage.path("unused-notes").size());
@@ -47,22 +43,13 @@ class CoverageCommandTest {
     @Test
     @DisplayName("help has an example")
     void help() {
-        Run run = run("rules", "coverage", "--help");
-        assertEquals(ExitCode.DONE, run.code);
-        assertTrue(run.out.contains("camberwell rules coverage --format json"), run.out);
+        Ran run = run("rules", "coverage", "--help");
+        assertEquals(ExitCode.DONE, run.code());
+        assertTrue(run.out().contains("camberwell rules coverage --format json"), run.out());
     }
 
-    private record Run(int code, String out, String err) {
-    }
-
-    private static Run run(String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), InputStream.nullInputStream(), Path.of(""), 80, false,
-                false);
-        int code = Main.run(console, new Engine(Path.of(System.getProperty("camberwell.home")),
+    private static Ran run(String... arguments) {
+        return Ran.in(Path.of(""), 80, "", new Engine(Path.of(System.getProperty("camberwell.home")),
                 RuleBase.defaultCache()), arguments);
-        return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

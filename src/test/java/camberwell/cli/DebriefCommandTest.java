@@ -4,15 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Golden;
 import camberwell.engine.RuleBase;
 import camberwell.language.RuleText;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -31,17 +28,8 @@ class DebriefCommandTest {
     @TempDir
     private Path folder;
 
-    private record Ran(int code, String out, String err) {
-    }
-
     private Ran run(int width, String typed, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, false, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), folder, width, false, false);
-        int code = Main.run(console, ENGINE, arguments);
-        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return Ran.in(folder, width, typed, ENGINE, arguments);
     }
 
     /** What is said of the talk itself: which question comes next is the rules' matter. */
@@ -59,10 +47,7 @@ class DebriefCommandTest {
         assertEquals("", ran.err());
         assertEquals(ExitCode.DONE, ran.code());
         Path golden = HOME.resolve("src/test/resources/debrief/scripted.expected");
-        if (Boolean.getBoolean("camberwell.golden")) {
-            Files.writeString(golden, talk(ran.out()));
-        }
-        assertEquals(Files.readString(golden), talk(ran.out()));
+        Golden.check(golden, talk(ran.out()));
     }
 
     @Test

@@ -1,12 +1,8 @@
 package camberwell.cli;
 
 import camberwell.explain.DemoCases;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 
 /** A command line run in this process. */
@@ -24,12 +20,7 @@ record InProcess(int code, String out, String err) {
 
     /** Runs a command on a screen of {@code width} characters, with {@code typed} piped in. */
     static InProcess run(int width, String typed, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)), DemoCases.HOME, width, false, false);
-        int code = Main.run(console, ENGINE, arguments);
-        return new InProcess(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        Ran ran = Ran.in(DemoCases.HOME, width, typed, ENGINE, arguments);
+        return new InProcess(ran.code(), ran.out(), ran.err());
     }
 }

@@ -4,13 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Golden;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,36 +25,23 @@ class PredictCommandTest {
     @TempDir
     private Path scratch;
 
-    private record Outcome(int code, String out, String err) {
+    private Ran run(int width, String... arguments) {
+        return Ran.in(Path.of(""), width, "", new Engine(Path.of(""), scratch), arguments);
     }
 
-    private Outcome run(int width, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), new ByteArrayInputStream(new byte[0]), Path.of(""),
-                width, false, false);
-        int code = Main.run(console, new Engine(Path.of(""), scratch), arguments);
-        return new Outcome(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-    }
-
-    /** Run with {@code -Dbless=true} to write the page anew, and read the difference. */
     @Test
     @DisplayName("a softer front bar on the coupe: the whole page, as it was written down")
     void page() throws IOException {
         Path golden = Path.of("src/test/resources/predict/softer-front-bar.txt");
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer 1");
-        if (Boolean.getBoolean("bless")) {
-            Files.writeString(golden, outcome.out());
-        }
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer 1");
         assertEquals(0, outcome.code(), outcome.err());
-        assertEquals(Files.readString(golden), outcome.out());
+        Golden.check(golden, outcome.out());
     }
 
     @Test
     @DisplayName("on a phone no line is wider than the screen")
     void phone() {
-        Outcome outcome = run(40, "predict", "--car", COUPE, "--change", "rear-wing more 2", "--speed", "170 km/h");
+        Ran outcome = run(40, "predict", "--car", COUPE, "--change", "rear-wing more 2", "--speed", "170 km/h");
         assertEquals(0, outcome.code(), outcome.err());
         outcome.out().lines().forEach(line -> assertTrue(line.length() <= 43, line));
     }
@@ -65,7 +49,7 @@ class PredictCommandTest {
     @Test
     @DisplayName("as JSON it has the same figures, with their units")
     void json() throws IOException {
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", "--format",
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", "--format",
                 "json", "--phase", "exit");
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertEquals("exit", json.path("phase").asText());
@@ -79,13 +63,13 @@ class PredictCommandTest {
     @Test
     @DisplayName("each phase is told by the driven car, and what the steady corner cannot show is told by it alone")
     void phases() throws IOException {
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar softer", "--format", "json");
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar softer", "--format", "json");
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertEquals(List.of("braking", "entry", "lift-off", "mid-corner", "exit", "kerbs"),
                 json.path("phases").findValuesAsText("phase"));
         JsonNode middle = json.path("phases").get(3).path("steer-beyond-the-turn");
         assertTrue(middle.path("after").asDouble() > middle.path("before").asDouble() + 0.02, "towards understeer");
-        Outcome damper = run(80, "predict", "--car", COUPE, "--change", "front-bump softer 4", "--format", "json");
+        Ran damper = run(80, "predict", "--car", COUPE, "--change", "front-bump softer 4", "--format", "json");
         JsonNode kerbs = new ObjectMapper().readTree(damper.out()).path("phases").get(5).path("thrown-up");
         assertTrue(kerbs.path("after").asDouble() < kerbs.path("before").asDouble(), "kinder over kerbs");
         assertTrue(new ObjectMapper().readTree(damper.out()).path("figures").isMissingNode());
@@ -97,7 +81,7 @@ class PredictCommandTest {
     @DisplayName("a manoeuvre has its measures, its course over time and a drawing")
     void manoeuvres(String name) throws Exception {
         Path file = scratch.resolve("run.svg");
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-springs stiffer 1", "--manoeuvre", name,
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-springs stiffer 1", "--manoeuvre", name,
                 "--svg", file.toString());
         assertEquals(0, outcome.code(), outcome.err());
         assertTrue(outcome.out().contains("time, s"), outcome.out());
@@ -124,7 +108,7 @@ class PredictCommandTest {
     @Test
     @DisplayName("a radius without a speed is driven at the speed that it allows")
     void radius() throws IOException {
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar stiffer", "--radius",
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "rear-anti-roll-bar stiffer", "--radius",
                 "80 m", "--format", "json");
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         double speed = json.path("speed-kmh").asDouble() / 3.6;
@@ -137,7 +121,7 @@ class PredictCommandTest {
     @DisplayName("the drawing is a well-formed SVG file, written whole or not at all")
     void svg() throws Exception {
         Path file = scratch.resolve("steer.svg");
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer 1", "--svg",
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer 1", "--svg",
                 file.toString());
         assertEquals(0, outcome.code(), outcome.err());
         var drawing = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
@@ -159,7 +143,7 @@ class PredictCommandTest {
         "front-wing more 1 | is not known here"})
     @DisplayName("a change that cannot be made is told in a sentence")
     void wrongChanges(String change, String told) {
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", change);
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", change);
         assertEquals(2, outcome.code());
         assertTrue(outcome.err().contains(told), outcome.err());
         assertEquals("", outcome.out());
@@ -171,7 +155,7 @@ class PredictCommandTest {
         "--manoeuvre | swerve | is not known here"})
     @DisplayName("a turn that makes no sense is told in a sentence")
     void wrongTurns(String option, String value, String told) {
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", option, value);
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", option, value);
         assertEquals(2, outcome.code());
         assertTrue(outcome.err().contains(told), outcome.err());
     }
@@ -179,7 +163,7 @@ class PredictCommandTest {
     @Test
     @DisplayName("a turn that no tyre can hold is no figure, and says so")
     void tooFast() {
-        Outcome outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", "--speed",
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "front-anti-roll-bar softer", "--speed",
                 "200 km/h", "--radius", "40 m");
         assertEquals(2, outcome.code());
         assertTrue(outcome.err().contains("cannot hold that turn"), outcome.err());
@@ -188,7 +172,7 @@ class PredictCommandTest {
     @Test
     @DisplayName("the audit of the built-in rules finds nothing wrong, and says what it held against what")
     void audit() throws IOException {
-        Outcome outcome = run(80, "rules", "audit", "--format", "json");
+        Ran outcome = run(80, "rules", "audit", "--format", "json");
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertEquals(0, json.path("counts").path("differs").asInt(), outcome.err());
         assertEquals(0, outcome.code());

@@ -4,13 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Golden;
 import camberwell.engine.RuleBase;
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,14 +22,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Runs the README's commands as they are written. A block that starts with a dollar sign shows a command and what it
- * prints; a line of three dots stands for the rest. Run with {@code -DargLine=-Dreadme.write=true} to write the outputs
- * anew, and read what changed.
+ * prints; a line of three dots stands for the rest. Outputs are written
+ * anew like all texts that were approved.
  */
 @DisplayName("The README")
 class ReadmeTest {
 
     private static final Path README = Path.of("README.md");
-    private static final boolean WRITING = Boolean.getBoolean("readme.write");
 
     @Test
     @DisplayName("opens with the job in one paragraph")
@@ -64,14 +62,14 @@ class ReadmeTest {
             if (!whole) {
                 actual.add("...");
             }
-            if (!WRITING) {
+            if (!Golden.blessing()) {
                 assertEquals(String.join("\n", expected), String.join("\n", actual), lines.get(i));
             }
             written.addAll(actual);
             i = end - 1;
         }
         assertFalse(shown == 0);
-        if (WRITING) {
+        if (Golden.blessing()) {
             Files.writeString(README, String.join("\n", written) + "\n");
         }
     }
@@ -96,15 +94,10 @@ class ReadmeTest {
     }
 
     private static List<String> run(String command) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), new ByteArrayInputStream(new byte[0]), Path.of(""),
-                80, false, false);
-        int code = Main.run(console, new Engine(Path.of(System.getProperty("camberwell.home")),
+        Ran ran = Ran.in(Path.of(""), 80, "", new Engine(Path.of(System.getProperty("camberwell.home")),
                 RuleBase.defaultCache()), words(command));
-        assertEquals(0, code, command + "\n" + err.toString(StandardCharsets.UTF_8));
-        return out.toString(StandardCharsets.UTF_8).stripTrailing().lines().toList();
+        assertEquals(0, ran.code(), command + "\n" + ran.err());
+        return ran.out().stripTrailing().lines().toList();
     }
 
     /** Splits at spaces, but not inside double quotes. */

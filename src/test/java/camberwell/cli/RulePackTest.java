@@ -61,8 +61,8 @@ class RulePackTest {
         String[] line = {"rules", "pack", "mine", "-o", "mine.zip"};
         assertEquals(ExitCode.DONE, bench.run(line).code());
         assertEquals(ExitCode.DONE, bench.run(line).code());
-        assertEquals("-o taxes.zip: is there already and is no zip file, so it is not written over\n",
-                refused("rules pack mine -o taxes.zip"));
+        assertEquals("-o taxes.zip: is there already and is no packed rule folder; take another name, or give "
+                + "--overwrite\n", refused("rules pack mine -o taxes.zip"));
         assertEquals("12 pounds", Files.readString(directory.resolve("taxes.zip")));
     }
 

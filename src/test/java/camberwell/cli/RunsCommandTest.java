@@ -13,11 +13,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
 
 @DisplayName("camberwell runs: the book of runs")
 class RunsCommandTest {
@@ -126,6 +128,34 @@ class RunsCommandTest {
     }
 
     @Test
+    @DisplayName("a plan for the laps at hand: one change a run, what it teaches, and when to stop")
+    void plan() throws IOException {
+        twoRuns();
+        JsonNode plan = json(runs("plan", "--laps", "40", "--format", "json"));
+        assertEquals(8, plan.path("laps-each").asInt());
+        assertEquals(4, plan.path("runs").size());
+        assertEquals(3, plan.path("runs").path(0).path("run").asInt());
+        String text = runs("plan", "--laps", "40", "--least-gain", "0.1 s").out();
+        assertTrue(text.contains("Teaches") && text.contains("Stop when"), text);
+        assertTrue(runs("plan", "--laps", "5").out().contains("Too few laps"));
+    }
+
+    @Test
+    @DisplayName("the course of the runs is drawn in characters and as SVG, which is not written over")
+    void draw() throws Exception {
+        twoRuns();
+        String text = runs("draw").out();
+        assertTrue(text.contains("Rear toe") && text.contains("0  +2"), text);
+        assertTrue(text.contains("Snap oversteer at exit in slow corners"), text);
+        Path file = folder.resolve("runs.svg");
+        assertEquals(0, runs("draw", "-o", file.toString()).code());
+        Document svg = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
+        assertEquals("svg", svg.getDocumentElement().getTagName());
+        assertTrue(svg.getElementsByTagName("circle").getLength() >= 16, "every lap that counts is drawn");
+        assertEquals(2, runs("draw", "-o", file.toString()).code());
+    }
+
+    @Test
     @DisplayName("undo takes the last run out and keeps it")
     void undo() throws IOException {
         twoRuns();
@@ -176,7 +206,7 @@ class RunsCommandTest {
     @DisplayName("fits the screen")
     void width(int columns) {
         twoRuns();
-        for (String line : List.of("list", "show 2", "compare 1 2", "judge")) {
+        for (String line : List.of("list", "show 2", "compare 1 2", "judge", "plan", "draw")) {
             List<String> words = new ArrayList<>(List.of("runs"));
             words.addAll(List.of(line.split(" ")));
             words.addAll(List.of("--book", folder.resolve("book").toString()));

@@ -3,12 +3,8 @@ package camberwell.cli;
 import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** What came of a typed command line. */
@@ -25,18 +21,9 @@ record Typed(int code, String out, String err) {
     }
 
     static Typed on(int width, String in, String... arguments) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Console console = new Console(print(out), print(err),
-                new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), Path.of(""), width, false, false);
-        Path home = Path.of(System.getProperty("camberwell.home", "."));
-        int code = Main.run(console, new Engine(home, RuleBase.defaultCache()), arguments);
-        console.err().flush();
-        return new Typed(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-    }
-
-    private static PrintStream print(ByteArrayOutputStream stream) {
-        return new PrintStream(stream, true, StandardCharsets.UTF_8);
+        Ran ran = Ran.in(Path.of(""), width, in, new Engine(Path.of(System.getProperty("camberwell.home", ".")),
+                RuleBase.defaultCache()), arguments);
+        return new Typed(ran.code(), ran.out(), ran.err());
     }
 
     JsonNode json() {

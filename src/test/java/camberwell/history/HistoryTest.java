@@ -82,7 +82,7 @@ class HistoryTest {
     }
 
     @Test
-    @DisplayName("only the runs of the same car, and only the last forty, are looked at")
+    @DisplayName("only the runs of the same car, and only the last thirty, are looked at")
     void bounded(@TempDir Path folder) {
         Book book = Book.begin(folder);
         for (int i = 0; i < 50; i++) {

@@ -26,7 +26,7 @@ class JudgementTest {
     private static final Report SLIGHT = Runs.understeer(Severity.SLIGHT);
 
     private static Judgement judge(Case before, Case after) {
-        return Judgement.of(before, after, Optional.empty(), Optional.empty());
+        return Judgement.of(Optional.empty(), before, after, Optional.empty(), Optional.empty());
     }
 
     @Test
@@ -58,10 +58,22 @@ class JudgementTest {
     @Test
     @DisplayName("what goes away with the change, and comes back without it, is sure")
     void confirmed() {
-        Judgement judgement = Judgement.of(Runs.run(1, Runs.car(4, 4, 4), List.of(STRONG)),
+        Judgement judgement = Judgement.of(Optional.empty(), Runs.run(1, Runs.car(4, 4, 4), List.of(STRONG)),
                 Runs.run(2, Runs.car(3, 4, 4), List.of(SLIGHT)),
                 Optional.of(Runs.run(3, Runs.car(4, 4, 4), List.of(STRONG))), Optional.empty());
         assertEquals(Optional.of(Witness.COMPLAINTS), judgement.outcomes().get(0).trial().witness());
+    }
+
+    @Test
+    @DisplayName("putting back what did nothing, while the next thing is tried, is no second change")
+    void putBackBesideATrial() {
+        Case first = Runs.run(1, Runs.car(4, 4, 4), List.of(STRONG));
+        Case second = Runs.run(2, Runs.car(3, 4, 4), List.of(STRONG));
+        Case third = Runs.run(3, Runs.car(4, 4, 3), List.of(SLIGHT));
+        List<Tried> outcomes = Judgement.of(Optional.of(first), second, third, Optional.empty(), Optional.empty())
+                .outcomes();
+        assertEquals(List.of("rear-bump softer"), outcomes.stream().map(it -> it.change().id()).toList());
+        assertEquals(1, outcomes.get(0).trial().together());
     }
 
     @Test

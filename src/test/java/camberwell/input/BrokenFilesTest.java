@@ -3,6 +3,7 @@ package camberwell.input;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import camberwell.Golden;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
@@ -18,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A table of broken files, each with the exact messages that it must give. Files that begin with {@code car-} and are
- * no case are read as a car. Run with {@code -Dbless=true} to write the messages anew, and read the difference.
+ * no case are read as a car.
  */
 class BrokenFilesTest {
 
@@ -36,11 +37,8 @@ class BrokenFilesTest {
     void messages(Path file) throws IOException {
         Path expected = Path.of(file.toString().replaceFirst("yaml$", "expected"));
         String actual = messagesOf(file);
-        if (Boolean.getBoolean("bless")) {
-            Files.writeString(expected, actual);
-        }
         assertFalse(actual.isBlank(), "a file in this table must have a problem");
-        assertEquals(Files.readString(expected), actual);
+        Golden.check(expected, actual);
     }
 
     @Test

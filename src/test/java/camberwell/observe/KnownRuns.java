@@ -102,6 +102,10 @@ final class KnownRuns {
                 log -> log, truth(Symptom.OVERSTEER, Phase.EXIT, SLOW), truth(Symptom.OVERSTEER, Phase.EXIT, MEDIUM));
         add("within a chicane", Circuit.chicane(), run -> run.with(Slide.of(-6, Phase.EXIT, null).in(3)),
                 log -> log, truth(Symptom.OVERSTEER, Phase.EXIT, MEDIUM));
+        add("comes round on the lift", run -> {
+            run.with(Slide.of(-4.5, Phase.MID_CORNER, null).in(5));
+            run.liftIn = 5;
+        }, log -> log, truth(Symptom.OVERSTEER, Phase.LIFT_OFF, MEDIUM));
         add("one corner alone", run -> run.with(Slide.of(3.5, Phase.MID_CORNER, null).in(5)), log -> log,
                 truth(Symptom.UNDERSTEER, Phase.MID_CORNER, MEDIUM));
     }
@@ -208,6 +212,14 @@ final class KnownRuns {
         add("one rear wheel locks", run -> run.lockRear = 0.3, log -> log, truth(Symptom.REAR_LOCKING, Phase.BRAKING, null));
         add("the inner rear wheel spins", run -> run.spinRear = 0.2, log -> log,
                 truth(Symptom.WHEELSPIN, Phase.EXIT, SLOW));
+        add("a kerb at the exit throws the car out", run -> {
+            run.with(Slide.of(-4, Phase.EXIT, null).in(2).within(0.2));
+            run.kerbIn = 2;
+        }, log -> at(log.dampers(), 100), truth(Symptom.KERB_INSTABILITY, Phase.KERBS, null),
+                truth(Symptom.OVERSTEER, Phase.EXIT, MEDIUM));
+        add("a kerb that does nothing", run -> run.kerbIn = 2, log -> at(log.dampers(), 100));
+        add("the front meets its stops on a straight", run -> run.bottoms = true, log -> at(log.dampers(), 100),
+                truth(Symptom.BOTTOMING, Phase.STRAIGHT, null));
         add("a driver who stabs at the throttle", run -> run.stabs = true, log -> log);
     }
 }

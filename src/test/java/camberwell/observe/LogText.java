@@ -53,6 +53,16 @@ final class LogText {
                 it -> 8 + Math.toDegrees(it.x / 6_371_000 / Math.cos(Math.toRadians(47))), 0);
     }
 
+    /** With damper travel and vertical acceleration. */
+    LogText dampers() {
+        String[] wheels = {"FL", "FR", "RL", "RR"};
+        for (int i = 0; i < 4; i++) {
+            int wheel = i;
+            put("Damper " + wheels[i] + " [mm]", it -> it.dampers[wheel], 0.05);
+        }
+        return put("Vertical Acceleration [g]", it -> it.az / 9.81, 0.03);
+    }
+
     LogText without(String... starts) {
         for (String start : starts) {
             columns.keySet().removeIf(heading -> heading.startsWith(start));

@@ -37,6 +37,12 @@ final class MadeRun {
     /** Entry speed of a corner in a lap, as a factor. */
     final Map<List<Integer>, Double> entrySpeed = new HashMap<>();
     boolean stabs;
+    /** The corner in which the foot comes off the throttle, from 1. */
+    int liftIn;
+    /** The corner at whose exit the left wheels run over a kerb, from 1. */
+    int kerbIn;
+    /** Whether the front meets its stops on the straight before the first corner. */
+    boolean bottoms;
     double lockRear;
     double lockFront;
     double spinRear;
@@ -79,6 +85,8 @@ final class MadeRun {
         double y;
         double[] wheels = new double[4];
         double[] extra = new double[16];
+        double[] dampers = new double[4];
+        double az = 9.81;
     }
 
     private double[] profile(double factor, int lap) {
@@ -184,12 +192,21 @@ final class MadeRun {
                             : Math.max(0, sample.throttle - 0.3);
                 }
                 sample.felt = carried;
+                if (liftIn > 0) {
+                    double[] corner = circuit.corners().get(liftIn - 1);
+                    double through = (s - corner[0]) / (corner[1] - corner[0]);
+                    if (through > 0.05 && through < 0.7) {
+                        sample.brake = 0;
+                        sample.throttle = through < 0.35 ? 0.6 : 0;
+                    }
+                }
                 heading += kappa * speed * DT;
                 x += speed * Math.cos(heading) * DT;
                 y += speed * Math.sin(heading) * DT;
                 sample.x = x;
                 sample.y = y;
                 wheels(sample, lap);
+                dampers(sample, s);
                 samples.add(sample);
                 s += speed * DT;
                 t += DT;
@@ -224,7 +241,27 @@ final class MadeRun {
         }
     }
 
-    private final Map<Slide, Double> since = new HashMap<>();
+    private void dampers(Sample sample, double s) {
+        double kerb = 0;
+        double stop = 0;
+        if (kerbIn > 0) {
+            double[] corner = circuit.corners().get(kerbIn - 1);
+            double through = (s - corner[0] - 0.74 * (corner[1] - corner[0])) / sample.v / 0.12;
+            kerb = through > 0 && through < 1 ? 16 * Math.pow(Math.sin(Math.PI * through), 2) : 0;
+        }
+        if (bottoms) {
+            double through = (s - 60) / sample.v / 0.25;
+            stop = through > 0 && through < 1 ? 60 * Math.sin(Math.PI * through) : 0;
+            sample.az = 9.81 * (1 + (through > 0.2 && through < 0.8 ? 2.2 * Math.sin(Math.PI * 8 * through) : 0));
+        }
+        for (int wheel = 0; wheel < 4; wheel++) {
+            boolean left = wheel % 2 == 0;
+            double roll = (left ? -0.6 : 0.6) * sample.ay;
+            double pitch = (wheel < 2 ? -0.5 : 0.5) * sample.ax;
+            sample.dampers[wheel] = Math.min(45, 20 + roll + pitch + (left ? kerb : 0) + (wheel < 2 ? stop : 0));
+        }
+    }
+
 
     private double follow(double is, double wanted) {
         return is + Math.max(-step, Math.min(step, wanted - is));

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.physics.NoEquilibrium.Reason;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -202,14 +203,16 @@ class HandlingModelTest {
         }
     }
 
-    // The seed is fixed: within a percent of the limit about one random car in some thousands has a hole.
-    @Property(tries = 200, seed = "4711")
+    // The limit is where the equilibria that hang together with straight running end. A car whose load transfer takes
+    // from one axle and gives to the other may have a gap there and others behind it; no driver crosses the gap.
+    @Property(tries = 200)
     @Label("the limit is where equilibria end, and the axle named there is the one whose margin is gone")
     void limitIsTheLimit(@ForAll("cars") VehicleModel car, @ForAll @DoubleRange(min = 15, max = 50) double speed) {
         CorneringLimit limit = HandlingModel.limit(car, speed, 0);
         Equilibrium below = solve(car, speed, 0.99 * limit.lateral(), 0);
-        assertInstanceOf(NoEquilibrium.class,
-                HandlingModel.solve(car, new OperatingPoint(speed, 1.01 * limit.lateral(), 0)));
+        assertTrue(DoubleStream.iterate(0.01, beyond -> beyond > 1e-5, beyond -> beyond / 2).anyMatch(beyond ->
+                HandlingModel.solve(car, new OperatingPoint(speed, (1 + beyond) * limit.lateral(), 0))
+                        instanceof NoEquilibrium), "past its limit a car has no equilibrium");
         if (limit.reason().axle().isPresent() && Math.abs(below.limitBalance().value()) > 0.02) {
             AxleEnd busier = below.frontUtilisation() > below.rearUtilisation() ? AxleEnd.FRONT : AxleEnd.REAR;
             assertEquals(busier, below.limitBalance().first());

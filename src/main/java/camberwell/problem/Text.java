@@ -1,7 +1,8 @@
-package camberwell.yaml;
+package camberwell.problem;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Pieces of messages. */
 public final class Text {
@@ -22,6 +23,11 @@ public final class Text {
     /** Somebody's text with control characters blanked, which could otherwise act on the terminal. */
     public static String line(String text) {
         return CONTROL.matcher(text).replaceAll(" ");
+    }
+
+    /** Somebody's text with control characters blanked, save the ends of its lines. */
+    public static String lines(String text) {
+        return text.indexOf('\n') < 0 ? line(text) : text.lines().map(Text::line).collect(Collectors.joining("\n"));
     }
 
     /** {@code a, b or c}. */

@@ -1,0 +1,75 @@
+package camberwell.cli;
+
+import camberwell.history.Book;
+import camberwell.history.Course;
+import camberwell.history.History;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.report.CourseDrawing;
+import camberwell.report.Page;
+import camberwell.run.Case;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code camberwell runs draw}: lap times, settings and complaints over the runs. */
+@Command(name = "draw", mixinStandardHelpOptions = true,
+        description = "Draws the last runs of a car: lap times with the trend taken out, the path of the settings, the "
+                + "complaints.",
+        footer = {"", "Examples:", "  camberwell runs draw", "  camberwell runs draw -o runs.svg --last 20"})
+final class RunsDrawCommand implements Callable<Integer> {
+
+    private final Console console;
+
+    @Mixin
+    private BookOption book;
+
+    @Option(names = "--car", paramLabel = "NAME", description = "That car's.")
+    private String car;
+
+    @Option(names = "--last", defaultValue = "12", paramLabel = "N", converter = Count.class,
+            description = "How many runs; 12 by default, 30 at most.")
+    private int last;
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write an SVG file instead.")
+    private String output;
+
+    @Option(names = "--overwrite", description = "Write over the file if it is there.")
+    private boolean overwrite;
+
+    RunsDrawCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        if (output != null) {
+            Path file = console.path(output);
+            NewFiles.obstacle(file, console).or(() -> Files.exists(file) && !overwrite
+                    ? Optional.of("is there already; --overwrite writes over it") : Optional.empty())
+                    .ifPresent(wrong -> {
+                        throw new ProblemsException(Problem.of("-o " + output, wrong, Optional.empty()));
+                    });
+        }
+        Book runs = book.open(console);
+        Case latest = BookOption.lastOf(runs, Optional.ofNullable(car));
+        CourseDrawing drawing = new CourseDrawing(Course.of(History.of(runs, latest.car().name()), last));
+        if (output == null) {
+            Page page = new Page(console.width(), console.styled());
+            drawing.draw(page);
+            console.out().print(page);
+            return ExitCode.DONE;
+        }
+        NewFiles file = new NewFiles();
+        file.replace(console.path(output), drawing.svg("The runs of the " + latest.car().name())
+                .getBytes(StandardCharsets.UTF_8));
+        file.write();
+        console.out().println("Saved: " + output);
+        return ExitCode.DONE;
+    }
+}

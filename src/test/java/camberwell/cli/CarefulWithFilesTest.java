@@ -1,0 +1,117 @@
+package camberwell.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("Files that are somebody's, strange or without an end")
+class CarefulWithFilesTest {
+
+    private static final String CAR = Bench.home().resolve("demo-cases/cars/corvane-coupe.yaml").toString();
+
+    @TempDir
+    Path directory;
+
+    private Bench bench() {
+        return new Bench(directory);
+    }
+
+    private String content(String name) throws IOException {
+        return Files.readString(directory.resolve(name));
+    }
+
+    @Test
+    @DisplayName("a drawing never takes the place of a file that is there, unless that is asked for")
+    void drawing() throws IOException {
+        Bench bench = bench().file("my-car.yaml", "precious");
+        String[] line = {"predict", "--car", CAR, "--change", "rear-toe toe-in 1", "--svg", "my-car.yaml"};
+        Bench.Run refused = bench.run(line);
+        assertEquals(ExitCode.WRONG_INPUT, refused.code());
+        assertEquals("--svg my-car.yaml: is there already; take another name, or give --overwrite\n", refused.err());
+        assertEquals("precious", content("my-car.yaml"));
+        assertEquals(ExitCode.DONE, bench.run(Stream.concat(Stream.of(line), Stream.of("--overwrite"))
+                .toArray(String[]::new)).code());
+        assertTrue(content("my-car.yaml").contains("<svg"));
+    }
+
+    @Test
+    @DisplayName("nor does a transcript, or a pack")
+    void transcriptAndPack() throws IOException {
+        Bench bench = bench().file("notes.md", "precious").file("taxes.zip", "PK\003\004 precious");
+        Bench.Run talk = bench.runWith("", "debrief", "--car", CAR, "--transcript", "notes.md");
+        assertEquals(ExitCode.WRONG_INPUT, talk.code(), talk.all());
+        assertTrue(talk.err().contains("stands there already; take another name, or give --overwrite"), talk.err());
+        assertEquals("precious", content("notes.md"));
+        Bench.Run same = bench.runWith("", "debrief", "--car", CAR, "--save", "a.yaml", "--transcript", "./a.yaml");
+        assertEquals("--transcript ./a.yaml: is the file of --save, too\n", same.err());
+        Bench.Run pack = bench.run("rules", "pack", "mine", "-o", "taxes.zip");
+        assertEquals(ExitCode.WRONG_INPUT, pack.code());
+        assertTrue(pack.err().contains("is no packed rule folder"), pack.err());
+    }
+
+    @Test
+    @DisplayName("drafts of processes that are gone are cleaned up, those of living ones stay")
+    void leftOverDrafts() throws IOException {
+        long living = ProcessHandle.allProcesses().mapToLong(ProcessHandle::pid)
+                .filter(pid -> pid != ProcessHandle.current().pid()).findFirst().orElse(1);
+        bench().file(".steer.svg.draft-999999999-0", "").file(".steer.svg.draft-" + living + "-0", "");
+        assertEquals(ExitCode.DONE, bench().run("predict", "--car", CAR, "--change", "rear-toe toe-in 1", "--svg",
+                "steer.svg").code());
+        try (Stream<Path> left = Files.list(directory)) {
+            assertEquals(List.of(".steer.svg.draft-" + living + "-0", "steer.svg"),
+                    left.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+    }
+
+    @Test
+    @DisplayName("a pipe or a device is not waited for")
+    void noPlainFile() throws IOException, InterruptedException {
+        Path pipe = directory.resolve("pipe.yaml");
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")));
+        assertEquals(0, new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor());
+        Bench.Run run = assertTimeoutPreemptively(Duration.ofSeconds(30), () -> bench().run("advise", "pipe.yaml"));
+        assertEquals("pipe.yaml: this is no plain file\n", run.err());
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+    }
+
+    @Test
+    @DisplayName("a name cannot act on the terminal")
+    void controlCharacters() {
+        Bench.Run run = bench().file("a\u001b[2Jb.yaml", "car: 1\nr\u0007epo: 2\n").run("advise", "a\u001b[2Jb.yaml");
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+        assertFalse(run.all().chars().anyMatch(c -> c == 0x1b || c == 7), run.all());
+        assertTrue(run.err().startsWith("a [2Jb.yaml:"), run.err());
+    }
+
+    @Test
+    @DisplayName("a list of arguments is looked for where the person is")
+    void listOfArguments() {
+        Bench.Run run = bench().file("list.txt", "missing-one.yaml\nmissing-two.yaml\n").run("advise", "@list.txt");
+        assertEquals(List.of("missing-one.yaml", "missing-two.yaml"),
+                run.err().lines().map(told -> told.substring(0, told.indexOf(':'))).toList());
+    }
+
+    @Test
+    @DisplayName("an answer without an end is none")
+    void endlessLine() {
+        String endless = "y".repeat(1_000_000);
+        for (String[] line : List.of(new String[] {"quiz", "--seed", "1"},
+                new String[] {"debrief", "--car", CAR})) {
+            Bench.Run run = bench().runWith(endless, line);
+            assertEquals(ExitCode.WRONG_INPUT, run.code(), run.err());
+            assertEquals("-: a line of more than 10000 characters is no answer\n", run.err());
+        }
+    }
+}
