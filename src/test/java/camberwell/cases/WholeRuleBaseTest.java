@@ -70,6 +70,22 @@ class WholeRuleBaseTest {
     }
 
     @Test
+    @DisplayName("every rule has an id of its own that stays when its title changes, and says since when it is there")
+    void everyRuleHasAnId() {
+        Map<String, Integer> last = new TreeMap<>();
+        List<String> without = new ArrayList<>();
+        for (RuleText rule : Paddock.rules().rules().values()) {
+            rule.standing().id().ifPresentOrElse(id -> last.merge(id.substring(0, id.indexOf('-')),
+                    Integer.parseInt(id.substring(id.indexOf('-') + 1).replaceAll("[FR]$", "")), Math::max),
+                    () -> without.add(rule.file() + ":" + rule.line() + " has no id"));
+            if (rule.standing().since().isEmpty()) {
+                without.add(rule.file() + ":" + rule.line() + " has no @since");
+            }
+        }
+        assertEquals(List.of(), without, "the last id of each topic: " + last);
+    }
+
+    @Test
     @DisplayName("no two rules of one stage say the same")
     void nothingIsSaidTwice() {
         Map<String, List<String>> said = new TreeMap<>();
