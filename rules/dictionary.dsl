@@ -44,6 +44,8 @@
 [when]the {axle:front|rear} tyres are above their target pressure=Reading(is("place", "{axle}"), is("shows", "above-target"))
 [when]the {axle:front|rear} tyres are at their target pressure=Reading(is("place", "{axle}"), is("shows", "at-target"))
 [when]the {axle:front|rear} tyres are below their target pressure=Reading(is("place", "{axle}"), is("shows", "below-target"))
+[when]the {axle:front|rear} tyres are set below their cold minimum=Reading(is("place", "{axle}"), is("shows", "below-minimum"))
+[when]the {axle:front|rear} pressures read no higher hot than cold=Reading(is("place", "{axle}"), is("shows", "no-growth"))
 [when]the {wheel:front-left|front-right|rear-left|rear-right} tyre alone is above its target pressure=Reading(is("place", "{wheel}"), is("shows", "above-target-alone"))
 [when]the {wheel:front-left|front-right|rear-left|rear-right} tyre alone is below its target pressure=Reading(is("place", "{wheel}"), is("shows", "below-target-alone"))
 [when]the {axle:front|rear} tyres differ from side to side by more than the circuit explains=Reading(is("place", "{axle}"), is("shows", "sides-differ"))
@@ -83,5 +85,6 @@
 [then]oppose {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast} {direction:toe-out|toe-in|more-negative|less-negative|more|less|higher|lower|softer|stiffer|forward|rearward} with certainty {certainty:0\.[0-9]+|1\.0}=Conclude.oppose(drools, "{adjuster}", "{direction}", {certainty});
 [then]withhold {adjuster:front-toe|rear-toe|front-camber|rear-camber|caster|front-pressure|rear-pressure|front-left-pressure|front-right-pressure|rear-left-pressure|rear-right-pressure|front-anti-roll-bar|rear-anti-roll-bar|front-springs|rear-springs|front-bump|front-rebound|rear-bump|rear-rebound|front-ride-height|rear-ride-height|front-wing|rear-wing|brake-bias|differential-preload|differential-power|differential-coast} {direction:toe-out|toe-in|more-negative|less-negative|more|less|higher|lower|softer|stiffer|forward|rearward}=Conclude.withhold(drools, "{adjuster}", "{direction}");
 [then]withhold every balance change=Conclude.withholdBalance(drools);
+[then]withhold what loads the {axle:front|rear} tyres more=Conclude.withholdLoading(drools, "{axle}");
 [then]advise the driver {driving:[a-z][a-z0-9-]*} with certainty {certainty:0\.[0-9]+|1\.0}=Conclude.advise(drools, "{driving}", {certainty});
 [then]caution {caution:[a-z][a-z0-9-]*}=Conclude.caution(drools, "{caution}");

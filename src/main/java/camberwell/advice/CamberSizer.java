@@ -133,7 +133,7 @@ final class CamberSizer {
         TyreReadings now = TyreReader.read(newer);
         OptionalDouble spreadThen = then.innerMinusOuter(axle);
         OptionalDouble spreadNow = now.innerMinusOuter(axle);
-        boolean alike = from != null && to != null && before.equals(after) && spreadThen.isPresent()
+        boolean alike = from != null && to != null && from.now().unit().dimension() == Unit.Dimension.ANGLE && before.equals(after) && spreadThen.isPresent()
                 && spreadNow.isPresent() && then.side().turns() == now.side().turns()
                 && older.conditions().surface() == newer.conditions().surface()
                 && older.car().tyres(axle).equals(newer.car().tyres(axle));

@@ -32,11 +32,13 @@ final class CasterSizer {
 
     Size size(Change change, Setting setting) {
         int steps = (int) Math.max(1, Math.round(AIM_DEGREES / setting.step().in(Unit.DEGREE)));
+        steps = Math.min(steps, Math.max(1, Bounds.steps(change.adjuster(), setting)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         Quantity to = setting.moved(change.direction(), steps);
         Optional<Quantity> kingpin = run.car().dimension(Dimension.KINGPIN_INCLINATION);
         double inclination = kingpin.map(Quantity::si).orElse(Math.toRadians(DEFAULT_KINGPIN_DEGREES));
-        double camber = run.car().setting(Adjuster.FRONT_CAMBER).map(front -> front.now().si()).orElse(0.0);
+        double camber = run.car().setting(Adjuster.FRONT_CAMBER).map(front -> front.now())
+                .filter(now -> now.unit().dimension() == Unit.Dimension.ANGLE).map(Quantity::si).orElse(0.0);
         List<String> computation = new ArrayList<>();
         computation.add(Figures.fill("camber at %.0f° of steer, from %.1f° straight ahead: outer front "
                 + "wheel %s, inner %s (kingpin inclination %.1f°%s)", STEER_DEGREES, Math.toDegrees(camber),

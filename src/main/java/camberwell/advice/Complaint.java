@@ -14,8 +14,11 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,6 +31,8 @@ import java.util.Optional;
 public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
         double weight, String text, Optional<Report> report) {
 
+    /** The weight of a strong complaint on every lap. */
+    private static final double STRONG = 1.5;
     /** In the order of the vocabulary, whatever order they were written down in. */
     private static final Comparator<Complaint> ORDER = Comparator.comparing((Complaint complaint) -> !complaint.reported())
             .thenComparing(Complaint::symptom).thenComparing(complaint -> complaint.phase.map(Phase::ordinal).orElse(-1))
@@ -43,17 +48,20 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
                         report.speed(), worth(report, run.reports(), weights), report.text(), Optional.of(report)));
             }
         }
-        for (Reading reading : tyres.readings()) {
-            symptom(reading.state()).ifPresent(symptom -> {
-                Axle axle = reading.place().axle();
-                boolean said = complaints.stream().anyMatch(complaint -> complaint.symptom == symptom
-                        && complaint.where.filter(where -> where != axle).isEmpty());
-                if (!said) {
-                    complaints.add(new Complaint(symptom, Optional.of(axle), Optional.empty(), Optional.empty(),
-                            weights.severity().get(Severity.CLEAR) * reading.certainty(), reading.statement(),
-                            Optional.empty()));
+        for (Complaint shown : ofReadings(tyres, weights)) {
+            boolean said = false;
+            for (int i = 0; i < complaints.size(); i++) {
+                Complaint other = complaints.get(i);
+                if (other.reported() && other.symptom == shown.symptom
+                        && (other.where.isEmpty() || other.where.equals(shown.where))) {
+                    // A reading that agrees with what was said makes it no less.
+                    complaints.set(i, other.weighing(Math.max(other.weight, shown.weight)));
+                    said = true;
                 }
-            });
+            }
+            if (!said) {
+                complaints.add(shown);
+            }
         }
         complaints.sort(ORDER);
         return List.copyOf(complaints);
@@ -74,6 +82,36 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
                 * (1 - drivers);
     }
 
+    /** What the tyres show, once a symptom and axle: where several readings say so, by the clearest. */
+    private static Collection<Complaint> ofReadings(TyreReadings tyres, Weights weights) {
+        Map<String, Complaint> clearest = new LinkedHashMap<>();
+        for (Reading reading : tyres.readings()) {
+            symptom(reading.state()).ifPresent(symptom -> {
+                Axle axle = reading.place().axle();
+                clearest.merge(symptom.id() + axle.id(), new Complaint(symptom, Optional.of(axle), Optional.empty(),
+                        Optional.empty(), weights.severity().get(Severity.CLEAR) * reading.certainty(),
+                        reading.statement(), Optional.empty()),
+                        (one, other) -> other.weight > one.weight ? other : one);
+            });
+        }
+        return clearest.values();
+    }
+
+    /** Whether one of them is strong and comes on every lap. */
+    static boolean strong(List<Complaint> complaints) {
+        return complaints.stream().anyMatch(complaint -> complaint.weight >= STRONG);
+    }
+
+    private Complaint weighing(double other) {
+        return new Complaint(symptom, where, phase, speed, other, text, report);
+    }
+
+    /** Whether it is about the brakes. */
+    boolean braking() {
+        return symptom == Symptom.FRONT_LOCKING || symptom == Symptom.REAR_LOCKING
+                || symptom == Symptom.UNSTABLE_BRAKING || phase.filter(Phase.BRAKING::equals).isPresent();
+    }
+
     /** Whether a person said so. */
     public boolean reported() {
         return report.isPresent();
@@ -86,8 +124,8 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
             case INNER_EDGE_HOT -> Symptom.HOT_INNER_EDGE;
             case OUTER_EDGE_HOT -> Symptom.HOT_OUTER_EDGE;
             case MIDDLE_HOT, ABOVE_TARGET, ABOVE_TARGET_ALONE -> Symptom.HOT_MIDDLE;
-            case MIDDLE_COLD, BELOW_TARGET, BELOW_TARGET_ALONE -> Symptom.COLD_MIDDLE;
-            case INSIDE_WINDOW, HOTTER_AXLE, EVEN_TREAD, SIDES_DIFFER, AT_TARGET -> null;
+            case MIDDLE_COLD, BELOW_TARGET, BELOW_TARGET_ALONE, BELOW_MINIMUM -> Symptom.COLD_MIDDLE;
+            case INSIDE_WINDOW, HOTTER_AXLE, EVEN_TREAD, SIDES_DIFFER, AT_TARGET, NO_GROWTH -> null;
         });
     }
 

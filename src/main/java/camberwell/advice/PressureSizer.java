@@ -26,6 +26,8 @@ final class PressureSizer {
     private static final double BLIND_STEP = 7000;
     /** A target this near is met, in Pa. */
     private static final double MET = 2000;
+    /** More at once is a mistake or a leak, in Pa. */
+    private static final double MOST = 50_000;
 
     private final Case run;
     private final TyreReadings tyres;
@@ -46,8 +48,17 @@ final class PressureSizer {
             return Optional.of(new Sized.Possible(new Size(Optional.empty(), Optional.empty(), 1, List.of(),
                     List.of(change.adjuster().adjustment().commonStep()))));
         }
+        if (setting.get().now().unit().dimension() == Unit.Dimension.COUNT) {
+            return Optional.of(counted(change, setting.get()));
+        }
         List<WheelFigures> measured = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.cold().isPresent() && figures.overTargetBar().isPresent()).toList();
+        Optional<WheelFigures> lost = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
+                && figures.hot().isPresent() && figures.warm().isEmpty()).findFirst();
+        if (lost.isPresent()) {
+            return Optional.of(new Sized.Impossible("the " + lost.get().wheel().id() + " tyre reads no higher hot than "
+                    + "cold: look for a leak, and measure again before any pressure is set"));
+        }
         return Optional.of(measured.isEmpty() ? blind(change, setting.get()) : byGasLaw(change, setting.get(),
                 measured));
     }
@@ -67,12 +78,14 @@ final class PressureSizer {
         double total = 0;
         for (WheelFigures wheel : measured) {
             Quantity cold = wheel.cold().orElseThrow().to(unit);
-            Quantity hot = wheel.hot().orElseThrow();
+            Quantity hot = wheel.warm().orElseThrow();
             Quantity target = wheel.target().orElseThrow();
             ColdSetting wanted = ColdSetting.fromGrowth(cold, hot, target, ambient, unit, decimals);
             total += wanted.pascal() / measured.size();
             computation.add(wheel.wheel().id() + ": cold " + cold.text(decimals) + " grew to "
-                    + hot.to(unit).text(decimals) + " hot"
+                    + wheel.hot().orElseThrow().to(unit).text(decimals) + " hot"
+                    + (hot.equals(wheel.hot().orElseThrow()) ? "" : " with its tread below the window, "
+                    + hot.to(unit).text(decimals) + " at the lower end of it")
                     + wheel.gas().map(gas -> ", gas at " + gas.text(0)).orElse("") + "; for "
                     + target.to(unit).text(decimals) + " hot: " + wanted.computation() + " cold");
             each.add(new Size.WheelSize(wheel.wheel(), cold, ColdSetting.toStep(wanted.pascal(), setting.step())));
@@ -81,6 +94,10 @@ final class PressureSizer {
         if (change.direction().raises() ? total < from.si() - MET : total > from.si() + MET) {
             return new Sized.Impossible("the gauge says the opposite: " + computation.get(0)
                     + "; measure again before you change anything");
+        }
+        if (Math.abs(total - from.si()) > MOST) {
+            return new Sized.Impossible("the gas law asks for more than half a bar at once: " + computation.get(0)
+                    + "; look for a leak, and measure again");
         }
         Optional<Wheel> tooLow = each.stream().filter(size -> size.to().compareTo(least) < 0)
                 .map(Size.WheelSize::wheel).findFirst();
@@ -96,6 +113,8 @@ final class PressureSizer {
         if (steps == 0 || change.direction().raises() != to.value() > from.value()) {
             return new Sized.Impossible(tooLow.isPresent() ? "the cold pressure stands at its minimum, "
                     + least.text(decimals)
+                    : to.value() == setting.max().value() ? "the cold pressure stands at the most that the car's file "
+                    + "allows, " + setting.max().text(decimals)
                     : "the gas law asks for " + Quantity.ofSi(total, unit).text(decimals) + " cold, within a step of "
                     + "what is set: the gauge sees nothing to change");
         }
@@ -120,7 +139,7 @@ final class PressureSizer {
 
     /** The hot pressure that a cold setting grows to, by the growth that the tyre showed. */
     private static Quantity hotAt(Quantity cold, WheelFigures wheel, double ambient, Unit unit) {
-        return Quantity.ofSi(GasLaw.coldSettingFromGrowth(wheel.hot().orElseThrow().si(),
+        return Quantity.ofSi(GasLaw.coldSettingFromGrowth(wheel.warm().orElseThrow().si(),
                 wheel.cold().orElseThrow().si(), cold.si(), ambient), unit);
     }
 
@@ -144,15 +163,31 @@ final class PressureSizer {
         return new Quantity(Math.rint(mean * 1e4) / 1e4, unit);
     }
 
+    /** What is counted in clicks cannot be computed. */
+    private static Sized counted(Change change, Setting setting) {
+        return setting.stepsLeft(change.direction()) == 0
+                ? new Sized.Impossible("it stands at its stop, " + setting.now())
+                : new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), 1)),
+                        1, List.of(), List.of("one step of the car's own, then measure hot and cold")));
+    }
+
     private Sized blind(Change change, Setting setting) {
         Quantity low = least(change, setting);
         int steps = (int) Math.max(1, Math.round(setting.now().unit().fromSi(BLIND_STEP) / setting.step().value()));
+        Optional<String> coarse = Bounds.tooCoarse(change.adjuster(), setting);
+        if (coarse.isPresent()) {
+            return new Sized.Impossible(coarse.get());
+        }
         int left = change.direction().raises() ? setting.stepsLeft(change.direction())
                 : (int) Math.max(0, Math.floor((setting.now().value() - low.value()) / setting.step().value() + 1e-9));
         if (left == 0) {
             return new Sized.Impossible(change.direction().raises()
                     ? "the pressure stands at the most that the car's file allows, " + setting.max()
                     : "the cold pressure stands at its minimum, " + low);
+        }
+        if (change.direction().raises()) {
+            // The minimum is not approached by half-steps.
+            steps = (int) Math.max(steps, Math.ceil((low.value() - setting.now().value()) / setting.step().value() - 1e-9));
         }
         steps = Math.min(steps, left);
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(),

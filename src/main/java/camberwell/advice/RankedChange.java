@@ -4,6 +4,7 @@ import camberwell.fact.Proposal;
 import camberwell.knowledge.Note;
 import camberwell.vocabulary.Change;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A change to make.
@@ -12,15 +13,21 @@ import java.util.List;
  * @param size how far
  * @param score what it is worth, term by term
  * @param proposals what the rules said for and against it
+ * @param because the reason of the rule that speaks for it most; raw Drools in a trusted folder has none
  * @param note the adjuster's knowledge note
  * @param way the note on this direction: rationale, what to watch, when to put it back
  */
-public record RankedChange(int rank, Change change, Size size, Score score, List<Proposal> proposals, Note note,
-        Note.Way way) {
+public record RankedChange(int rank, Change change, Size size, Score score, List<Proposal> proposals,
+        Optional<String> because, Note note, Note.Way way) {
+
+    /** Why it is advised: the rule's own reason, or else the note's. */
+    public String why() {
+        return because.orElse(way.rationale());
+    }
 
     /** The same change at another place. */
     RankedChange at(int place) {
-        return new RankedChange(place, change, size, score, proposals, note, way);
+        return new RankedChange(place, change, size, score, proposals, because, note, way);
     }
 
     /** The names of the rules that speak for it, strongest first. */

@@ -2,6 +2,7 @@ package camberwell.advice;
 
 import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Effect;
+import camberwell.knowledge.Matter;
 import camberwell.knowledge.Note;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -45,6 +46,11 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         return certainty * (relief - harmToComplaints - harmToFine) - effort - risk;
     }
 
+    /** Whether it brings more than it costs; the work alone is no reason to leave a fault as it is. */
+    public boolean worthIt() {
+        return total() + effort > 0;
+    }
+
     static Score of(Note note, Note.Way way, double certainty, List<Complaint> complaints,
             Circumstances circumstances, Weights weights) {
         List<Help> helps = new ArrayList<>();
@@ -77,8 +83,13 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         List<Cost> sorted = new ArrayList<>(costs.values());
         sorted.sort(Comparator.comparing((Cost cost) -> cost.why()).thenComparingDouble(Cost::effect));
         return new Score(certainty, Math.max(relief, weights.leastRelief()), harm, spoiled,
-                weights.effort() * (note.effort() - 1), weights.risk() * note.risk(), List.copyOf(helps),
+                simulated(circumstances) ? 0 : weights.effort() * (note.effort() - 1), weights.risk() * note.risk(), List.copyOf(helps),
                 List.copyOf(sorted));
+    }
+
+    /** In a simulator every change is a key press. */
+    private static boolean simulated(Circumstances circumstances) {
+        return circumstances.known(Matter.SIMULATOR).contains(Matter.YES);
     }
 
     /** The effect that fits the complaint most particularly, times how well it fits. */

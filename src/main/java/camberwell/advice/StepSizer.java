@@ -1,56 +1,104 @@
 package camberwell.advice;
 
 import camberwell.car.Setting;
+import camberwell.model.Bench;
+import camberwell.units.Figures;
+import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * Sizes what is set in clicks, positions and rates: a modest shift that a driver can feel and that can be taken back.
- * The shifts are common practice, no source.
+ * Sizes what is set in clicks, positions, rates, heights and torques: one step, and two for a strong complaint on a dry
+ * road, never beyond {@link Bounds}. In the wet a step moves less, and that is no reason to take more of them. What a
+ * step does to the balance is told by the handling model, where the complaint is. That this is how one goes about it is
+ * common practice, no source.
  */
 final class StepSizer {
 
-    private static final int MOST_STEPS = 3;
-    private static final double STRONG = 1.5;
-    private static final double MODEST_BIAS_PERCENT = 1.0;
+    /** Of a spring's rate. */
+    private static final double SPRING_PART = 0.05;
+    /** Of the clearance, and the most of it, millimetres. */
+    private static final double HEIGHT_PART = 0.05;
+    private static final double HEIGHT_MILLIMETRES = 2.5;
+    /** A limit balance that moves by this is felt, so that one step is enough whatever the complaint. */
+    private static final double FELT = 0.01;
+    private static final double LEAST = 0.0005;
 
-    private StepSizer() {
+    private final Surface surface;
+    private final Optional<Bench> bench;
+    private final List<Complaint> helped;
+
+    /**
+     * @param bench the car as the handling model sees it, when it is to be asked
+     * @param helped the complaints that the change is made for, the one it helps most first
+     */
+    StepSizer(Surface surface, Optional<Bench> bench, List<Complaint> helped) {
+        this.surface = surface;
+        this.bench = bench;
+        this.helped = helped;
     }
 
-    /** How many of the car's steps a modest shift of brake balance is, rounded down but one at least. */
-    static int modestBias(Setting setting) {
-        return (int) Math.max(1, Math.floor(MODEST_BIAS_PERCENT / setting.step().value() + 1e-9));
-    }
-
-    static Size size(Change change, Setting setting, List<Complaint> complaints) {
+    Size size(Change change, Setting setting) {
         List<String> computation = new ArrayList<>();
-        Adjuster adjuster = change.adjuster();
-        double aim = switch (adjuster.adjustment()) {
-            case BRAKE_BIAS -> MODEST_BIAS_PERCENT;
-            case RIDE_HEIGHT -> setting.now().unit() == Unit.INCH ? 0.1 : 2.5;
-            case SPRINGS -> setting.now().unit() == Unit.POSITION ? 0 : setting.now().value() / 10;
+        Situation situation = Situation.of(change.adjuster(), helped.stream().findFirst());
+        OptionalDouble shift = shift(change, situation);
+        int steps = steps(change.adjuster(), setting, shift, computation);
+        int left = setting.stepsLeft(change.direction());
+        if (steps > left) {
+            steps = left;
+            computation.add("no further: there it stands at its stop");
+        }
+        if (shift.isPresent()) {
+            computation.add(Figures.fill("by the model one step moves the limit balance by %.1f %s at %s and %.0f km/h",
+                    100 * Math.abs(shift.getAsDouble()), "%", Predicted.phase(situation.phase()),
+                    3.6 * situation.speed().metresPerSecond()));
+        }
+        return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
+                List.of(), List.copyOf(computation));
+    }
+
+    private OptionalDouble shift(Change change, Situation situation) {
+        if (bench.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble shift = bench.get().limitBalanceShift(change, situation.phase(),
+                situation.speed().metresPerSecond());
+        return shift.isPresent() && Math.abs(shift.getAsDouble()) >= LEAST ? shift : OptionalDouble.empty();
+    }
+
+    private int steps(Adjuster adjuster, Setting setting, OptionalDouble shift, List<String> computation) {
+        int bound = Math.max(1, Bounds.steps(adjuster, setting));
+        boolean strong = Complaint.strong(helped) && surface == Surface.DRY;
+        double aim = aim(setting);
+        if (aim > 0) {
+            int steps = (int) Math.max(1, Math.round((strong ? 2 : 1) * aim / setting.step().value()));
+            Quantity shown = setting.now().withValue(Math.rint((strong ? 2 : 1) * aim * 10) / 10);
+            computation.add("a modest shift is about " + shown + "; the car moves in steps of " + setting.step());
+            return Math.min(bound, steps);
+        }
+        boolean felt = shift.isPresent() && Math.abs(shift.getAsDouble()) >= FELT;
+        if (strong && !felt && bound > 1) {
+            computation.add("two steps, since the complaint is strong");
+            return 2;
+        }
+        computation.add("one step of the car's own, " + setting.step().text(setting.decimals()) + ", then run again");
+        return 1;
+    }
+
+    /** What a modest shift is, in the setting's own unit, where it is not simply a step; 0 where it is. */
+    private static double aim(Setting setting) {
+        Quantity now = setting.now();
+        return switch (now.unit().dimension()) {
+            case STIFFNESS -> SPRING_PART * now.value();
+            case LENGTH -> now.unit().fromSi(Unit.MILLIMETRE.toSi(now.value() <= 0 ? HEIGHT_MILLIMETRES
+                    : Math.min(HEIGHT_MILLIMETRES, HEIGHT_PART * now.in(Unit.MILLIMETRE))));
             default -> 0;
         };
-        int modest = adjuster == Adjuster.BRAKE_BIAS ? modestBias(setting)
-                : (int) Math.max(1, Math.round(aim / setting.step().value()));
-        int steps = aim > 0 ? Math.min(MOST_STEPS, modest) : 1;
-        if (aim > 0) {
-            computation.add("a modest shift is about " + setting.now().withValue(aim).text(setting.decimals())
-                    + "; the car moves in steps of " + setting.step());
-        } else if (complaints.stream().anyMatch(complaint -> complaint.weight() >= STRONG)
-                && adjuster.adjustment().damping()) {
-            steps = 2;
-            computation.add("two clicks, since the complaint is strong; one would be hard to feel");
-        } else {
-            computation.add("one step of the car's own, " + setting.step().text(setting.decimals())
-                    + ", then run again");
-        }
-        steps = Math.min(steps, setting.stepsLeft(change.direction()));
-        return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
-                List.of(), computation);
     }
 }

@@ -26,16 +26,15 @@ final class ToeSizer {
     /** A shift that a driver can feel, degrees a wheel, and the one for a strong complaint. */
     private static final double AIM_DEGREES = 0.05;
     private static final double STRONG_AIM_DEGREES = 0.1;
-    private static final double STRONG = 1.5;
     private static final double SPEED_KMH = 150;
     private static final double DEFAULT_RIM_METRES = 17 * 0.0254;
 
     private final Case run;
-    private final List<Complaint> complaints;
+    private final List<Complaint> helped;
 
-    ToeSizer(Case run, List<Complaint> complaints) {
+    ToeSizer(Case run, List<Complaint> helped) {
         this.run = run;
-        this.complaints = complaints;
+        this.helped = helped;
     }
 
     /** How many steps of toe-in can be taken off before the toe is zero; none of a toe-out. */
@@ -52,11 +51,13 @@ final class ToeSizer {
         Axle axle = change.adjuster().axle().orElseThrow();
         Optional<Quantity> given = run.car().tyres(axle).rim();
         double rim = given.map(Quantity::si).orElse(DEFAULT_RIM_METRES);
-        boolean strong = complaints.stream().anyMatch(complaint -> complaint.weight() >= STRONG);
+        boolean strong = Complaint.strong(helped);
         double aim = strong ? STRONG_AIM_DEGREES : AIM_DEGREES;
         int steps = (int) Math.max(1, Math.round(aim / degrees(setting.step(), rim)));
         boolean rear = change.adjuster() == Adjuster.REAR_TOE;
-        int outOfToeOut = rear && change.direction() == Direction.TOE_IN ? stepsOutOfToeOut(setting) : 0;
+        boolean driven = run.car().drive().filter(drive -> drive.drives(Axle.REAR)).isPresent();
+        int outOfToeOut = rear && driven && change.direction() == Direction.TOE_IN ? stepsOutOfToeOut(setting) : 0;
+        steps = Math.min(steps, Math.max(1, Bounds.steps(change.adjuster(), setting)));
         steps += outOfToeOut;
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         if (rear && change.direction() == Direction.TOE_OUT) {

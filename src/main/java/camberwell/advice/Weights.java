@@ -16,7 +16,8 @@ import java.util.Optional;
 /** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained. */
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
-        double leastCertainty, double drivingFirst, double clearMajority, LearningWeights learning) {
+        double leastCertainty, double leastDriving, double drivingFirst, double clearMajority, double heldFully,
+        double halt, LearningWeights learning) {
 
     /** Heavier than any weight that still leaves room for the others. */
     private static final double MOST = 10;
@@ -46,7 +47,9 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
         Weights weights = new Weights(occurrence, severity, part(score, "harm-to-a-complaint"),
                 part(score, "harm-to-what-is-fine"), part(score, "effort"), part(score, "risk"),
                 part(score, "least-relief"), part(score, "open-circumstance"), weight(fields, "least-certainty", 1),
-                weight(fields, "driving-first", 1), weight(fields, "clear-majority", MOST), learning(fields));
+                weight(fields, "least-driving", 1), weight(fields, "driving-first", 1),
+                weight(fields, "clear-majority", MOST), weight(fields, "held-fully", 1), weight(fields, "halt", 1),
+                learning(fields));
         score.ifPresent(Fields::done);
         fields.done();
         return weights;

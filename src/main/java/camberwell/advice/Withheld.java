@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.fact.Proposal;
 import camberwell.vocabulary.Change;
 import java.util.List;
 
@@ -8,6 +9,7 @@ import java.util.List;
  *
  * @param reason for the driver
  * @param rules that withhold it, if rules do
+ * @param proposals what the rules said for and against it
  */
-public record Withheld(Change change, String reason, List<String> rules) {
+public record Withheld(Change change, String reason, List<String> rules, List<Proposal> proposals) {
 }

@@ -143,7 +143,7 @@ final class Claims {
             case INNER_EDGE_HOT -> Symptom.HOT_INNER_EDGE;
             case OUTER_EDGE_HOT -> Symptom.HOT_OUTER_EDGE;
             case INSIDE_WINDOW, HOTTER_AXLE, MIDDLE_HOT, MIDDLE_COLD, EVEN_TREAD, SIDES_DIFFER, ABOVE_TARGET, AT_TARGET,
-                    BELOW_TARGET, ABOVE_TARGET_ALONE, BELOW_TARGET_ALONE -> null;
+                    BELOW_TARGET, ABOVE_TARGET_ALONE, BELOW_TARGET_ALONE, BELOW_MINIMUM, NO_GROWTH -> null;
         });
     }
 

@@ -32,6 +32,8 @@ public enum Dimension implements Word {
     /** Share of the body's roll that a wheel keeps upright: 0 % leans with the body, 100 % stays upright. */
     FRONT_CAMBER_RECOVERY("front-camber-recovery", Unit.PERCENT, -20, 120),
     REAR_CAMBER_RECOVERY("rear-camber-recovery", Unit.PERCENT, -20, 120),
+    /** What the front brakes give of the braking force when both lines are at the same pressure. */
+    FRONT_BRAKES("front-brakes", Unit.PERCENT, 30, 90),
     KINGPIN_INCLINATION("kingpin-inclination", Unit.DEGREE, 0, 25),
     /** Downforce on the axle at 200 km/h. */
     FRONT_DOWNFORCE("front-downforce", Unit.NEWTON, -1000, 15000),

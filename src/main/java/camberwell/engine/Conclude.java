@@ -7,6 +7,7 @@ import camberwell.fact.Premise;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Word;
@@ -52,14 +53,22 @@ public final class Conclude {
     /** That a change has to wait. */
     public static void withhold(Drools drools, String adjuster, String direction) {
         Match match = new Match(drools);
-        match.insert(new Withholding(Optional.of(change(adjuster, direction)), match.certainty(1), match.rule,
+        match.insert(new Withholding(Optional.of(change(adjuster, direction)), Optional.empty(), match.certainty(1), match.rule,
                 match.premises));
     }
 
     /** That every balance change has to wait. */
     public static void withholdBalance(Drools drools) {
         Match match = new Match(drools);
-        match.insert(new Withholding(Optional.empty(), match.certainty(1), match.rule, match.premises));
+        match.insert(new Withholding(Optional.empty(), Optional.empty(), match.certainty(1), match.rule,
+                match.premises));
+    }
+
+    /** That every balance change which gives the tyres of that axle more to do has to wait. */
+    public static void withholdLoading(Drools drools, String axle) {
+        Match match = new Match(drools);
+        match.insert(new Withholding(Optional.empty(), Optional.of(Word.of(Axle.class, axle)), match.certainty(1),
+                match.rule, match.premises));
     }
 
     /** Advice to the driver. */

@@ -132,8 +132,7 @@ public final class Explainer {
 
         List<Step> withholding(Change change) {
             List<Withholding> holding = reasoning.conclusions().withholdings().stream()
-                    .filter(withholding -> withholding.holds(change)
-                            && withholding.certainty() >= advisor.weights().leastCertainty()).toList();
+                    .filter(withholding -> advisor.holds(reasoning.advice(), withholding, change)).toList();
             return sum(holding, Statement.Withhold.class::isInstance).steps();
         }
 

@@ -44,7 +44,8 @@ public record Reading(Place place, State state, double certainty, String stateme
     /** A question that readings answer between them: one of its states shows, or none. */
     public enum Topic {
         WINDOW(Instrument.PYROMETER), TREAD(Instrument.PYROMETER), AXLES(Instrument.PYROMETER),
-        SIDES(Instrument.PYROMETER), TARGET(Instrument.GAUGE), ALONE(Instrument.GAUGE);
+        SIDES(Instrument.PYROMETER), TARGET(Instrument.GAUGE), ALONE(Instrument.GAUGE),
+        MINIMUM(Instrument.GAUGE), GROWTH(Instrument.GAUGE);
 
         private final Instrument instrument;
 
@@ -66,7 +67,8 @@ public record Reading(Place place, State state, double certainty, String stateme
         SIDES_DIFFER("sides-differ", Topic.SIDES, ""), ABOVE_TARGET("above-target", Topic.TARGET, "target"),
         AT_TARGET("at-target", Topic.TARGET, ""), BELOW_TARGET("below-target", Topic.TARGET, "target"),
         ABOVE_TARGET_ALONE("above-target-alone", Topic.ALONE, ""),
-        BELOW_TARGET_ALONE("below-target-alone", Topic.ALONE, "");
+        BELOW_TARGET_ALONE("below-target-alone", Topic.ALONE, ""),
+        BELOW_MINIMUM("below-minimum", Topic.MINIMUM, ""), NO_GROWTH("no-growth", Topic.GROWTH, "");
 
         private final String id;
         private final Topic topic;

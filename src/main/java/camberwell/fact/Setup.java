@@ -75,13 +75,13 @@ public record Setup(Car car) implements Premise {
         return car.generic() || setting.isEmpty() ? Double.NaN : degrees(adjuster, setting.get().now());
     }
 
-    /** Toe may be given as a length, which is an angle across the rim; across a usual one where none is given. */
+    /** What is counted in clicks says nothing of the angle. Toe may be given as a length, which is an angle across the rim; across a usual one where none is given. */
     private double degrees(Adjuster adjuster, Quantity now) {
         if (now.unit().dimension() == Unit.Dimension.ANGLE) {
             return now.in(Unit.DEGREE);
         }
         if (now.unit().dimension() != Unit.Dimension.LENGTH) {
-            return now.value();
+            return Double.NaN;
         }
         double rim = car.tyres(adjuster.axle().orElseThrow()).rim().map(Quantity::si).orElse(USUAL_RIM);
         return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, now.si() / rim))));

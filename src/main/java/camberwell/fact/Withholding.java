@@ -1,21 +1,29 @@
 package camberwell.fact;
 
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * One rule's word that a change has to wait.
  *
  * @param change the change, or empty for every balance change
+ * @param loading of the balance changes those alone that give the tyres of that axle more to do, which the notes tell
  */
-public record Withholding(Optional<Change> change, double certainty, String rule, List<Premise> premises)
+public record Withholding(Optional<Change> change, Optional<Axle> loading, double certainty, String rule, List<Premise> premises)
         implements Conclusion {
 
-    /** Whether {@code other} has to wait for it. */
-    public boolean holds(Change other) {
-        return change.map(other::equals).orElse(isBalance(other.adjuster()));
+    /**
+     * Whether {@code other} has to wait for it.
+     *
+     * @param loads whether {@code other} gives the tyres of an axle more to do
+     */
+    public boolean holds(Change other, Predicate<Axle> loads) {
+        return change.isPresent() ? change.get().equals(other)
+                : isBalance(other.adjuster()) && (loading.isEmpty() || loads.test(loading.get()));
     }
 
     /** Whether an adjuster serves the car's balance rather than the tyre. */

@@ -7,6 +7,7 @@ import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Direction;
@@ -28,6 +29,7 @@ final class CarReader {
 
     /** In the place of a class of car's driven wheels. */
     static final String UNKNOWN = "unknown";
+    private static final String LARGER_IS = "larger-is";
     private static final double HAIR = 1e-9;
 
     private CarReader() {
@@ -73,13 +75,16 @@ final class CarReader {
 
     private static Optional<Setting> setting(Adjuster adjuster, Fields fields) {
         List.of("now", "min", "max", "step").forEach(fields::require);
-        Measure measure = adjuster.measure();
+        boolean clicks = !adjuster.adjustment().countedEitherWay() && fields.has(LARGER_IS)
+                && fields.bare("now");
+        Measure measure = clicks ? adjuster.clicks() : adjuster.measure();
         Optional<Quantity> now = fields.quantity("now", measure);
         Optional<Quantity> min = fields.quantity("min", measure).flatMap(it -> like(now, it, "min", fields));
         Optional<Quantity> max = fields.quantity("max", measure).flatMap(it -> like(now, it, "max", fields));
         Optional<Quantity> step = fields.quantity("step", measure.anyValue("a step of " + adjuster.spoken()))
                 .flatMap(it -> like(now, it, "step", fields));
-        boolean largerIsSofter = largerLessens(adjuster, fields);
+        boolean largerIsSofter = now.filter(it -> ramp(adjuster, it)).isPresent() ? largerLocksLess(fields)
+                : largerLessens(adjuster, clicks, fields);
         fields.done();
         if (step.isPresent() && step.get().value() <= 0) {
             fields.error("step", "a step should be more than zero");
@@ -117,17 +122,29 @@ final class CarReader {
         return Optional.of(quantity.to(now.get().unit()));
     }
 
+    /** Whether a differential's setting is the angle of its ramps, of which the smaller one locks more. */
+    private static boolean ramp(Adjuster adjuster, Quantity now) {
+        return now.unit() == Unit.DEGREE && adjuster.directions().contains(Direction.MORE)
+                && adjuster.adjustment().countedEitherWay() && adjuster.id().startsWith("differential");
+    }
+
+    private static boolean largerLocksLess(Fields fields) {
+        if (fields.node(LARGER_IS).isPresent() && !fields.has(LARGER_IS, Direction.LESS.id())) {
+            fields.errorAtKey(LARGER_IS, "the larger angle of a ramp always locks less; leave \"larger-is\" out");
+        }
+        return true;
+    }
+
     /** The signs of angles, pressures and heights are fixed; clicks and positions are counted either way. */
-    private static boolean largerLessens(Adjuster adjuster, Fields fields) {
-        String key = "larger-is";
+    private static boolean largerLessens(Adjuster adjuster, boolean clicks, Fields fields) {
         List<Direction> directions = adjuster.directions();
-        if (adjuster.adjustment().countedEitherWay()) {
-            return fields.choice(key, directions.stream().map(Direction::id).toList())
+        if (clicks || adjuster.adjustment().countedEitherWay()) {
+            return fields.choice(LARGER_IS, directions.stream().map(Direction::id).toList())
                     .filter(directions.get(0)::is).isPresent();
         }
-        if (fields.node(key).isPresent()) {
-            fields.errorAtKey(key, "the larger number of the " + adjuster.spoken() + " is always "
-                    + directions.get(1).spoken() + "; leave \"larger-is\" out");
+        if (fields.node(LARGER_IS).isPresent()) {
+            fields.errorAtKey(LARGER_IS, "the larger number of the " + adjuster.spoken() + " is always "
+                    + directions.get(1).spoken() + "; leave \"larger-is\" out, unless it is counted in clicks");
         }
         return false;
     }

@@ -16,6 +16,7 @@ import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
@@ -267,12 +268,17 @@ public final class CaseReader {
         private static Map<Adjuster, Quantity> setup(Fields fields, Optional<Car> car) {
             Map<Adjuster, Quantity> setup = new EnumMap<>(Adjuster.class);
             for (Adjuster adjuster : Adjuster.values()) {
-                fields.quantity(adjuster.id(), adjuster.measure())
+                fields.quantity(adjuster.id(), measure(adjuster, car))
                         .filter(quantity -> car.isEmpty() || fits(adjuster, quantity, car.get(), fields))
                         .ifPresent(quantity -> setup.put(adjuster, quantity));
             }
             fields.done();
             return setup;
+        }
+
+        private static Measure measure(Adjuster adjuster, Optional<Car> car) {
+            return car.flatMap(it -> it.setting(adjuster)).filter(setting -> setting.now().unit() == Unit.POSITION)
+                    .isPresent() ? adjuster.clicks() : adjuster.measure();
         }
 
         private static boolean fits(Adjuster adjuster, Quantity quantity, Car car, Fields fields) {

@@ -15,6 +15,7 @@ import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
@@ -161,6 +162,10 @@ public final class CaseWriter {
     private static Node setting(Adjuster adjuster, Setting setting) {
         MapOf map = new MapOf(FlowStyle.FLOW).put("now", quantity(setting.now())).put("min", quantity(setting.min()))
                 .put("max", quantity(setting.max())).put("step", quantity(setting.step()));
+        boolean clicks = setting.now().unit() == Unit.POSITION && !adjuster.adjustment().countedEitherWay();
+        if (clicks && !setting.largerIsSofter()) {
+            map.put("larger-is", text(adjuster.directions().get(1).id()));
+        }
         if (setting.largerIsSofter()) {
             map.put("larger-is", text(adjuster.directions().get(0).id()));
         }

@@ -28,13 +28,15 @@ import java.util.Set;
  * @param practice a driving note's advice for the next lap
  * @param when a caution applies; one that names what is being changed needs no rule to be shown
  * @param order of a caution among those shown, the smallest number first
+ * @param halts whether a caution stands before everything else: nothing is changed and nobody drives until it is settled
  * @param variants other wordings of its texts, for cases of a kind, in the order in which they are tried
  * @param sources at least one; {@code common practice, no source} where there is none to name
  * @param prose the rest of the page
  */
 public record Note(String name, Kind kind, String title, String statement, String plain, Map<Direction, Way> ways,
         int effort, int risk, Optional<String> model, List<Difference> differences, Optional<Trouble> showsAs,
-        Optional<String> contested, Optional<Practice> practice, When when, int order, List<Variant> variants,
+        Optional<String> contested, Optional<Practice> practice, When when, int order, boolean halts,
+        List<Variant> variants,
         List<String> sources, String prose) {
 
     /** Whether it is a caution that goes with certain changes, whatever the rules say. */
@@ -52,7 +54,8 @@ public record Note(String name, Kind kind, String title, String statement, Strin
         ways.forEach((direction, way) -> fitted.put(direction, fitting.way(direction, way)));
         return new Note(name, kind, title, fitting.text(kind == Kind.ADJUSTMENT ? "summary" : "statement", statement),
                 fitting.text("plain", plain), fitted, effort, risk, model, differences, showsAs, contested,
-                practice.map(fitting::practice), when, order, variants, sources, prose);
+                practice.map(fitting::practice), when, order, halts, variants, sources,
+                prose);
     }
 
     private record Fitting(List<Variant> variants, Circumstances circumstances) {

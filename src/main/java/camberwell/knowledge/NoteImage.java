@@ -145,6 +145,7 @@ public final class NoteImage {
         }
         when(out, note.when());
         out.writeInt(note.order());
+        out.writeBoolean(note.halts());
         out.writeInt(note.variants().size());
         for (Variant variant : note.variants()) {
             out.writeUTF(variant.key());
@@ -193,6 +194,7 @@ public final class NoteImage {
                 ? Optional.of(new Note.Practice(text(in), text(in), text(in))) : Optional.empty();
         When when = when(in);
         int order = in.readInt();
+        boolean halts = in.readBoolean();
         List<Variant> variants = new ArrayList<>();
         int wordings = in.readInt();
         for (int i = 0; i < wordings; i++) {
@@ -204,7 +206,7 @@ public final class NoteImage {
             sources.add(text(in));
         }
         return new Note(name, kind, title, statement, plain, ways, effort, risk, model,
-                List.copyOf(differences), showsAs, contested, practice, when, order,
+                List.copyOf(differences), showsAs, contested, practice, when, order, halts,
                 List.copyOf(variants), List.copyOf(sources), text(in));
     }
 

@@ -63,7 +63,7 @@ final class NoteReader {
         String statement = text(head, adjustment ? "summary" : "statement", Optional.empty());
         String plain = adjustment || caution && !head.has("plain") ? "" : text(head, "plain", Optional.empty());
         Map<Direction, Note.Way> ways = adjustment ? ways(head) : Map.of();
-        int effort = adjustment ? number(head, "effort", 1, 5) : 1;
+        int effort = adjustment ? number(head, "effort", 1, 6) : 1;
         int risk = adjustment ? number(head, "risk", 0, 3) : 0;
         Optional<String> model = adjustment ? Optional.of(required(head, "model"))
                 .filter(it -> !it.equals("represented")) : Optional.empty();
@@ -77,8 +77,10 @@ final class NoteReader {
                 text(head, "car-or-driver", Optional.empty()))) : Optional.empty();
         When when = caution ? EffectReader.when(head) : When.ALWAYS;
         int order = caution && head.has("order") ? number(head, "order", 1, LAST_ORDER) : LAST_ORDER;
+        boolean halts = caution && head.choice("halts", List.of(Matter.YES, Matter.NO)).filter(Matter.YES::equals)
+                .isPresent();
         Note note = new Note(name, kind, title, statement, plain, ways, effort, risk, model, differences, trouble,
-                contested, practice, when, order, List.copyOf(variants), sources(head), prose);
+                contested, practice, when, order, halts, List.copyOf(variants), sources(head), prose);
         head.done();
         return note;
     }

@@ -107,7 +107,7 @@ public record Asked(String about, boolean single, boolean negative, Map<String, 
         return switch (state.topic()) {
             case AXLES -> "hotter axle";
             case ALONE -> place.axle().id() + " alone";
-            case WINDOW, TREAD, SIDES, TARGET -> place.id() + " "
+            case WINDOW, TREAD, SIDES, TARGET, MINIMUM, GROWTH -> place.id() + " "
                     + (state.trait().isEmpty() ? state.id() : state.trait());
         };
     }
@@ -116,7 +116,7 @@ public record Asked(String about, boolean single, boolean negative, Map<String, 
         return switch (state.topic()) {
             case AXLES -> place.id();
             case ALONE -> place.id() + " " + state.id();
-            case WINDOW, TREAD, SIDES, TARGET -> state.trait().isEmpty() ? "yes" : state.id();
+            case WINDOW, TREAD, SIDES, TARGET, MINIMUM, GROWTH -> state.trait().isEmpty() ? "yes" : state.id();
         };
     }
 

@@ -50,7 +50,7 @@ public enum Stage implements Word {
     static Stage homeOf(Statement.Verb verb) {
         return switch (verb) {
             case FIND, SPEAK_AGAINST -> READINGS;
-            case PROPOSE, OPPOSE, WITHHOLD, WITHHOLD_BALANCE -> CHANGES;
+            case PROPOSE, OPPOSE, WITHHOLD, WITHHOLD_BALANCE, WITHHOLD_LOADING -> CHANGES;
             case CAUTION -> CAUTIONS;
             case ADVISE -> DRIVING;
         };

@@ -1,6 +1,7 @@
 package camberwell.language;
 
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Word;
@@ -27,8 +28,8 @@ public sealed interface Statement extends Meaning {
     record Oppose(Change change, double certainty) implements Statement {
     }
 
-    /** That a change has to wait; every balance change where none is named. */
-    record Withhold(Optional<Change> change, double certainty) implements Statement {
+    /** That a change has to wait; where none is named every balance change, or those that load the tyres of an axle. */
+    record Withhold(Optional<Change> change, Optional<Axle> loading, double certainty) implements Statement {
     }
 
     /** Advice to the driver, by the name of its note. */
@@ -46,7 +47,7 @@ public sealed interface Statement extends Meaning {
     enum Verb {
         FIND("find", "find", 2), SPEAK_AGAINST("speakAgainst", "speak against findings", 2),
         PROPOSE("propose", "propose", 3), OPPOSE("oppose", "oppose", 3), WITHHOLD("withhold", "withhold", 2),
-        WITHHOLD_BALANCE("withholdBalance", "withhold", 0), ADVISE("advise", "advise", 2),
+        WITHHOLD_BALANCE("withholdBalance", "withhold", 0), WITHHOLD_LOADING("withholdLoading", "withhold", 1), ADVISE("advise", "advise", 2),
         CAUTION("caution", "caution", 1);
 
         private final String method;
@@ -91,8 +92,9 @@ public sealed interface Statement extends Meaning {
             case SPEAK_AGAINST -> new SpeakAgainst(said.get(0), Double.parseDouble(said.get(1)));
             case PROPOSE -> new Propose(change(said), Double.parseDouble(said.get(2)));
             case OPPOSE -> new Oppose(change(said), Double.parseDouble(said.get(2)));
-            case WITHHOLD -> new Withhold(Optional.of(change(said)), 1);
-            case WITHHOLD_BALANCE -> new Withhold(Optional.empty(), 1);
+            case WITHHOLD -> new Withhold(Optional.of(change(said)), Optional.empty(), 1);
+            case WITHHOLD_BALANCE -> new Withhold(Optional.empty(), Optional.empty(), 1);
+            case WITHHOLD_LOADING -> new Withhold(Optional.empty(), Optional.of(Word.of(Axle.class, said.get(0))), 1);
             case ADVISE -> new Advise(said.get(0), Double.parseDouble(said.get(1)));
             case CAUTION -> new Caution(said.get(0), 1);
         };
@@ -120,6 +122,11 @@ public sealed interface Statement extends Meaning {
                 : this instanceof Withhold withhold ? withhold.change() : Optional.empty();
     }
 
+    /** The axle whose load it minds, where it withholds what loads one. */
+    private Optional<Axle> loading() {
+        return this instanceof Withhold withhold ? withhold.loading() : Optional.empty();
+    }
+
     /** The names of the notes that it leads to. */
     default Set<String> notes() {
         return this instanceof Advise advise ? Set.of(advise.driving())
@@ -131,7 +138,8 @@ public sealed interface Statement extends Meaning {
     /** Whether {@code other} says the same, with whatever certainty. */
     default boolean saysSameAs(Statement other) {
         return getClass() == other.getClass() && aboutFinding().equals(other.aboutFinding())
-                && aboutChange().equals(other.aboutChange()) && notes().equals(other.notes());
+                && aboutChange().equals(other.aboutChange()) && notes().equals(other.notes())
+                && loading().equals(other.loading());
     }
 
     /** Whether {@code other} says the contrary: of the same finding, or that the same adjuster goes elsewhere. */

@@ -14,6 +14,7 @@ import camberwell.physics.motion.MovingCar;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Drive;
@@ -128,7 +129,8 @@ public final class CarModel {
     private static boolean matters(Dimension dimension) {
         return switch (dimension) {
             case FRONT_DOWNFORCE, REAR_DOWNFORCE, FRONT_WING_STEP, REAR_WING_STEP, FRONT_BAR_STEP, REAR_BAR_STEP,
-                    DIFFERENTIAL_STEP, DIFFERENTIAL_LOCK, FRONT_DRIVE, FRONT_TYRE_RATE, REAR_TYRE_RATE -> false;
+                    DIFFERENTIAL_STEP, DIFFERENTIAL_LOCK, FRONT_DRIVE, FRONT_BRAKES, FRONT_TYRE_RATE,
+                    REAR_TYRE_RATE -> false;
             default -> true;
         };
     }
@@ -189,7 +191,9 @@ public final class CarModel {
     /** Springs that are numbered and not rated say nothing of the wheel rate. */
     private static boolean unscaled(Adjuster adjuster, Quantity to) {
         boolean springs = adjuster == Adjuster.FRONT_SPRINGS || adjuster == Adjuster.REAR_SPRINGS;
-        return springs && to.unit().dimension() != Unit.Dimension.STIFFNESS;
+        boolean angles = adjuster.adjustment() == Adjustment.TOE || adjuster.adjustment() == Adjustment.CAMBER
+                || adjuster.adjustment() == Adjustment.CASTER || adjuster.adjustment() == Adjustment.BRAKE_BIAS;
+        return springs && to.unit().dimension() != Unit.Dimension.STIFFNESS || angles && to.unit() == Unit.POSITION;
     }
 
     /** The car with {@code steps} of its own steps of a change made, as far as its stop. */
@@ -280,8 +284,9 @@ public final class CarModel {
         Drive drive = car.drive().orElseThrow();
         double driveFront = si(Dimension.FRONT_DRIVE);
         double kingpin = si(Dimension.KINGPIN_INCLINATION);
-        double caster = now(Adjuster.CASTER).map(Quantity::si).orElse(CASTER);
-        double brakeFront = now(Adjuster.BRAKE_BIAS).map(Quantity::si).orElse(BRAKE_FRONT.get(drive));
+        double caster = angle(Adjuster.CASTER).orElse(CASTER);
+        double brakeFront = now(Adjuster.BRAKE_BIAS).flatMap(bias -> BrakeBalance.force(car, bias))
+                .orElse(BRAKE_FRONT.get(drive));
         return new VehicleModel(mass, si(Dimension.WHEELBASE), front, si(Dimension.CG_HEIGHT), wheelRadius(),
                 new SteeringAxis(caster, kingpin), driveFront, brakeFront,
                 new AxleModel(si(Dimension.FRONT_TRACK), si(Dimension.FRONT_ROLL_CENTRE),
@@ -311,11 +316,11 @@ public final class CarModel {
     }
 
     private double camber(Axle axle) {
-        return now(Adjuster.camberOf(axle)).map(Quantity::si).orElse(0.0);
+        return angle(Adjuster.camberOf(axle)).orElse(0.0);
     }
 
     private double toe(Axle axle) {
-        return now(Adjuster.toeOf(axle)).map(toe -> {
+        return now(Adjuster.toeOf(axle)).filter(toe -> toe.unit() != Unit.POSITION).map(toe -> {
             if (toe.unit().dimension() == Unit.Dimension.ANGLE) {
                 return toe.si();
             }
@@ -328,6 +333,11 @@ public final class CarModel {
     private double perSpeedSquared(Dimension downforce) {
         double speed = Unit.KILOMETRE_PER_HOUR.toSi(200);
         return si(downforce) / (speed * speed);
+    }
+
+    /** An angle, rad; one that is counted in clicks is not known. */
+    private Optional<Double> angle(Adjuster adjuster) {
+        return now(adjuster).filter(now -> now.unit().dimension() == Unit.Dimension.ANGLE).map(Quantity::si);
     }
 
     private Optional<Quantity> now(Adjuster adjuster) {

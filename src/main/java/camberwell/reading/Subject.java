@@ -23,7 +23,7 @@ public enum Subject implements Word {
         return switch (state) {
             case INNER_EDGE_HOT, OUTER_EDGE_HOT, EVEN_TREAD -> CAMBER;
             case MIDDLE_HOT, MIDDLE_COLD, ABOVE_TARGET, AT_TARGET, BELOW_TARGET, ABOVE_TARGET_ALONE,
-                    BELOW_TARGET_ALONE -> PRESSURE;
+                    BELOW_TARGET_ALONE, BELOW_MINIMUM, NO_GROWTH -> PRESSURE;
             case BELOW_WINDOW, INSIDE_WINDOW, ABOVE_WINDOW -> TEMPERATURE;
             case HOTTER_AXLE -> AXLES;
             case SIDES_DIFFER -> SIDES;

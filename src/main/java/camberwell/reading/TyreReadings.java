@@ -21,19 +21,29 @@ import java.util.OptionalDouble;
 public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, List<Reading> readings,
         List<String> doubts) {
 
+    /** From so many kelvin on the hotter one of two tyres does all of the work that tells: common practice, no source. */
+    private static final double HOTTER_KELVIN = 5;
+
     /** The figures of an axle's wheels that were measured. */
     public List<WheelFigures> wheels(Axle axle) {
         return wheels.values().stream().filter(figures -> figures.wheel().axle() == axle).toList();
     }
 
-    /** The tread of an axle's loaded tyres, as far as it was read. */
-    public List<TreadRead> loadedTread(Axle axle) {
-        return wheels(axle).stream().filter(WheelFigures::loaded).flatMap(wheel -> wheel.tread().stream()).toList();
+    /** Inner less outer edge of an axle's tyres that camber is judged by, K; empty when none was read. */
+    public OptionalDouble innerMinusOuter(Axle axle) {
+        return innerMinusOuter(wheels(axle).stream().filter(WheelFigures::loaded)
+                .flatMap(wheel -> wheel.tread().stream()).toList());
     }
 
-    /** Inner less outer edge of an axle's loaded tyres, K, their mean; empty when none was read. */
-    public OptionalDouble innerMinusOuter(Axle axle) {
-        return loadedTread(axle).stream().mapToDouble(TreadRead::innerMinusOuter).average();
+    /** Of two loaded tyres the hotter one counts for more, since it does more of the work; all of it from a few kelvin on. */
+    static OptionalDouble innerMinusOuter(List<TreadRead> loaded) {
+        if (loaded.size() < 2) {
+            return loaded.stream().mapToDouble(TreadRead::innerMinusOuter).findFirst();
+        }
+        TreadRead one = loaded.get(0);
+        TreadRead other = loaded.get(1);
+        double part = Math.max(0, Math.min(1, 0.5 + (one.mean() - other.mean()) / (2 * HOTTER_KELVIN)));
+        return OptionalDouble.of(part * one.innerMinusOuter() + (1 - part) * other.innerMinusOuter());
     }
 
     /** The reading of that state at that place, if it shows. */

@@ -1,6 +1,7 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
+import camberwell.advice.Answer;
 import camberwell.advice.Complaint;
 import camberwell.advice.Experience;
 import camberwell.advice.Learned;
@@ -61,7 +62,7 @@ public final class AdviceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        strings(json, "doubts", advice.tyres().doubts().stream());
+        strings(json, "doubts", advice.doubts().stream());
         json.writeArrayFieldStart("changes");
         Predictions predictions = advice.predictions();
         for (RankedChange change : advice.changes().subList(0, Math.min(top, advice.changes().size()))) {
@@ -97,6 +98,19 @@ public final class AdviceJson {
             strings(json, "rules", driving.rules().stream());
             authors(json, driving.rules());
             json.writeStringField("note", driving.note().name());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        if (advice.halt().isPresent()) {
+            json.writeStringField("halt", advice.halt().get().name());
+        } else {
+            json.writeNullField("halt");
+        }
+        json.writeArrayFieldStart("answers");
+        for (Answer answer : advice.answers()) {
+            json.writeStartObject();
+            json.writeNumberField("report", answer.number());
+            strings(json, "by", answer.by().stream());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -162,6 +176,7 @@ public final class AdviceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeStringField("because", change.why());
         json.writeStringField("rationale", change.way().rationale());
         strings(json, "rules", change.rules().stream());
         authors(json, change.rules());

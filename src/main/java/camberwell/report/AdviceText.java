@@ -1,9 +1,12 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
+import camberwell.advice.Answer;
+import camberwell.advice.Complaint;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
 import camberwell.advice.Experience;
+import camberwell.advice.Predicted;
 import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
@@ -15,6 +18,8 @@ import camberwell.knowledge.Notes;
 import camberwell.vocabulary.Audience;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Advice as text for a screen, down to the width of a phone. */
@@ -70,16 +75,21 @@ public final class AdviceText {
         if (advice.run().car().drive().isEmpty()) {
             page.paragraph(0, Words.UNKNOWN_DRIVE);
         }
+        advice.halt().ifPresent(caution -> {
+            page.heading("Stop: " + Words.sentence(caution.title()));
+            page.paragraph(0, caution.statement());
+        });
         advice.run().heard().ifPresent(heard -> HeardText.write(heard, page));
         findings(advice, page);
-        doubts(advice.tyres().doubts(), page);
+        doubts(advice.doubts(), page);
         if (advice.drivingFirst()) {
             driving("First, for the driver", advice.driving(), page);
         }
         if (advice.changes().isEmpty()) {
             page.heading(nothing(advice));
         } else {
-            page.heading(advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
+            page.heading(advice.halt().isPresent() ? "Only when that is done"
+                    : advice.changes().size() == 1 ? "One change" : "Change one thing at a time, in this order");
             Predictions predictions = advice.predictions();
             advice.changes().stream().limit(top).forEach(change ->
                     change(change, predictions, advice.experience(), page));
@@ -93,19 +103,30 @@ public final class AdviceText {
         }
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), advice.experience(), page);
+        unanswered(advice.answers(), page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
             List<String> words = new ArrayList<>(List.of("camberwell", "explain", advice.run().source(),
                     "--change", advice.changes().get(0).change().id()));
             words.addAll(beside);
             page.heading("How the first one came about").command(words.toArray(String[]::new));
         }
-        if (!advice.cautions().isEmpty()) {
+        if (advice.cautions().size() > (advice.halt().isPresent() ? 1 : 0)) {
             page.heading("Before you touch the car");
-            advice.cautions().forEach(caution -> page.point(0, caution.statement()));
+            // Whoever has changed this car before has read the general ones in full.
+            boolean again = !advice.run().earlier().isEmpty() || !advice.run().tried().isEmpty();
+            advice.cautions().stream().filter(caution -> !advice.halt().equals(Optional.of(caution)))
+                    .forEach(caution -> page.point(0, again && caution.goesWithChanges() && !caution.plain().isBlank()
+                            ? caution.plain() : caution.statement()));
         }
     }
 
     private static String nothing(Advice advice) {
+        if (advice.halt().isPresent()) {
+            return "No change to the car before that is done.";
+        }
+        if (!advice.doubts().isEmpty() && advice.complaints().isEmpty()) {
+            return "No change is asked for, but see what was read.";
+        }
         if (advice.complaints().isEmpty()) {
             if (advice.run().heard().filter(heard -> !heard.refused().isEmpty()).isPresent()) {
                 return "Nothing was understood that a change could help. Say it in other words.";
@@ -147,8 +168,15 @@ public final class AdviceText {
         for (Size.WheelSize wheel : wheels) {
             page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
         }
-        page.labelled(3, "Why", change.way().rationale());
-        voices.of(change.rules()).forEach(words -> page.labelled(3, "Why", words));
+        // The reason of the rule that decided; of a pack's rule, with whose it is.
+        List<String> heard = voices.of(change.rules());
+        if (heard.stream().noneMatch(words -> words.startsWith(change.why()))) {
+            page.labelled(3, "Why", change.why());
+        }
+        heard.forEach(words -> page.labelled(3, "Why", words));
+        if (!change.why().equals(change.way().rationale())) {
+            page.labelled(3, "Behind it", change.way().rationale());
+        }
         experience.of(change.change()).ifPresent(learned -> page.labelled(3, "Tried", Words.learned(learned)));
         if (!change.score().helps().isEmpty()) {
             page.labelled(3, "Helps", change.score().helps().stream().limit(MOST_HELPS)
@@ -159,7 +187,7 @@ public final class AdviceText {
         }
         change.size().computation().forEach(line -> page.labelled(3, "Size", line));
         predictions.of(change).ifPresent(predicted ->
-                page.labelled(3, "Model", PredictionText.line(predicted, change.change().adjuster())));
+                model(change, predicted, page));
         page.labelled(3, "Watch", change.way().watch());
         page.labelled(3, "Put back", change.way().putBack());
         if (engineer) {
@@ -167,6 +195,19 @@ public final class AdviceText {
         }
         if (terms) {
             page.labelled(3, "Score", Words.score(change.score()));
+        }
+    }
+
+    /** Where the model does not show what the rule claims, the reader is told why the rule is believed. */
+    private static void model(RankedChange change, Predicted predicted, Page page) {
+        page.labelled(3, "Model", PredictionText.line(predicted, change.change().adjuster()));
+        if (predicted.agrees().filter(agrees -> !agrees).isPresent()) {
+            Complaint claimed = predicted.claimed().orElseThrow();
+            page.labelled(3, "But", change.note().differences().stream().filter(difference -> difference.explains(
+                    change.change().direction(), claimed.symptom(), claimed.phase().map(Set::of).orElse(Set.of())))
+                    .map(Note.Difference::because).findFirst().orElse("the model knows a steady turn alone, and a tyre "
+                    + "that is not this one. Where the two differ the rule goes by practice: one step, and the next run "
+                    + "decides."));
         }
     }
 
@@ -198,6 +239,15 @@ public final class AdviceText {
             page.heading("What pulls both ways");
             conflicts.forEach(conflict -> page.point(0, Words.sentence(conflict.statement()) + " ("
                     + conflict.changes().stream().map(Words::change).collect(Collectors.joining(", ")) + ")"));
+        }
+    }
+
+    private static void unanswered(List<Answer> answers, Page page) {
+        List<Answer> nothing = answers.stream().filter(Answer::nothing).toList();
+        if (!nothing.isEmpty()) {
+            page.heading("Without an answer");
+            nothing.forEach(answer -> page.point(0, Words.sentence(answer.report().text()) + ": nothing that I know of "
+                    + "speaks to this"));
         }
     }
 

@@ -1,6 +1,7 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
+import camberwell.advice.Answer;
 import camberwell.advice.RankedChange;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
@@ -27,6 +28,8 @@ public final class NewcomerText {
     private static final String DRIVE_ALIKE = "repeat-the-lap-before-changing";
     /** The caution of a car that is not driven again before it has been looked at. */
     private static final String DAMAGE = "check-for-damage";
+    private static final String LOOK = "Something on the car may be hurt, loose or bent. Look for it before you change a "
+            + "setting. Do not drive on while you do not know why a tyre loses air or why the car pulls.";
     private static final int MOST_FINDINGS = 2;
 
     private final Notes notes;
@@ -40,6 +43,7 @@ public final class NewcomerText {
     /** Writes {@code advice} on {@code page}. */
     public void write(Advice advice, Page page) {
         page.heading(advice.run().title());
+        advice.halt().ifPresent(caution -> halt(caution, page));
         page.heading("What the car did");
         advice.run().heard().filter(heard -> !heard.refused().isEmpty())
                 .ifPresent(heard -> HeardText.write(heard, page));
@@ -49,16 +53,21 @@ public final class NewcomerText {
         }
         advice.run().reports().forEach(report -> page.point(0, told(report)));
         why(advice, page);
+        readAgain(advice, page);
         if (advice.complaints().isEmpty()) {
             page.heading("What to do");
-            page.paragraph(0, "Leave the car as it is.");
+            page.paragraph(0, advice.doubts().isEmpty() ? "Leave the car as it is."
+                    : "Put that right first. Nothing else asks for a change.");
+            return;
+        }
+        if (advice.halt().isPresent()) {
+            afterwards(advice, page);
+            unanswered(advice, page);
             return;
         }
         if (maybeDamaged(advice)) {
             page.heading("First look at the car");
-            page.paragraph(0, "Something on the car may be hurt, loose or bent. Look for it before you change a "
-                    + "setting. Do not drive on while you do not know why a tyre loses air or why the car pulls. The "
-                    + "end of this page tells you where to look.");
+            page.paragraph(0, LOOK);
         }
         Optional<Note> driving = driving(advice);
         if (advice.drivingFirst()) {
@@ -71,11 +80,14 @@ public final class NewcomerText {
         if (driving.isEmpty() && !advice.changes().isEmpty()) {
             nextRun(advice, page);
         }
+        unanswered(advice, page);
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
-            page.paragraph(0, "Keep to the rules of your series and to the limits of the tyre maker. Never reach under "
-                    + "a car that stands on a jack alone. Tighten the wheel nuts with a torque wrench. If nobody has "
-                    + "taught you the work, leave it to a workshop.");
+            String general = advice.cautions().stream().filter(Note::goesWithChanges).map(Note::plain)
+                    .collect(Collectors.joining(" "));
+            if (!general.isEmpty()) {
+                page.paragraph(0, general);
+            }
             advice.cautions().stream().filter(caution -> !caution.goesWithChanges())
                     .forEach(caution -> page.point(0, caution.plain().isBlank() ? caution.statement()
                             : caution.plain()));
@@ -95,6 +107,39 @@ public final class NewcomerText {
                 .allMatch(report -> report.occurrence() == Occurrence.EVERY_LAP);
         return maybeDamaged(advice) || always && !advice.changes().isEmpty() ? Optional.empty()
                 : Optional.of(notes.get(DRIVE_ALIKE));
+    }
+
+    /** What comes before everything else, and nothing after it that would send the driver out. */
+    private static void halt(Note caution, Page page) {
+        page.heading("Stop: look at the car first");
+        page.paragraph(0, LOOK);
+        page.blank().paragraph(0, caution.plain().isBlank() ? caution.statement() : caution.plain());
+        page.blank().paragraph(0, "Leave the settings as they are until that is done. If you do not find it, ask someone "
+                + "who knows the car.");
+    }
+
+    /** What belongs to mending it, and no word of the next run. */
+    private static void afterwards(Advice advice, Page page) {
+        if (!advice.changes().isEmpty()) {
+            page.heading("Only when that is found and mended");
+            page.paragraph(0, Words.sentence(Words.move(advice.changes().get(0))) + ".");
+        }
+    }
+
+    private static void readAgain(Advice advice, Page page) {
+        if (!advice.doubts().isEmpty()) {
+            page.heading("Check these readings first");
+            advice.doubts().forEach(doubt -> page.point(0, Words.sentence(doubt) + "."));
+        }
+    }
+
+    private void unanswered(Advice advice, Page page) {
+        List<Answer> nothing = advice.answers().stream().filter(Answer::nothing).toList();
+        if (!nothing.isEmpty()) {
+            page.heading("What this page cannot answer");
+            nothing.forEach(answer -> page.point(0, terms.felt(answer.report().symptom())
+                    + " Ask a coach about this one."));
+        }
     }
 
     private static boolean maybeDamaged(Advice advice) {

@@ -58,7 +58,7 @@ public final class Words {
         if (wheelsDiffer(size)) {
             return adjuster + ": " + change.change().direction().spoken() + ", each wheel by its own reading";
         }
-        return adjuster + ": " + amount(change.change(), size.from().get(), size.to().get(), size.steps()) + ", "
+        return adjuster + ": " + amount(change.change(), size.from().get(), size.to().get()) + ", "
                 + size(change);
     }
 
@@ -100,13 +100,18 @@ public final class Words {
         return from.unit() == Unit.BAR ? Math.max(2, needed) : needed;
     }
 
-    private static String amount(Change change, Quantity from, Quantity to, int steps) {
+    private static String amount(Change change, Quantity from, Quantity to) {
         Adjuster adjuster = change.adjuster();
-        String by = from.unit() == Unit.POSITION
-                ? steps + " " + adjuster.adjustment().stepWord() + (steps == 1 ? "" : "s")
+        String by = from.unit() == Unit.POSITION ? counted(adjuster, from, to)
                 : from.withValue(Math.abs(to.value() - from.value())).text(decimals(from, to));
         return by + " " + (adjuster.adjustment() == Adjustment.TOE ? toe(change.direction(), from, to) + " a wheel"
                 : change.direction().spoken());
+    }
+
+    /** As the car counts: from 12 to 14 are two clicks, whatever the file calls a step. */
+    private static String counted(Adjuster adjuster, Quantity from, Quantity to) {
+        Quantity by = from.withValue(Math.rint(Math.abs(to.value() - from.value()) * 1e6) / 1e6);
+        return by + " " + adjuster.adjustment().stepWord() + (by.value() == 1 ? "" : "s");
     }
 
     /** Taking toe-out off is less toe-out, not toe-in. */

@@ -116,6 +116,11 @@ public enum Adjuster implements Word {
         return adjustment.measure(this);
     }
 
+    /** What a setting of it may be on a car whose file counts it in clicks. */
+    public Measure clicks() {
+        return adjustment.clicks(this);
+    }
+
     /** How it stands on a made-up car. */
     public Typical typical() {
         return typical;

@@ -49,10 +49,12 @@ public enum Adjustment implements Word {
             Range.in(Unit.NEWTON_METRE, 0, 1000), Say.POSITIONS),
     /** Locking while the engine drives. */
     DIFFERENTIAL_POWER("differential-power", Direction.LESS, Direction.MORE, Acts.ON_THE_BALANCE,
-            Counted.EITHER_WAY, "step", Say.ONE_POSITION, Say.IN_POSITIONS, "", Say.POSITIONS),
+            Counted.EITHER_WAY, "step", Say.ONE_POSITION, Say.IN_POSITIONS, "", Say.POSITIONS, Say.LOCKING,
+            Say.RAMP_ANGLE),
     /** Locking while the engine holds back. */
     DIFFERENTIAL_COAST("differential-coast", Direction.LESS, Direction.MORE, Acts.ON_THE_BALANCE,
-            Counted.EITHER_WAY, "step", Say.ONE_POSITION, Say.IN_POSITIONS, "", Say.POSITIONS);
+            Counted.EITHER_WAY, "step", Say.ONE_POSITION, Say.IN_POSITIONS, "", Say.POSITIONS, Say.LOCKING,
+            Say.RAMP_ANGLE);
 
     /** What it is there for: what acts on the tyre itself is looked at before the car's balance. */
     private enum Acts {
@@ -67,6 +69,10 @@ public enum Adjustment implements Word {
     /** What several of them say. */
     private static final class Say {
         static final Range POSITIONS = new Range(List.of(Unit.POSITION), -1000, 10_000);
+        /** Of the torque; the larger number locks more. */
+        static final Range LOCKING = Range.in(Unit.PERCENT, 0, 100);
+        /** The angle of a ramp; the smaller one is steeper and locks more. */
+        static final Range RAMP_ANGLE = Range.in(Unit.DEGREE, 5, 90);
         static final Typical IN_POSITIONS = Typical.of(5, 1, 9, 1, Unit.POSITION);
         static final String POSITION_OR_CLICKS = "a common step is one position, or one or two clicks";
         static final String ONE_POSITION = "a common step is one position";
@@ -133,6 +139,11 @@ public enum Adjustment implements Word {
     /** How it stands on a made-up car. */
     public Typical typical() {
         return typical;
+    }
+
+    /** Clicks and positions alone, for a car whose file counts what others measure. */
+    Measure clicks(Adjuster adjuster) {
+        return new Measure("a setting of the " + adjuster.spoken() + " in clicks", List.of(Say.POSITIONS));
     }
 
     /** What a setting may be; {@code adjuster} names it where no noun does. */

@@ -3,6 +3,7 @@ package camberwell.yaml;
 import camberwell.problem.Text;
 import camberwell.units.Measure;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Nearest;
@@ -132,6 +133,13 @@ public final class Fields {
     /** Whether the value of a key is a list. */
     public boolean holdsList(String key) {
         return entries.containsKey(key) && entries.get(key).getValueNode() instanceof SequenceNode;
+    }
+
+    /** Whether the key's value is a number without a unit. */
+    public boolean bare(String key) {
+        NodeTuple entry = entries.get(key);
+        return entry != null && entry.getValueNode() instanceof ScalarNode scalar
+                && Quantity.parse(scalar.getValue().trim()).filter(it -> it.unit() == Unit.POSITION).isPresent();
     }
 
     /** Notes that a key is missing when it is. */

@@ -58,8 +58,18 @@ class SteadyConclusionsTest {
         Collections.shuffle(wheels, new Random(seed));
         Map<Wheel, TyreReading> tyres = new LinkedHashMap<>();
         wheels.forEach(wheel -> tyres.put(wheel.getKey(), wheel.getValue()));
-        assertEquals(json(run), json(run.withReports(reports).withTyres(tyres)), name);
+        assertEquals(unnumbered(json(run)), unnumbered(json(run.withReports(reports).withTyres(tyres))), name);
         assertEquals(text(run), text(run.withReports(reports).withTyres(tyres)), name);
+    }
+
+    /** Answers carry the number of the complaint, in the order in which it was written down. */
+    private static String unnumbered(String json) {
+        int from = json.indexOf("\"answers\":[") + 11;
+        int to = json.indexOf("],\"cautions\"", from);
+        List<String> answers = new ArrayList<>(List.of(json.substring(from, to).replaceAll("\"report\":[0-9]+,", "")
+                .split("(?<=\\}),")));
+        Collections.sort(answers);
+        return json.substring(0, from) + answers + json.substring(to);
     }
 
     @Property(tries = 60)

@@ -45,7 +45,7 @@ final class Bench {
     }
 
     Run runWith(String input, String... arguments) {
-        Ran ran = Ran.in(directory, 100, input, new Engine(home(), cache), arguments);
+        Ran ran = Ran.in(directory, 100, input, new Engine(home(), cache).withShelf(shelf), arguments);
         return new Run(ran.code(), ran.out(), ran.err());
     }
 

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Golden;
 import camberwell.Trackside;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -24,7 +24,7 @@ class ReadCommandTest {
     @DisplayName("the reading as people see it, on a screen and on a phone")
     void text(int width) throws IOException {
         Typed typed = Typed.on(width, "", "read", CASE);
-        assertEquals(Files.readString(FOLDER.resolve("warm-afternoon-" + width + ".txt")), typed.out());
+        Golden.check(FOLDER.resolve("warm-afternoon-" + width + ".txt"), typed.out());
         assertTrue(typed.out().lines().allMatch(line -> line.length() <= width), typed.out());
         assertEquals(ExitCode.DONE, typed.code());
     }

@@ -91,8 +91,11 @@ class DebriefTest {
         List<String> missed = new ArrayList<>();
         all.forEach((truth, played) -> {
             counts.add(played.asked().size());
-            Outcome.First whole = Outcome.of(PADDOCK.advisor.advise(truth)).told();
-            if (!played.outcome().told().equals(whole)) {
+            Advice advice = PADDOCK.advisor.advise(truth);
+            Outcome.First whole = Outcome.of(advice).told();
+            // Where the car is to be looked at before anything else, that is told without a reading of the tyres.
+            boolean stopped = advice.halt().isPresent() && played.outcome().first().isEmpty();
+            if (!played.outcome().told().equals(whole) && !stopped) {
                 missed.add(truth.title() + ": " + played.outcome().told() + ", not " + whole + " after "
                         + played.asked().stream().map(Question::topic).toList());
             }
@@ -215,10 +218,9 @@ class DebriefTest {
         Case truth = new CaseReader().read(CASE).run();
         Paddock.Truthful driver = new Paddock.Truthful(truth);
         try (Debrief debrief = PADDOCK.debrief(Paddock.untold(truth))) {
-            for (int i = 0; i < 2; i++) {
-                Topic topic = debrief.next().orElseThrow().topic();
-                debrief.answer(topic, driver.to(topic));
-            }
+            // One that a file keeps: a complaint that is clear, or comes every lap, is what a file says of itself.
+            Topic first = debrief.next().orElseThrow().topic();
+            debrief.answer(first, driver.to(first));
             Path file = folder.resolve("case.yaml");
             new CaseWriter().write(debrief.run(), file);
             Case saved = new CaseReader().read(file).run();

@@ -15,6 +15,7 @@ import camberwell.run.Driven;
 import camberwell.run.Lap;
 import camberwell.run.Made;
 import camberwell.run.Report;
+import camberwell.run.Talked;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
@@ -177,7 +178,8 @@ class RoundTripTest {
             }
             List<Report> reports = IntStream.range(0, random.nextInt(4)).mapToObj(it -> report()).toList();
             return new Case("Run " + random.nextInt(), file.toString(), car.with(setup), conditions(), tyres, reports,
-                    List.of(), carFile.map(Path::toString), setup, tried(car), driven(car));
+                    List.of(), carFile.map(Path::toString), setup, tried(car), driven(car),
+                    Talked.NOTHING);
         }
 
         private Driven driven(Car car) {
@@ -236,9 +238,10 @@ class RoundTripTest {
             Range range = one(adjuster.measure().ranges().toArray(Range[]::new));
             Unit unit = range.units().get(0);
             Quantity now = between(range.least(), range.most(), unit);
+            boolean ramp = unit == Unit.DEGREE && adjuster.id().startsWith("differential");
             return new Setting(now, between(range.least(), now.value(), unit),
                     between(now.value(), range.most(), unit), between(0.01, 3, unit),
-                    adjuster.adjustment().countedEitherWay() && random.nextBoolean());
+                    ramp || adjuster.adjustment().countedEitherWay() && random.nextBoolean());
         }
 
         private TyreSpec tyre() {

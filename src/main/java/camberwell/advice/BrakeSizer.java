@@ -1,0 +1,67 @@
+package camberwell.advice;
+
+import camberwell.car.Car;
+import camberwell.car.Setting;
+import camberwell.model.BrakeBalance;
+import camberwell.units.Figures;
+import camberwell.units.Quantity;
+import camberwell.units.Unit;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Surface;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Sizes a shift of brake balance: half a per cent to one at a time, either way (common practice, no source). Where the
+ * car's file tells, the share of the braking force at the front is held against the share of the load there at hard
+ * braking: an axle locks first that has more of the force than of the load (T. D. Gillespie, Fundamentals of Vehicle
+ * Dynamics, SAE, 1992, ch. 3, cited from memory), and rearward stops short of a rear axle that does.
+ */
+final class BrakeSizer {
+
+    private static final double LEAST_PERCENT = 0.5;
+    private static final double MOST_PERCENT = 1.0;
+    private static final double HAIR = 1e-9;
+
+    private final Car car;
+    private final Optional<BrakeBalance> balance;
+
+    BrakeSizer(Car car, Surface surface) {
+        this.car = car;
+        this.balance = BrakeBalance.of(car, surface);
+    }
+
+    Sized size(Change change, Setting setting, List<Complaint> helped) {
+        boolean rearward = change.direction() == Direction.REARWARD;
+        List<String> computation = new ArrayList<>();
+        double aim = Complaint.strong(helped) ? MOST_PERCENT : LEAST_PERCENT;
+        if (balance.isPresent()) {
+            double spare = balance.get().sparePercent();
+            computation.add(balance.get().text());
+            if (rearward && spare <= 0) {
+                return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: look for what "
+                        + "else locks the front, and check the brake bias in the car's file");
+            }
+            aim = Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, rearward ? spare : Math.max(aim, -spare)));
+        } else if (setting.now().unit().dimension() == Unit.Dimension.RATIO) {
+            computation.add(BrakeBalance.unknown(car));
+        }
+        if (setting.now().unit().dimension() != Unit.Dimension.RATIO) {
+            aim = setting.step().value();
+        }
+        int most = Math.max(1, Bounds.steps(change.adjuster(), setting));
+        int steps = (int) Math.max(1, Math.min(most, Math.floor(aim / setting.step().value() + HAIR)));
+        steps = Math.min(steps, setting.stepsLeft(change.direction()));
+        Quantity to = setting.moved(change.direction(), steps);
+        if (rearward && balance.isPresent() && balance.get().at(to).sparePercent() < 0) {
+            return new Sized.Impossible(balance.get().text() + "; a step of " + setting.step() + " rearward would make the "
+                    + "rear wheels lock first");
+        }
+        computation.add(Figures.fill("half a per cent to one at a time, either way: %d step%s of %s", steps,
+                steps == 1 ? "" : "s", setting.step()));
+        return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(),
+                List.copyOf(computation)));
+    }
+}

@@ -1,0 +1,293 @@
+package camberwell.advice;
+
+import camberwell.engine.Conclusions;
+import camberwell.fact.Certainty;
+import camberwell.fact.Proposal;
+import camberwell.fact.Withholding;
+import camberwell.knowledge.Note;
+import camberwell.knowledge.Notes;
+import camberwell.language.RuleText;
+import camberwell.run.Case;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Change;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** One case's ranking: what the rules propose is scored, sized, ordered or withheld with the reason. */
+final class Weighing {
+
+    /** A change on an adjuster that the car lacks is worth a word only when it would have stood this high. */
+    private static final int WORTH_A_WORD = 3;
+    private static final int COSTS_TOLD = 2;
+    private static final Size NONE = new Size(Optional.empty(), Optional.empty(), 0, List.of(), List.of());
+
+    private final Case run;
+    private final List<Complaint> complaints;
+    private final Conclusions conclusions;
+    private final Surroundings surroundings;
+    private final Sizer sizer;
+    private final Notes notes;
+    private final Map<String, RuleText> rules;
+    private final Weights weights;
+    private final Optional<Note> halt;
+    private final Map<Change, List<Proposal>> proposals = new TreeMap<>();
+    private final Map<Change, Withheld> withheld = new LinkedHashMap<>();
+    private final List<RankedChange> ranked = new ArrayList<>();
+    private final List<Conflict> conflicts = new ArrayList<>();
+    private List<RankedChange> candidates = List.of();
+    private Experience experience = Experience.NONE;
+
+    /**
+     * @param halt the caution that stands before every change, if there is one
+     * @param rules by name, for their reasons
+     */
+    Weighing(Case run, List<Complaint> complaints, Conclusions conclusions, Surroundings surroundings, Sizer sizer,
+            Notes notes, Map<String, RuleText> rules, Weights weights, Optional<Note> halt) {
+        this.run = run;
+        this.complaints = complaints;
+        this.conclusions = conclusions;
+        this.surroundings = surroundings;
+        this.sizer = sizer;
+        this.notes = notes;
+        this.rules = rules;
+        this.weights = weights;
+        this.halt = halt;
+        conclusions.proposals().forEach(proposal ->
+                proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
+        if (!run.tried().isEmpty()) {
+            experience = Experience.of(run, complaints, proposals, this::worth, weights);
+        }
+    }
+
+    void rank() {
+        List<RankedChange> scored = new ArrayList<>();
+        for (Change change : proposals.keySet()) {
+            if (experience.objection(change).isPresent()) {
+                withhold(change, experience.objection(change).get(), List.of());
+                continue;
+            }
+            double certainty = certainty(change);
+            if (certainty >= weights.leastCertainty() && !losesToOpposite(change, certainty)) {
+                scored.add(candidate(change, certainty));
+            }
+        }
+        scored.sort(Comparator.comparingDouble((RankedChange change) -> -change.score().total())
+                .thenComparing(RankedChange::change));
+        candidates = List.copyOf(scored);
+        int position = 0;
+        for (RankedChange candidate : candidates) {
+            position++;
+            place(candidate, position);
+        }
+        if (!run.tried().isEmpty() && halt.isEmpty()) {
+            undoFirst();
+        }
+        addConflicts();
+    }
+
+    /** Best first. */
+    List<RankedChange> changes() {
+        return List.copyOf(ranked);
+    }
+
+    /** Every change that was scored, advised or not. */
+    List<RankedChange> candidates() {
+        return candidates;
+    }
+
+    /** In the vocabulary's order. */
+    List<Withheld> withheld() {
+        return withheld.values().stream().sorted(Comparator.comparing(Withheld::change)).toList();
+    }
+
+    List<Conflict> conflicts() {
+        return List.copyOf(conflicts);
+    }
+
+    List<Change> advised() {
+        return ranked.stream().map(RankedChange::change).toList();
+    }
+
+    /** What earlier changes taught. */
+    Experience experience() {
+        return experience;
+    }
+
+    /** What made things worse is put back before anything else is tried. */
+    private void undoFirst() {
+        Undo undo = new Undo(run, complaints, notes, weights);
+        List<RankedChange> all = new ArrayList<>(undo.all());
+        experience = experience.with(all.stream().map(undo::learned).toList());
+        all.forEach(back -> withheld.remove(back.change()));
+        ranked.stream().filter(other -> all.stream().noneMatch(back ->
+                back.change().adjuster() == other.change().adjuster())).toList().forEach(all::add);
+        ranked.clear();
+        for (int i = 0; i < all.size(); i++) {
+            ranked.add(all.get(i).at(i + 1));
+        }
+    }
+
+    private Score worth(Change change) {
+        Note note = notes.get(change.adjuster().note());
+        return Score.of(note, note.ways().get(change.direction()), 1, complaints, surroundings.of(change.adjuster()),
+                weights);
+    }
+
+    private double certainty(Change change) {
+        return Certainty.ofRules(proposals.getOrDefault(change, List.of()));
+    }
+
+    /** Of two directions of one adjuster at most one is advised. */
+    private boolean losesToOpposite(Change change, double certainty) {
+        double opposite = certainty(change.opposite());
+        if (opposite < weights.leastCertainty() || certainty - opposite >= weights.clearMajority()) {
+            return false;
+        }
+        boolean clear = opposite - certainty >= weights.clearMajority();
+        withheld.put(change, new Withheld(change, clear
+                ? "more speaks for the other way, " + change.opposite().direction().id()
+                : "as much speaks for " + change.opposite().direction().id() + ": leave it, and look for a lever "
+                        + "that serves one complaint alone", List.of(), List.copyOf(proposals.get(change))));
+        if (conflicts.stream().noneMatch(conflict -> conflict.changes().contains(change))) {
+            conflicts.add(new Conflict("what is complained of pulls the " + change.adjuster().spoken()
+                    + " both ways", List.of(change, change.opposite())));
+        }
+        return true;
+    }
+
+    private RankedChange candidate(Change change, double certainty) {
+        Note note = notes.get(change.adjuster().note());
+        Score score = Score.of(note, note.ways().get(change.direction()), certainty * (1 - held(change)), complaints,
+                surroundings.of(change.adjuster()), weights);
+        Note fitting = note.fitting(surroundings.of(change.adjuster(),
+                score.helps().stream().map(Score.Help::complaint).toList()));
+        List<Proposal> said = List.copyOf(proposals.get(change));
+        return new RankedChange(0, change, NONE, score, said, because(said), fitting,
+                fitting.ways().get(change.direction()));
+    }
+
+    /** The reason of the rule that speaks for it most. */
+    private Optional<String> because(List<Proposal> said) {
+        return said.stream().max(Comparator.comparingDouble(Proposal::certainty).thenComparing(Proposal::rule,
+                Comparator.reverseOrder())).map(Proposal::rule).filter(rules::containsKey)
+                .map(rule -> rules.get(rule).because());
+    }
+
+    private List<Withholding> holding(Change change) {
+        return conclusions.withholdings().stream()
+                .filter(withholding -> withholding.certainty() >= weights.leastCertainty())
+                .filter(withholding -> withholding.holds(change, axle -> loads(notes, surroundings, change, axle)))
+                .toList();
+    }
+
+    /** Whether a change gives the tyres of an axle more to do: its note says that it heats them. */
+    static boolean loads(Notes notes, Surroundings surroundings, Change change, Axle axle) {
+        return notes.get(change.adjuster().note()).ways().get(change.direction()).effects().stream()
+                .anyMatch(effect -> effect.on().is("overheating") && effect.effect() < 0
+                        && effect.where().filter(where -> where != axle).isEmpty()
+                        && effect.when().holds(surroundings.of(change.adjuster())));
+    }
+
+    /** How much of its certainty a change loses to what holds it back: from nothing to all, without a threshold. */
+    private double held(Change change) {
+        double most = holding(change).stream().mapToDouble(Withholding::certainty).max().orElse(0);
+        double part = (most - weights.leastCertainty()) / (weights.heldFully() - weights.leastCertainty());
+        return Math.max(0, Math.min(1, part));
+    }
+
+    private void place(RankedChange candidate, int position) {
+        Change change = candidate.change();
+        List<String> holding = holding(change).stream().map(Withholding::rule).distinct().toList();
+        // One wheel's own pressure is part of mending what halts, and comes after looking for the leak.
+        boolean halted = halt.isPresent() && change.adjuster().wheel().isEmpty();
+        boolean stays = candidate.score().certainty() < weights.leastCertainty() || halted;
+        boolean wanted = !stays && candidate.score().worthIt();
+        Optional<Sized> sized = sizer.size(change, candidate.score().helps().stream().map(Score.Help::complaint)
+                .toList(), wanted);
+        if (sized.isEmpty()) {
+            if (position <= WORTH_A_WORD) {
+                withhold(change, run.car().lacking(change.adjuster()), List.of());
+            }
+        } else if (halted) {
+            withhold(change, "not before this: " + halt.get().title().toLowerCase(Locale.ROOT), List.of());
+        } else if (stays) {
+            withhold(change, reasonOf(holding.get(0)), holding);
+        } else if (sized.get() instanceof Sized.Impossible impossible) {
+            withhold(change, impossible.reason(), List.of());
+        } else if (!candidate.score().worthIt()) {
+            withhold(change, notWorthIt(candidate), List.of());
+        } else if (sized.get() instanceof Sized.Possible possible && !said(change)) {
+            ranked.add(new RankedChange(ranked.size() + 1, change, possible.size(), candidate.score(),
+                    candidate.proposals(), candidate.because(), candidate.note(), candidate.way()));
+        }
+    }
+
+    /** Whether a better change sets the same tyres already: an axle's pressure, and one wheel's of it. */
+    private boolean said(Change change) {
+        Adjuster adjuster = change.adjuster();
+        return adjuster.adjustment() == Adjustment.PRESSURE && ranked.stream().map(other -> other.change().adjuster())
+                .anyMatch(other -> other.adjustment() == Adjustment.PRESSURE && other.axle().equals(adjuster.axle())
+                        && (other.wheel().isEmpty() || adjuster.wheel().isEmpty()));
+    }
+
+    private static String notWorthIt(RankedChange candidate) {
+        List<Score.Cost> costs = candidate.score().costs();
+        Set<String> told = new LinkedHashSet<>();
+        costs.stream().limit(COSTS_TOLD).forEach(cost -> told.add((cost.why().startsWith("complained")
+                ? "makes worse: " : "may cost: ") + cost.on()));
+        return told.isEmpty() ? "for what it brings in this case it is too much work"
+                : "it would cost more than it brings here: it " + String.join("; it ", told);
+    }
+
+    /** Raw Drools in a trusted folder has no reason that could be read. */
+    private String reasonOf(String rule) {
+        return rules.containsKey(rule) ? rules.get(rule).because() : "the rule \"" + rule + "\" holds it back";
+    }
+
+    private void withhold(Change change, String reason, List<String> by) {
+        withheld.putIfAbsent(change, new Withheld(change, reason, by, List.copyOf(proposals.get(change))));
+    }
+
+    /**
+     * Two complaints of which a change helps one and harms the other ask for opposite things. Only what a driver feels
+     * of the balance can conflict; what a tyre shows is a cost.
+     */
+    private void addConflicts() {
+        List<Complaint> felt = complaints.stream()
+                .filter(complaint -> complaint.reported() && complaint.where().isEmpty()).toList();
+        for (int i = 0; i < felt.size(); i++) {
+            for (int j = i + 1; j < felt.size(); j++) {
+                Complaint one = felt.get(i);
+                Complaint other = felt.get(j);
+                List<Change> trading = candidates.stream().filter(candidate -> trades(candidate, one, other))
+                        .map(RankedChange::change).toList();
+                if (trading.size() > 1 || trading.stream().anyMatch(advised()::contains)) {
+                    conflicts.add(new Conflict(one.text() + " and " + other.text() + " ask for opposite changes; "
+                            + "what acts on one of them alone comes first", trading));
+                }
+            }
+        }
+    }
+
+    private static boolean trades(RankedChange candidate, Complaint one, Complaint other) {
+        return helps(candidate, one) && costs(candidate, other) || helps(candidate, other) && costs(candidate, one);
+    }
+
+    private static boolean helps(RankedChange candidate, Complaint complaint) {
+        return candidate.score().helps().stream().anyMatch(help -> help.complaint().equals(complaint));
+    }
+
+    private static boolean costs(RankedChange candidate, Complaint complaint) {
+        return candidate.score().costs().stream().anyMatch(cost -> cost.on().equals(complaint.text()));
+    }
+}
