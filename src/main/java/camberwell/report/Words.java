@@ -7,6 +7,7 @@ import camberwell.advice.Size;
 import camberwell.fact.Day;
 import camberwell.fact.Setup;
 import camberwell.run.Case;
+import camberwell.run.Conditions;
 import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
@@ -125,7 +126,11 @@ public final class Words {
 
     /** The car and the day, as an answer begins: {@code Corvane coupe, rear-wheel drive, dry track at 27 °C}. */
     public static String carAndDay(Case run) {
-        return new Setup(run.car()).statement() + ", " + new Day(run.conditions()).statement();
+        String day = new Day(run.conditions()).statement();
+        // Of a day that was told in words, nothing is put into anybody's mouth.
+        boolean taken = run.heard().filter(heard -> heard.surface().isEmpty()).isPresent()
+                && run.conditions().equals(Conditions.UNKNOWN);
+        return new Setup(run.car()).statement() + (taken ? "" : ", " + day);
     }
 
     /** Every term of a score. */
