@@ -126,11 +126,13 @@ public final class Words {
 
     /** The car and the day, as an answer begins: {@code Corvane coupe, rear-wheel drive, dry track at 27 °C}. */
     public static String carAndDay(Case run) {
-        String day = new Day(run.conditions()).statement();
-        // Of a day that was told in words, nothing is put into anybody's mouth.
-        boolean taken = run.heard().filter(heard -> heard.surface().isEmpty()).isPresent()
-                && run.conditions().equals(Conditions.UNKNOWN);
-        return new Setup(run.car()).statement() + (taken ? "" : ", " + day);
+        return new Setup(run.car()).statement() + day(run);
+    }
+
+    /** The day after a comma; nothing where nobody told anything of it. */
+    static String day(Case run) {
+        Conditions day = run.conditions();
+        return day.said().isEmpty() && day.track().isEmpty() ? "" : ", " + new Day(day).statement();
     }
 
     /** Every term of a score. */
