@@ -11,9 +11,9 @@ public final class LongHardship {
     private LongHardship() {
     }
 
-    /** The distribution's folder, which is not used; a folder to work in; and how many tries a kind, 12 000 if not said. */
+    /** The distribution's folder, which is not used; a folder to work in; and how many tries a kind, 12 500 if not said. */
     public static void main(String[] arguments) throws IOException {
-        int tries = arguments.length > 2 ? Integer.parseInt(arguments[2]) : Integer.getInteger("tries", 12_000);
+        int tries = arguments.length > 2 ? Integer.parseInt(arguments[2]) : Integer.getInteger("tries", 12_500);
         long first = System.currentTimeMillis();
         int defects = 0;
         for (Hardship.Kind kind : Hardship.Kind.values()) {
