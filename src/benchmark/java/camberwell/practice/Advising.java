@@ -24,27 +24,18 @@ interface Advising {
     record Move(Adjuster adjuster, Quantity to) {
     }
 
-    /** What is known after a run. */
-    record Situation(TestDriver driver, Car car, Map<Adjuster, Quantity> settings, List<Report> reports,
-            List<Outcome> tried) {
-    }
-
-    /** What came of a change: burden after over burden before. */
-    record Outcome(Change change, Move move, double before, double after, List<Report> reports) {
-    }
-
     /** The next change; empty where there is none to make. */
-    Optional<Move> next(Situation situation);
+    Optional<Move> next(Session session, List<Report> told);
 
     /** Any change, one to two steps. */
     static Advising random(long seed) {
         Random luck = new Random(seed);
-        return situation -> {
-            List<Adjuster> can = movable(situation.car());
+        return (session, told) -> {
+            List<Adjuster> can = movable(session.car());
             for (int i = 0; i < 100; i++) {
                 Adjuster adjuster = can.get(luck.nextInt(can.size()));
                 Direction way = adjuster.directions().get(luck.nextInt(2));
-                Setting setting = situation.car().setting(adjuster).orElseThrow();
+                Setting setting = session.car().setting(adjuster).orElseThrow();
                 if (setting.stepsLeft(way) > 0) {
                     return Optional.of(new Move(adjuster, setting.moved(way, 1 + luck.nextInt(2))));
                 }
@@ -55,14 +46,14 @@ interface Advising {
 
     /** A plain chart: bars for balance, in the order front then rear; the next lever when one is used up. */
     static Advising chart() {
-        return situation -> {
-            if (situation.reports().isEmpty()) {
+        return (session, told) -> {
+            if (told.isEmpty()) {
                 return Optional.empty();
             }
-            Report worst = situation.reports().get(0);
+            Report worst = told.get(0);
             for (String line : lines(worst)) {
                 Change change = Change.parse(line).orElseThrow();
-                Optional<Setting> setting = situation.car().setting(change.adjuster());
+                Optional<Setting> setting = session.car().setting(change.adjuster());
                 if (setting.filter(it -> it.stepsLeft(change.direction()) > 0).isPresent()) {
                     return Optional.of(new Move(change.adjuster(), setting.get().moved(change.direction(), 1)));
                 }
@@ -97,22 +88,22 @@ interface Advising {
 
     /** Every single step of every adjuster driven, and the best of them taken; nobody has that much time. */
     static Advising best() {
-        return situation -> {
+        return (session, told) -> {
             double least = Double.POSITIVE_INFINITY;
             Move best = null;
-            for (Adjuster adjuster : movable(situation.car())) {
+            for (Adjuster adjuster : movable(session.car())) {
                 for (Direction way : adjuster.directions()) {
-                    Setting setting = situation.car().setting(adjuster).orElseThrow();
+                    Setting setting = session.car().setting(adjuster).orElseThrow();
                     for (int steps : List.of(1, 3)) {
                         if (setting.stepsLeft(way) < steps) {
                             continue;
                         }
                         Move move = new Move(adjuster, setting.moved(way, steps));
-                        Map<Adjuster, Quantity> settings = new EnumMap<>(situation.settings());
+                        Map<Adjuster, Quantity> settings = new EnumMap<>(session.settings());
                         settings.put(adjuster, move.to());
-                        Optional<CarModel> changed = Fault.with(situation.driver().good(), settings);
+                        Optional<CarModel> changed = Fault.with(session.driver().good(), settings);
                         if (changed.isPresent()) {
-                            double burden = TestDriver.burden(situation.driver().feels(changed.get()));
+                            double burden = TestDriver.burden(session.driver().feels(changed.get()));
                             if (burden < least) {
                                 least = burden;
                                 best = move;

@@ -1,21 +1,13 @@
 package camberwell.practice;
 
 import camberwell.car.Car;
-import camberwell.car.Setting;
 import camberwell.input.CaseReader;
 import camberwell.model.CarModel;
 import camberwell.practice.Advising.Move;
-import camberwell.practice.Advising.Outcome;
-import camberwell.practice.Advising.Situation;
 import camberwell.run.Report;
-import camberwell.units.Quantity;
-import camberwell.vocabulary.Adjuster;
-import camberwell.vocabulary.Change;
-import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Surface;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,8 +23,7 @@ import java.util.stream.IntStream;
  * then, for the program itself, the faults that it did not cure, with the changes that it named. Every second fault is
  * set aside and reported apart.
  *
- * <p>Arguments: the folder of the program, a folder to work in (not used), then any of {@code quick} (without the row that
- * tries everything) and {@code noise} (a driver who errs).
+ * <p>Arguments: any of {@code quick} (without the row that tries everything) and {@code noise} (a driver who errs).
  */
 public final class ClosedLoop {
 
@@ -40,13 +31,11 @@ public final class ClosedLoop {
             "demo-cases/cars/harrow-rally-saloon.yaml", "demo-cases/cars/larkspur-hatch.yaml",
             "demo-cases/cars/sandling-tourer.yaml", "demo-cases/cars/tessel-single-seater.yaml",
             "rules/reference-cars/loose-rear-drive.yaml");
-    private static final int SINGLE = 9;
-    private static final int DOUBLE = 5;
+    private static final int SINGLE = 11;
+    private static final int DOUBLE = 6;
     private static final int MOST_CHANGES = 6;
     /** A fault is worth the trial from so much on: two clear complaints or one strong one. */
     private static final double WORTH = 4;
-    /** A change does nothing where it moves the burden by less than this part of what it was at first. */
-    private static final double NOTHING = 0.03;
 
     private ClosedLoop() {
     }
@@ -54,7 +43,7 @@ public final class ClosedLoop {
     private record Patient(Car car, Fault fault, int number) {
     }
 
-    private record Trail(Patient patient, double first, double left, boolean cured, List<Outcome> changes) {
+    private record Trail(Patient patient, double first, double left, boolean cured, List<Session.Step> changes) {
     }
 
     public static void main(String[] arguments) {
@@ -75,10 +64,10 @@ public final class ClosedLoop {
         advisers.forEach((name, adviser) -> trails.put(name, treat(patients, adviser, noise)));
         for (int half = 0; half < 2; half++) {
             int wanted = half;
-            System.out.printf("%n%s%n%-32s %6s %16s %24s %6s%n", half == 0 ? "Faults to learn from" : "Faults set aside",
-                    "who advises", "cured", "first +/-", "all +/-/nothing", "left");
-            trails.forEach((name, of) -> row(name, of.stream().filter(it -> it.patient().number() % 2 == wanted)
-                    .toList()));
+            System.out.printf("%n%s%n%-32s %6s %16s %24s %6s%n",
+                    half == 0 ? "Faults to learn from" : "Faults set aside", "who advises", "cured", "first +/-", "all +/-/nothing", "left");
+            trails.forEach((name, of) -> row(name, of.stream()
+                    .filter(it -> it.patient().number() % 2 == wanted).toList()));
         }
         System.out.println("\nNot cured, of the faults to learn from");
         trails.get("camberwell, told what it tried").stream()
@@ -91,14 +80,12 @@ public final class ClosedLoop {
             Car car = new CaseReader().readCar(Path.of(System.getProperty("camberwell.home", "")).resolve(file));
             TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow());
             Random random = new Random(file.hashCode());
-            int drawn = 0;
-            for (int tries = 0; drawn < SINGLE + DOUBLE && tries < 400; tries++) {
-                Fault fault = Fault.draw(car, drawn < SINGLE ? 1 : 2, random);
-                boolean known = patients.stream().anyMatch(it -> it.car() == car && it.fault().equals(fault));
-                Optional<CarModel> faulty = Fault.with(driver.good(), fault.set());
-                if (!known && faulty.isPresent() && TestDriver.burden(driver.feels(faulty.get())) >= WORTH) {
-                    patients.add(new Patient(car, fault, patients.size()));
-                    drawn++;
+            for (int i = 0; i < SINGLE + DOUBLE; i++) {
+                Optional<Fault> fault = Session.draw(driver, i < SINGLE ? 1 : 2, WORTH, random);
+                boolean known = fault.isEmpty() || patients.stream()
+                        .anyMatch(it -> it.car().name().equals(car.name()) && it.fault().equals(fault.get()));
+                if (!known) {
+                    patients.add(new Patient(car, fault.get(), patients.size()));
                 }
             }
         }
@@ -112,38 +99,26 @@ public final class ClosedLoop {
     }
 
     private static Trail treat(Patient patient, Advising adviser, boolean noise) {
-        TestDriver driver = new TestDriver(CarModel.of(patient.car(), Surface.DRY).orElseThrow());
+        Session session = new Session(new TestDriver(CarModel.of(patient.car(), Surface.DRY).orElseThrow()),
+                patient.fault());
         Random luck = new Random(patient.number());
-        Map<Adjuster, Quantity> settings = new EnumMap<>(Adjuster.class);
-        settings.putAll(patient.fault().set());
-        List<Outcome> tried = new ArrayList<>();
-        List<Felt> felt = driver.feels(Fault.with(driver.good(), settings).orElseThrow());
-        double first = TestDriver.burden(felt);
-        double burden = first;
-        while (!felt.isEmpty() && tried.size() < MOST_CHANGES) {
-            Car car = patient.car().with(settings);
-            List<Report> reports = noise ? Told.of(felt, luck) : Told.of(felt);
-            Optional<Move> move = adviser.next(new Situation(driver, car, settings, reports, tried));
+        while (!session.cured() && session.steps().size() < MOST_CHANGES) {
+            List<Report> told = noise ? Told.of(session.felt(), luck) : Told.of(session.felt());
+            Optional<Move> move = adviser.next(session, told);
             if (move.isEmpty()) {
                 break;
             }
-            Setting from = car.setting(move.get().adjuster()).orElseThrow();
-            Direction way = from.stepsUp(move.get().to()) > 0 == move.get().adjuster().directions().get(1).raises()
-                    ? move.get().adjuster().directions().get(1) : move.get().adjuster().directions().get(0);
-            settings.put(move.get().adjuster(), move.get().to());
-            felt = driver.feels(Fault.with(driver.good(), settings).orElseThrow());
-            double after = TestDriver.burden(felt);
-            tried.add(new Outcome(new Change(move.get().adjuster(), way), move.get(), burden, after, reports));
-            burden = after;
+            session.make(move.get().adjuster(), move.get().to(), told);
         }
-        return new Trail(patient, first, burden, felt.isEmpty(), tried);
+        return new Trail(patient, session.first(), session.burden(), session.cured(), session.steps());
     }
 
     private static void row(String name, List<Trail> trails) {
         double cured = trails.stream().filter(Trail::cured).count();
         List<Double> firsts = trails.stream().filter(it -> !it.changes().isEmpty())
                 .map(it -> gain(it, it.changes().get(0))).toList();
-        List<Double> all = trails.stream().flatMap(it -> it.changes().stream().map(change -> gain(it, change))).toList();
+        List<Double> all = trails.stream()
+                .flatMap(it -> it.changes().stream().map(change -> gain(it, change))).toList();
         double left = trails.stream().mapToDouble(it -> Math.min(2, it.left() / it.first())).average().orElse(0);
         System.out.printf(Locale.ROOT, "%-32s %5.0f%% %7.0f%% /%4.0f%% %8.0f%% /%4.0f%% /%4.0f%% %6.0f%%%n", name,
                 100 * cured / trails.size(), share(firsts, trails.size(), 1), share(firsts, trails.size(), -1),
@@ -151,22 +126,25 @@ public final class ClosedLoop {
     }
 
     /** What a change took off the burden, as a part of what it was at first. */
-    private static double gain(Trail trail, Outcome change) {
-        return (change.before() - change.after()) / trail.first();
+    private static double gain(Trail trail, Session.Step change) {
+        return change.gain() / trail.first();
     }
 
     private static double share(List<Double> gains, int of, int sign) {
-        return 100.0 * gains.stream().filter(gain -> (gain > NOTHING ? 1 : gain < -NOTHING ? -1 : 0) == sign).count()
-                / Math.max(1, of);
+        return 100.0 * gains.stream().filter(gain -> sign(gain) == sign).count() / Math.max(1, of);
+    }
+
+    private static int sign(double gain) {
+        return gain > Session.NOTHING ? 1 : gain < -Session.NOTHING ? -1 : 0;
     }
 
     private static void tell(Trail trail) {
         System.out.printf(Locale.ROOT, "%n%s: %s; burden %.1f, left %.1f%n", trail.patient().car().name(), wrong(trail),
                 trail.first(), trail.left());
-        for (Outcome change : trail.changes()) {
+        for (Session.Step change : trail.changes()) {
             System.out.printf(Locale.ROOT, "  %-36s %5.1f -> %5.1f  told: %s%n", change.change().id() + " to "
-                    + change.move().to(), change.before(), change.after(),
-                    String.join("; ", change.reports().stream().map(ClosedLoop::brief).toList()));
+                    + change.to(), TestDriver.burden(change.before()), TestDriver.burden(change.after()),
+                    String.join("; ", change.told().stream().map(ClosedLoop::brief).toList()));
         }
         if (trail.changes().size() < MOST_CHANGES) {
             System.out.println("  and then nothing more to name");

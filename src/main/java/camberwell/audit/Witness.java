@@ -133,7 +133,7 @@ final class Witness {
                     : moving(adjuster, changed, trouble, phase, speed);
         }
         boolean changes = TRANSIENT.contains(adjuster.adjustment()) || phase == Phase.BRAKING
-                || phase == Phase.LIFT_OFF || phase == Phase.KERBS || phase == Phase.STRAIGHT;
+                || phase == Phase.KERBS || phase == Phase.STRAIGHT;
         Optional<Relief> moving = changes ? moving(adjuster, changed, trouble, phase, speed) : Optional.empty();
         return moving.isPresent() ? moving : steady(adjuster, changed, trouble, phase, speed)
                 .or(() -> changes ? Optional.empty() : moving(adjuster, changed, trouble, phase, speed));

@@ -102,6 +102,7 @@ public final class Main implements Runnable {
                 .add("note", () -> new NoteCommand(console, engine))
                 .add("terms", () -> new TermsCommand(console, engine))
                 .add("quiz", () -> new QuizCommand(console, engine))
+                .add("practise", () -> new PractiseCommand(console, engine))
                 .add("read", () -> new ReadCommand(console))
                 .add("observe", () -> new ObserveCommand(console, engine))
                 .add("pressure", () -> new PressureCommand(console))

@@ -46,7 +46,8 @@ import picocli.CommandLine.Spec;
             "      --change \"front-anti-roll-bar softer 1\"",
             "  camberwell predict --car my-car.yaml --change \"rear-wing more 2\" \\",
             "      --speed \"170 km/h\" --phase exit --svg steer.svg",
-            "  camberwell predict --car my-car.yaml --change \"rear-rebound softer 2\" --manoeuvre power-off"})
+            "  camberwell predict --car my-car.yaml --change \"rear-rebound softer 2\" \\",
+            "      --manoeuvre power-off"})
 final class PredictCommand implements Callable<Integer> {
 
     private static final List<String> PHASES = List.of("entry", "mid-corner", "exit");
