@@ -99,11 +99,11 @@ final class Keeping {
             text.append("\n## Advice\n\n```text\n").append(page).append("```\n");
         });
         NewFiles files = new NewFiles();
-        byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+        byte[] written = text.toString().getBytes(StandardCharsets.UTF_8);
         if (overwrite) {
-            files.replace(console.path(name), bytes);
+            files.replace(console.path(name), written);
         } else {
-            files.add(console.path(name), bytes);
+            files.add(console.path(name), written);
         }
         files.write();
         console.out().println();

@@ -162,7 +162,7 @@ public final class CaseWriter {
     }
 
     private static Node conditions(Conditions conditions) {
-        MapOf map = new MapOf(FlowStyle.FLOW).putWord("surface", unless(Surface.DRY, conditions.surface()))
+        MapOf map = new MapOf(FlowStyle.FLOW).putWord("surface", conditions.said())
                 .put("air", conditions.air()).put("track", conditions.track())
                 .put("cold-tyres", conditions.coldTyres()).put("altitude", conditions.altitude());
         return conditions.turns() == Turn.BOTH ? map.node() : map.put("turns", text(conditions.turns().id())).node();
