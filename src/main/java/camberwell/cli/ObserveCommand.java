@@ -98,7 +98,8 @@ final class ObserveCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Write over the files of -o and --svg if they are there.")
     private boolean overwrite;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     ObserveCommand(Console console, Engine engine) {

@@ -87,7 +87,7 @@ final class PredictCommand implements Callable<Integer> {
     private String surface;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     @Option(names = "--manoeuvre", paramLabel = "NAME",
