@@ -161,7 +161,7 @@ final class DebriefCommand implements Callable<Integer> {
             DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice);
             screen.run(engine::listenAhead);
             if (transcript != null) {
-                keeping.transcript(transcript, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
+                keeping.transcript(transcript, overwrite, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
                         : Optional.empty());
             }
             screen.close();

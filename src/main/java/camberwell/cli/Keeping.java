@@ -82,8 +82,12 @@ final class Keeping {
         return kept ? Optional.of(name) : Optional.empty();
     }
 
-    /** Writes questions, answers and the advice, where it was given. */
-    void transcript(String name, Talk talk, Debrief debrief, Audience audience,
+    /**
+     * Writes questions, answers and the advice, where it was given.
+     *
+     * @param overwrite whether the file may take the place of one that is there
+     */
+    void transcript(String name, boolean overwrite, Talk talk, Debrief debrief, Audience audience,
             Optional<BiConsumer<Debrief, Page>> advice) {
         StringBuilder text = new StringBuilder("# Debrief: ").append(debrief.run().car().name()).append("\n\n");
         for (Map.Entry<String, String> entry : talk.written(audience)) {
@@ -95,7 +99,12 @@ final class Keeping {
             text.append("\n## Advice\n\n```text\n").append(page).append("```\n");
         });
         NewFiles files = new NewFiles();
-        files.add(console.path(name), text.toString().getBytes(StandardCharsets.UTF_8));
+        byte[] written = text.toString().getBytes(StandardCharsets.UTF_8);
+        if (overwrite) {
+            files.replace(console.path(name), written);
+        } else {
+            files.add(console.path(name), written);
+        }
         files.write();
         console.out().println();
         console.out().println("Transcript: " + name);

@@ -34,7 +34,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
 
     /**
      * Where a debrief of {@code run} starts. What a file says that is also what is taken when nothing is said (a clear
-     * complaint, on every lap, a dry track) may have been said by nobody, and stays open.
+     * complaint, on every lap) may have been said by nobody, and stays open.
      *
      * @param carKnown whether the case's car is one that somebody chose
      */
@@ -50,7 +50,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         if (!run.reports().isEmpty()) {
             known.add(Field.DOING);
         }
-        if (run.conditions().surface() != Surface.DRY) {
+        if (run.conditions().said().isPresent()) {
             known.add(Field.SURFACE);
         }
         if (run.conditions().track().isPresent()) {

@@ -114,6 +114,9 @@ final class Understanding {
             Word word = topic.field().words().stream().filter(it -> it.is(id)).findFirst().orElseGet(() -> topic.field()
                     .alongside().stream().flatMap(with -> with.words().stream()).filter(it -> it.is(id)).findFirst()
                     .orElseThrow());
+            if (topic.field() == Field.DOING && !(word instanceof Symptom)) {
+                throw new Reply.NoAnswer("Heard: " + id + "; but what did the car do there?");
+            }
             return Understood.of(checked(topic, Reply.grouped(List.of(word), topic.field())));
         }
         throw notUnderstood(typed, heard);

@@ -1,7 +1,6 @@
 package camberwell.fact;
 
 import camberwell.run.Conditions;
-import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Surface;
 import java.util.List;
@@ -75,7 +74,8 @@ public record Day(Conditions conditions) implements Premise {
 
     @Override
     public String statement() {
-        return conditions.surface().id() + " track" + conditions.track().map(Quantity::toString)
-                .map(track -> " at " + track).orElse("");
+        String surface = conditions.said().map(it -> it.id() + " track").orElse("track");
+        return conditions.track().isPresent() ? surface + " at " + conditions.track().get()
+                : conditions.said().isPresent() ? surface : "nothing told of the track";
     }
 }

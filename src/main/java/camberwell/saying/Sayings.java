@@ -1,6 +1,6 @@
 package camberwell.saying;
 
-import camberwell.problem.ProblemsException;
+
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Occurrence;
@@ -60,7 +60,7 @@ public final class Sayings {
      * Reads one text after another; each adds to those before it.
      *
      * @param texts by the name that problems give them
-     * @throws ProblemsException with everything that is wrong with them
+     * @throws camberwell.problem.ProblemsException with everything that is wrong with them
      */
     public static Sayings read(Map<String, String> texts) {
         Sayings sayings = new Sayings();

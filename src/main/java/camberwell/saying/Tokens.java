@@ -28,13 +28,14 @@ final class Tokens {
         Matcher pieces = PIECE.matcher(said);
         while (pieces.find()) {
             String piece = pieces.group().strip();
-            if (Character.isLetterOrDigit(piece.codePointAt(0))) {
+            // A line's end, which is all white space, ends a sentence too.
+            if (piece.isEmpty() || ".;!?".contains(piece)) {
+                end(sentence, sentences);
+                sentence = new ArrayList<>();
+            } else if (Character.isLetterOrDigit(piece.codePointAt(0))) {
                 sentence.addAll(word(piece, same, spelling));
             } else if (piece.equals("&") || piece.equals("+")) {
                 sentence.add(new Token(piece, "and"));
-            } else if (piece.isEmpty() || ".;!?".contains(piece)) {
-                end(sentence, sentences);
-                sentence = new ArrayList<>();
             } else {
                 sentence.add(new Token(piece, ","));
             }

@@ -94,7 +94,8 @@ class DebriefCommandTest {
         assertTrue(ran.out().contains("Then the advice keeps to what every kind of car in this list"), ran.out());
         assertTrue(ran.out().contains("Which wheels are driven?\n  1  front-wheel drive"), ran.out());
         assertTrue(ran.out().contains("- drive: Car of unknown kind, rear-wheel drive"), ran.out());
-        assertTrue(ran.out().contains("Car of unknown kind, rear-wheel drive, dry track"), ran.out());
+        assertTrue(ran.out().contains("Car of unknown kind, rear-wheel drive\n"), ran.out());
+        assertFalse(ran.out().contains("dry track"), ran.out());
         assertTrue(run(80, "", "advise", "a.yaml").out().contains("Car of unknown kind, rear-wheel drive"));
     }
 
@@ -104,7 +105,7 @@ class DebriefCommandTest {
         String typed = "unknown\nunknown\nundersteer mid-corner slow strong\nunknown\ndone\n";
         Ran ran = run(80, typed, "debrief", "--save", "a.yaml");
         assertEquals("", ran.err());
-        assertTrue(ran.out().contains("Car of unknown kind, driven wheels unknown, dry track"), ran.out());
+        assertTrue(ran.out().contains("Car of unknown kind, driven wheels unknown\n"), ran.out());
         assertEquals(2, ran.out().split("Nobody knows which wheels are driven, so", -1).length - 1, ran.out());
         assertTrue(Files.readString(folder.resolve("a.yaml")).contains("  drive: unknown\n"));
         Ran advise = run(80, "", "advise", "a.yaml", "--format", "json");

@@ -156,7 +156,7 @@ class OneMeaningTest {
     private static List<Premise> facts(Random random) {
         List<Premise> facts = new ArrayList<>();
         facts.add(new Setup(car(random)));
-        facts.add(new Day(new Conditions(one(Surface.class, random), Optional.empty(),
+        facts.add(new Day(new Conditions(some(random, one(Surface.class, random)), Optional.empty(),
                 some(random, new Quantity(random.nextInt(60), Unit.CELSIUS)), Optional.empty(), Optional.empty(),
                 one(Turn.class, random))));
         for (int i = random.nextInt(5); i > 0; i--) {

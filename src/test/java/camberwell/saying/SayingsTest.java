@@ -75,6 +75,14 @@ class SayingsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"pushes on the way in\nsnaps on the way out", "pushes on the way in\r\n\r\nsnaps on the way out\n",
+        "\npushes on the way in.\nsnaps on the way out"})
+    @DisplayName("the end of a line ends a sentence, as a full stop does")
+    void lines(String said) {
+        assertEquals("understeer at entry; snap oversteer at exit", hear(said).text());
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"it slides", "it locks up", "no grip"})
     @DisplayName("what may be either end of the car is not guessed, and the choice is named")
     void unclear(String said) {
