@@ -88,6 +88,10 @@ final class DebriefCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (format == Format.YAML) {
+            throw new ProblemsException(Problem.of("--format yaml", "a talk with a program goes line by line; give jsonl",
+                    Optional.empty()));
+        }
         if (car != null && resume != null) {
             throw new ProblemsException(Problem.of("--car", "the case of --resume has its car already",
                     Optional.empty()));

@@ -82,7 +82,11 @@ final class Keeping {
         return kept ? Optional.of(name) : Optional.empty();
     }
 
-    /** Writes questions, answers and the advice, where it was given. */
+    /**
+     * Writes questions, answers and the advice, where it was given.
+     *
+     * @param overwrite whether the file may take the place of one that is there
+     */
     void transcript(String name, boolean overwrite, Talk talk, Debrief debrief, Audience audience,
             Optional<BiConsumer<Debrief, Page>> advice) {
         StringBuilder text = new StringBuilder("# Debrief: ").append(debrief.run().car().name()).append("\n\n");

@@ -41,7 +41,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
     private Stage stage;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     RulesSentencesCommand(Console console, Engine engine) {

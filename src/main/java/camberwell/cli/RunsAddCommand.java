@@ -91,7 +91,8 @@ final class RunsAddCommand implements Callable<Integer> {
     @Option(names = "--rebuilt", description = "The car was rebuilt before it: what was learned holds no longer.")
     private boolean rebuilt;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     RunsAddCommand(Console console) {

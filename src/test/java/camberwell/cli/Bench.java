@@ -26,7 +26,7 @@ final class Bench {
     }
 
     static Path home() {
-        return Path.of(System.getProperty("camberwell.home"));
+        return Path.of(System.getProperty("camberwell.home", "."));
     }
 
     Bench file(String path, String text) {
