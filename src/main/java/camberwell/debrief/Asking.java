@@ -37,6 +37,10 @@ final class Asking {
             page.numbered(1, 3, "both");
             return;
         }
+        if (debrief.entries().isEmpty()) {
+            debrief.earlier().ifPresent(earlier -> page.paragraph(0, "Run " + earlier.number() + " of the "
+                    + earlier.last().car().name() + ". " + Phrases.carried(earlier)));
+        }
         page.paragraph(0, Phrases.question(topic, complaint, audience));
         List<String> cars = debrief.cars(topic).stream().map(car -> topic.field() == Field.DRIVE ? car.driven() : car.name())
                 .toList();
