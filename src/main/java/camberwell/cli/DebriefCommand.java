@@ -75,7 +75,7 @@ final class DebriefCommand implements Callable<Integer> {
     private BookOption book;
 
     @Option(names = "--save", paramLabel = "CASE",
-            description = "Write the case there after every answer; advise gives the same advice on it.")
+            description = "Write the case there after every answer, and not into a book; advise gives the same advice on it.")
     private String save;
 
     @Option(names = "--resume", paramLabel = "CASE",

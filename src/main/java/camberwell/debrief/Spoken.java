@@ -45,7 +45,7 @@ final class Spoken {
         }
         if (answer instanceof Answer.Chosen chosen) {
             return switch (chosen.choice()) {
-                case FIGURES -> "the figures are right";
+                case FIGURES -> "what was measured is right";
                 case COMPLAINT -> "the complaint is right";
                 case BOTH -> "both are right";
             };

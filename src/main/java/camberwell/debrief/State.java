@@ -350,10 +350,17 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             more.remove(topic.complaint());
             return new State(run.withReports(reports), known, List.copyOf(more));
         }
+        if (choice == Doubt.Choice.COMPLAINT && doubt.flatMap(Doubt::shown).isPresent()) {
+            List<Report> reports = new ArrayList<>(run.reports());
+            int shown = reports.indexOf(doubt.get().shown().get());
+            reports.remove(shown);
+            more.remove(shown);
+            return new State(run.withReports(reports), known, List.copyOf(more));
+        }
         if (choice == Doubt.Choice.COMPLAINT && doubt.isPresent()) {
             Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
             tyres.putAll(run.tyres());
-            tyres.keySet().removeIf(wheel -> wheel.axle() == doubt.get().axle());
+            tyres.keySet().removeIf(wheel -> Optional.of(wheel.axle()).equals(doubt.get().axle()));
             return new State(run.withTyres(tyres), known, List.copyOf(more));
         }
         return new State(run, known, List.copyOf(more));

@@ -212,10 +212,10 @@ final class Understanding {
 
     private static Doubt.Choice choice(String typed) throws Reply.NoAnswer {
         return switch (typed) {
-            case "1", "figures", "figure", "treads", "readings", "temperatures" -> Doubt.Choice.FIGURES;
-            case "2", "complaint", "driver" -> Doubt.Choice.COMPLAINT;
+            case "1", "figures", "figure", "treads", "readings", "temperatures", "log", "the log", "logger", "data" -> Doubt.Choice.FIGURES;
+            case "2", "complaint", "driver", "the driver", "me" -> Doubt.Choice.COMPLAINT;
             case "3", "both", "unknown", "all" -> Doubt.Choice.BOTH;
-            default -> throw new Reply.NoAnswer("Type figures, complaint or both.");
+            default -> throw new Reply.NoAnswer("Type 1, 2 or both.");
         };
     }
 
