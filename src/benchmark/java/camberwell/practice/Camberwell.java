@@ -36,7 +36,7 @@ final class Camberwell implements Advising {
 
     @Override
     public Optional<Move> next(Session session, List<Report> told) {
-        Conditions day = new Conditions(Surface.DRY, Optional.of(new Quantity(20, Unit.CELSIUS)),
+        Conditions day = new Conditions(Optional.of(Surface.DRY), Optional.of(new Quantity(20, Unit.CELSIUS)),
                 Optional.of(new Quantity(26, Unit.CELSIUS)), Optional.empty(), Optional.empty(), Turn.BOTH);
         Case run = new Case("a run", "-", session.car(), day,
                 Gauges.read(session.driver().good().car(), session.car()), told, List.of(),

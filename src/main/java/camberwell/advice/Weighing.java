@@ -1,13 +1,13 @@
 package camberwell.advice;
 
 import camberwell.engine.Conclusions;
+import camberwell.engine.RuleBase;
 import camberwell.fact.Certainty;
 import camberwell.fact.Preference;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
-import camberwell.language.RuleText;
 import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
@@ -38,7 +38,7 @@ final class Weighing {
     private final Surroundings surroundings;
     private final Sizer sizer;
     private final Notes notes;
-    private final Map<String, RuleText> rules;
+    private final RuleBase rules;
     private final Weights weights;
     private final Optional<Note> halt;
     private final Map<Change, List<Proposal>> proposals = new TreeMap<>();
@@ -50,10 +50,10 @@ final class Weighing {
 
     /**
      * @param halt the caution that stands before every change, if there is one
-     * @param rules by name, for their reasons
+     * @param rules for their reasons
      */
     Weighing(Case run, List<Complaint> complaints, Conclusions conclusions, Surroundings surroundings, Sizer sizer,
-            Notes notes, Map<String, RuleText> rules, Weights weights, Optional<Note> halt) {
+            Notes notes, RuleBase rules, Weights weights, Optional<Note> halt) {
         this.run = run;
         this.complaints = complaints;
         this.conclusions = conclusions;
@@ -181,8 +181,7 @@ final class Weighing {
     /** The reason of the rule that speaks for it most. */
     private Optional<String> because(List<Proposal> said) {
         return said.stream().max(Comparator.comparingDouble(Proposal::certainty).thenComparing(Proposal::rule,
-                Comparator.reverseOrder())).map(Proposal::rule).filter(rules::containsKey)
-                .map(rule -> rules.get(rule).because());
+                Comparator.reverseOrder())).map(Proposal::rule).flatMap(rules::because);
     }
 
     /** The rules that put it first, by their names. */
@@ -265,7 +264,7 @@ final class Weighing {
 
     /** Raw Drools in a trusted folder has no reason that could be read. */
     private String reasonOf(String rule) {
-        return rules.containsKey(rule) ? rules.get(rule).because() : "the rule \"" + rule + "\" holds it back";
+        return rules.because(rule).orElseGet(() -> "the rule \"" + rule + "\" holds it back");
     }
 
     private void withhold(Change change, String reason, List<String> by) {

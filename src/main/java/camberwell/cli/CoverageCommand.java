@@ -38,7 +38,7 @@ final class CoverageCommand implements Callable<Integer> {
     private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     CoverageCommand(Console console, Engine engine) {

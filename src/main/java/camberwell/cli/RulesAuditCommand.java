@@ -37,7 +37,7 @@ final class RulesAuditCommand implements Callable<Integer> {
     private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     @Option(names = "--all", description = "List the claims that agree, too.")

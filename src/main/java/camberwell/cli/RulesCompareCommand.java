@@ -48,7 +48,7 @@ final class RulesCompareCommand implements Callable<Integer> {
     private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     RulesCompareCommand(Console console, Engine engine) {

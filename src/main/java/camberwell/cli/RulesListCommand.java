@@ -25,7 +25,7 @@ final class RulesListCommand implements Callable<Integer> {
     private final Engine engine;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     @Mixin
@@ -48,7 +48,10 @@ final class RulesListCommand implements Callable<Integer> {
         packs.forEach(pack -> text(pack, page));
         List<Object> tree = new ArrayList<>();
         packs.forEach(pack -> tree.add(json(pack)));
-        Output.either(console, format, page, Map.of("built-in-rules", own, "packs", tree));
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("built-in-rules", own);
+        all.put("packs", tree);
+        Output.either(console, format, page, all);
         return packs.stream().allMatch(pack -> pack.obstacles().isEmpty()) ? ExitCode.DONE : ExitCode.FOUND_WRONG;
     }
 

@@ -46,7 +46,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
     private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     RulesSentencesCommand(Console console, Engine engine) {

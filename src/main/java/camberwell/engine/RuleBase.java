@@ -195,6 +195,18 @@ public final class RuleBase {
         return set().rules();
     }
 
+    /** Why the author of {@code rule} wrote it; empty for a rule in Drools' own language. */
+    public Optional<String> because(String rule) {
+        for (List<Needs> file : needs.values()) {
+            for (Needs one : file) {
+                if (one.rule().equals(rule)) {
+                    return Optional.of(one.because());
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
     /** A new, empty working memory for all rules. */
     public Consultation consult() {
         return consultation(all(), eager());

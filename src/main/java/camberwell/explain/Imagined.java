@@ -73,7 +73,7 @@ final class Imagined {
         if (!imagined.makeTrue(rule, 0)) {
             return Optional.empty();
         }
-        Conditions conditions = new Conditions(imagined.surface, Optional.of(celsius(imagined.track - 6)),
+        Conditions conditions = new Conditions(Optional.of(imagined.surface), Optional.of(celsius(imagined.track - 6)),
                 Optional.of(celsius(imagined.track)), Optional.empty(), Optional.empty(), Turn.BOTH);
         return Optional.of(new Case(title, "quiz", car, conditions, imagined.tyres(), imagined.reports, List.of()));
     }

@@ -102,7 +102,8 @@ public record Day(Conditions conditions, Thresholds thresholds) implements Premi
 
     @Override
     public String statement() {
-        return conditions.surface().id() + " track" + conditions.track().map(Quantity::toString)
-                .map(track -> " at " + track).orElse("");
+        String surface = conditions.said().map(it -> it.id() + " track").orElse("track");
+        return conditions.track().isPresent() ? surface + " at " + conditions.track().get()
+                : conditions.said().isPresent() ? surface : "nothing told of the track";
     }
 }

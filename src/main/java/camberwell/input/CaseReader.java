@@ -170,8 +170,7 @@ public final class CaseReader {
             }
             Optional<Boolean> simulator = CarReader.simulator(fields);
             Optional<Heard> heard = heard(fields);
-            boolean given = entry(in.root(), "conditions") instanceof MappingNode day && entry(day, "surface") != null;
-            if (given && heard.flatMap(Heard::surface).filter(it -> it != conditions.surface()).isPresent()) {
+            if (conditions.said().isPresent() && heard.flatMap(Heard::surface).filter(it -> it != conditions.surface()).isPresent()) {
                 fields.error("say", "the driver speaks of a " + heard.get().surface().get().id() + " track, and the surface "
                         + "under conditions is " + conditions.surface().id());
             }
@@ -260,7 +259,7 @@ public final class CaseReader {
         }
 
         private static Conditions conditions(Fields fields) {
-            Conditions conditions = new Conditions(fields.word("surface", Surface.class).orElse(Surface.DRY),
+            Conditions conditions = new Conditions(fields.word("surface", Surface.class),
                     fields.quantity("air", Measure.AIR), fields.quantity("track", Measure.TRACK),
                     fields.quantity("cold-tyres", Measure.COLD_TYRES), fields.quantity("altitude", Measure.ALTITUDE),
                     fields.word("turns", Turn.class).orElse(Turn.BOTH));

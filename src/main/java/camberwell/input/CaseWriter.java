@@ -4,6 +4,7 @@ import camberwell.car.BiasOf;
 import camberwell.car.Car;
 import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
+import camberwell.files.WholeFiles;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.run.Background;
@@ -25,15 +26,11 @@ import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,28 +63,9 @@ public final class CaseWriter {
      */
     public void write(Case run, Path file) {
         try {
-            Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-            Path draft = target.resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid());
-            try {
-                try (BufferedWriter out = Files.newBufferedWriter(draft, StandardOpenOption.CREATE_NEW,
-                        StandardOpenOption.WRITE)) {
-                    out.write(text(run, file));
-                }
-                move(draft, target);
-            } finally {
-                Files.deleteIfExists(draft);
-            }
+            WholeFiles.write(file, text(run, file).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new ProblemsException(Problem.of(file.toString(), "cannot be written: " + e.getMessage(),
-                    Optional.empty()));
-        }
-    }
-
-    private static void move(Path draft, Path target) throws IOException {
-        try {
-            Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+            throw new ProblemsException(Problem.unwritable(file.toString(), e));
         }
     }
 
@@ -188,7 +166,7 @@ public final class CaseWriter {
     }
 
     private static Node conditions(Conditions conditions) {
-        MapOf map = new MapOf(FlowStyle.FLOW).putWord("surface", unless(Surface.DRY, conditions.surface()))
+        MapOf map = new MapOf(FlowStyle.FLOW).putWord("surface", conditions.said())
                 .put("air", conditions.air()).put("track", conditions.track())
                 .put("cold-tyres", conditions.coldTyres()).put("altitude", conditions.altitude());
         return conditions.turns() == Turn.BOTH ? map.node() : map.put("turns", text(conditions.turns().id())).node();

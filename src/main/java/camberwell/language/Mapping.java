@@ -114,6 +114,9 @@ sealed interface Mapping {
         String filled = text;
         for (Map.Entry<String, String> word : words.entrySet()) {
             filled = filled.replace("{" + word.getKey() + "}", word.getValue());
+            if (filled.indexOf('{') < 0) {
+                break;
+            }
         }
         return filled;
     }

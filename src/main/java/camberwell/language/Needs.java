@@ -10,14 +10,16 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What a rule cannot fire without, and what it finds: enough to leave it out of a case that it does not concern.
+ * What a rule cannot fire without, what it finds, and its reason: enough to leave it out of a case that it does not
+ * concern, and to say why where it does, with the rule itself unread.
  *
  * @param rule the rule's name
+ * @param because its author's reason
  * @param needed {@code Day surface wet}, {@code Finding front-tyres-cold}, {@code Reading front shows even-tread},
  *     {@code Reported understeer phase entry}; where one of several will do, they stand with {@value #OR} between them
  * @param found the findings that it speaks for
  */
-public record Needs(String rule, List<String> needed, List<String> found) {
+public record Needs(String rule, String because, List<String> needed, List<String> found) {
 
     private static final char OR = '|';
 
@@ -35,7 +37,7 @@ public record Needs(String rule, List<String> needed, List<String> found) {
                 found.add(find.finding());
             }
         });
-        return new Needs(rule.name(), List.copyOf(needed), List.copyOf(found));
+        return new Needs(rule.name(), rule.because(), List.copyOf(needed), List.copyOf(found));
     }
 
     private static void add(Question question, List<String> needed) {

@@ -26,6 +26,9 @@ final class Quirks {
 
     /** The line as it was meant. */
     String straightened(String line, int number) {
+        if (isPlain(line)) {
+            return line;
+        }
         String text = line;
         if (hasCurlyQuotes(text)) {
             curly.add(line);
@@ -43,6 +46,16 @@ final class Quirks {
             text = replaced(text, SPACES, ' ');
         }
         return text;
+    }
+
+    /** Whether every letter is one of ASCII, as in nearly all lines, and no quirk can be there. */
+    private static boolean isPlain(String line) {
+        for (int i = 0; i < line.length(); i++) {
+            if (line.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A quote in the place of one that belongs to the rule's form; inside a reason any quote may stand. */
@@ -94,8 +107,14 @@ final class Quirks {
 
     /** The keyword that a line starts with when capitals do not count, where they stand. */
     static Optional<String> miswrittenKeyword(String text) {
-        String word = text.split("[ \"]", 2)[0];
-        return KEYWORDS.stream().filter(keyword -> keyword.equalsIgnoreCase(word) && !keyword.equals(word)
-                && (text.length() == word.length() || keyword.equals("rule"))).findFirst();
+        for (String keyword : KEYWORDS) {
+            int end = keyword.length();
+            boolean wordEnds = text.length() == end
+                    || keyword.equals("rule") && text.length() > end && " \"".indexOf(text.charAt(end)) >= 0;
+            if (wordEnds && text.regionMatches(true, 0, keyword, 0, end) && !text.startsWith(keyword)) {
+                return Optional.of(keyword);
+            }
+        }
+        return Optional.empty();
     }
 }

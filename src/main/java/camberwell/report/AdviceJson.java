@@ -247,7 +247,7 @@ public final class AdviceJson {
 
     private static void number(JsonGenerator json, String key, double number) throws IOException {
         json.writeFieldName(key);
-        json.writeRawValue(new Quantity(number, Unit.POSITION).toString());
+        json.writeNumber(new Quantity(number, Unit.POSITION).toString());
     }
 
     private static void strings(JsonGenerator json, String key, Stream<String> strings) throws IOException {

@@ -79,7 +79,7 @@ public final class AdviceText {
             page.heading("Stop: " + Words.sentence(caution.title()));
             page.paragraph(0, caution.statement());
         });
-        advice.run().heard().ifPresent(heard -> HeardText.write(heard, page));
+        HeardText.write(advice.run(), page);
         findings(advice, page);
         doubts(advice.doubts(), page);
         if (advice.drivingFirst()) {

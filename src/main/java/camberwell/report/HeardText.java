@@ -1,18 +1,53 @@
 package camberwell.report;
 
+import camberwell.run.Case;
 import camberwell.saying.Heard;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Says what was understood, and what was not, in a line each. */
+/** Says what was understood, what was not, and what is taken where nobody said it, in a line each. */
 public final class HeardText {
 
     private HeardText() {
     }
 
-    /** Writes what was heard; nothing where nothing was said. */
-    public static void write(Heard heard, Page page) {
+    /** Writes what was heard of the driver's own words; nothing where nothing was said. */
+    public static void write(Case run, Page page) {
+        run.heard().ifPresent(heard -> {
+            write(heard, page);
+            String taken = taken(run, heard);
+            if (!taken.isEmpty()) {
+                page.paragraph(0, "Taken without being said: " + taken + ".");
+            }
+        });
+    }
+
+    private static String taken(Case run, Heard heard) {
+        List<String> taken = new ArrayList<>();
+        if (!heard.told().isEmpty()) {
+            if (run.conditions().said().isEmpty()) {
+                taken.add("dry");
+            }
+            if (lacks(heard, Severity.class)) {
+                taken.add("plain to feel");
+            }
+            if (lacks(heard, Occurrence.class)) {
+                taken.add("on every lap");
+            }
+        }
+        return String.join(", ", taken);
+    }
+
+    private static boolean lacks(Heard heard, Class<? extends Word> kind) {
+        return heard.told().stream().anyMatch(told -> told.word(kind).isEmpty());
+    }
+
+    private static void write(Heard heard, Page page) {
         page.paragraph(0, "Heard: " + (heard.text().isEmpty() ? "nothing that camberwell understands" : heard.text())
                 + ".");
         for (Heard.Unclear unclear : heard.unclear()) {

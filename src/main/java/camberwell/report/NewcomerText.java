@@ -45,8 +45,9 @@ public final class NewcomerText {
         page.heading(advice.run().title());
         advice.halt().ifPresent(caution -> halt(caution, page));
         page.heading("What the car did");
-        advice.run().heard().filter(heard -> !heard.refused().isEmpty())
-                .ifPresent(heard -> HeardText.write(heard, page));
+        if (advice.run().heard().filter(heard -> !heard.refused().isEmpty()).isPresent()) {
+            HeardText.write(advice.run(), page);
+        }
         if (advice.run().reports().isEmpty()) {
             page.paragraph(0, advice.complaints().isEmpty() ? "You told of nothing that is wrong."
                     : "You told of nothing that is wrong, but the tyres show something.");

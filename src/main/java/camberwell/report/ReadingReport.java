@@ -38,7 +38,7 @@ public final class ReadingReport {
      */
     public static void write(Case run, TyreReadings tyres, int width, Page page) {
         page.heading(run.title());
-        page.paragraph(0, run.car().name() + ", " + new Day(run.conditions()).statement());
+        page.paragraph(0, run.car().name() + Words.day(run));
         if (tyres.wheels().isEmpty()) {
             page.blank().paragraph(0, "No tyre was measured. Take inner, middle and outer of each tyre straight "
                     + "after a hard lap, then the hot pressures.");

@@ -39,7 +39,7 @@ public final class RunsJson {
         json.put("driver", sheet.driver().orElse(null));
         json.put("track", sheet.track().orElse(null));
         json.put("tyre-set", sheet.tyreSet().orElse(null));
-        json.put("surface", run.conditions().surface().id());
+        json.put("surface", id(run.conditions().said()));
         Map<String, Object> setup = new LinkedHashMap<>();
         Changes.setup(run.car()).forEach((adjuster, quantity) -> setup.put(adjuster.id(), quantity.toString()));
         json.put("setup", setup);

@@ -60,7 +60,7 @@ public final class RunsText {
         sheet.driver().ifPresent(parts::add);
         sheet.track().ifPresent(parts::add);
         sheet.tyreSet().ifPresent(set -> parts.add("tyre set " + set));
-        parts.add(run.conditions().surface().id() + " track");
+        run.conditions().said().ifPresent(surface -> parts.add(surface.id() + " track"));
         if (sheet.rebuilt()) {
             parts.add("rebuilt before it");
         }

@@ -7,6 +7,7 @@ import camberwell.advice.Size;
 import camberwell.fact.Day;
 import camberwell.fact.Setup;
 import camberwell.run.Case;
+import camberwell.run.Conditions;
 import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
@@ -125,7 +126,13 @@ public final class Words {
 
     /** The car and the day, as an answer begins: {@code Corvane coupe, rear-wheel drive, dry track at 27 °C}. */
     public static String carAndDay(Case run) {
-        return new Setup(run.car()).statement() + ", " + new Day(run.conditions()).statement();
+        return new Setup(run.car()).statement() + day(run);
+    }
+
+    /** The day after a comma; nothing where nobody told anything of it. */
+    static String day(Case run) {
+        Conditions day = run.conditions();
+        return day.said().isEmpty() && day.track().isEmpty() ? "" : ", " + new Day(day).statement();
     }
 
     /** Every term of a score. */

@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import camberwell.explain.DemoCases;
+import camberwell.observe.MadeLogs;
 import camberwell.pack.Shelf;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -11,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -28,7 +30,9 @@ final class Hardship {
     /** Longer than this is a defect, ms: a hundred times what the slowest of these commands needs. */
     private static final long LONGEST = 20_000;
     private static final Pattern JAVA = Pattern.compile("(?m)Exception|Error:|\\bat camberwell\\.|java\\.|com\\.fasterxml|"
-            + "org\\.(yaml|drools|kie|snakeyaml)|(: |\"|\\()null\\b");
+            + "org\\.(yaml|drools|kie|snakeyaml)|(: |\\()null\\b");
+    /** A line of somebody's file, shown below a message: its words are not camberwell's. */
+    private static final Pattern EXCERPT = Pattern.compile("(?m)^ +\\d* \\|.*$");
     private static final Pattern STEERS = Pattern.compile("\\r(?!\\n)|[\\u0000-\\u0008\\u000b\\u000c\\u000e-\\u001f\\u007f\\u0080-\\u009f"
             + "\\u202a-\\u202e\\u2066-\\u2069]");
 
@@ -36,9 +40,18 @@ final class Hardship {
     private final Engine engine;
     private final List<String> cases;
     private final List<String> cars;
+    private final String log = MadeLogs.twoLaps();
+    private final List<Path> book = new ArrayList<>();
 
     /** What is damaged. */
-    enum Kind { CASE, CAR, RULE_FILE, NOTE, MANIFEST, ZIP, COMMAND_LINE, DEBRIEF, NEW_RULE }
+    enum Kind {
+        CASE, CAR, LOG, BOOK, RULE_FILE, NOTE, MANIFEST, ZIP, COMMAND_LINE, DEBRIEF, SAID, NEW_RULE;
+
+        /** Whether a file is damaged, and not what is typed. */
+        boolean file() {
+            return ordinal() <= ZIP.ordinal();
+        }
+    }
 
     /** @param folder an empty one, to be filled and emptied */
     Hardship(Path folder) throws IOException {
@@ -52,6 +65,25 @@ final class Hardship {
             for (Path file : files.toList()) {
                 Files.copy(file, folder.resolve("cars").resolve(file.getFileName()));
             }
+        }
+        fillBook();
+    }
+
+    /** A book of three runs, kept aside as it was written. */
+    private void fillBook() throws IOException {
+        write("begun.yaml", ("title: Begun\ncar: cars/corvane-coupe.yaml\nreports:\n"
+                + "  - {symptom: understeer, phase: entry, speed: slow}\n").getBytes(StandardCharsets.UTF_8));
+        String laps = "out 92.52 92.51 92.38 92.32 92.20 92.37";
+        run("", "runs", "add", "begun.yaml", "--book", "kept", "--date", "2026-05-03", "--driver", "Ada", "--laps", laps);
+        for (String change : List.of("front-toe toe-out 1", "rear-anti-roll-bar stiffer 1")) {
+            run("", "runs", "add", "--book", "kept", "--date", "2026-05-03", "--laps", laps, "--changed", change,
+                    "--verdict", "better");
+        }
+        try (Stream<Path> files = Files.list(folder.resolve("kept"))) {
+            files.filter(file -> file.toString().endsWith(".yaml")).sorted().forEach(book::add);
+        }
+        if (book.size() != 3) {
+            throw new IllegalStateException("a book of " + book.size() + " runs");
         }
     }
 
@@ -82,6 +114,19 @@ final class Hardship {
                     yield random.nextBoolean() ? run("", "advise of-car.yaml") : run("", "predict", "--car",
                             "cars/damaged.yaml", "--change", "front-toe toe-out 1");
                 }
+                case LOG -> {
+                    int some = random.nextBoolean() ? log.length() : log.indexOf('\n', 400);
+                    byte[] head = Damage.of(log.substring(0, some), random);
+                    byte[] rest = log.substring(some).getBytes(StandardCharsets.UTF_8);
+                    byte[] whole = Arrays.copyOf(head, head.length + rest.length);
+                    System.arraycopy(rest, 0, whole, head.length, rest.length);
+                    write("run.csv", whole);
+                    yield run("", one(List.of("observe run.csv", "observe run.csv --format json",
+                            "observe run.csv --car cars/corvane-coupe.yaml"), random));
+                }
+                case BOOK -> book(random);
+                case SAID -> run("", "advise", "--car", "cars/corvane-coupe.yaml", "--say",
+                        new String(Damage.of(one(SAID, random), random), StandardCharsets.UTF_8));
                 case RULE_FILE -> pack("3-changes/kerbs.dslr", RULE, random, false);
                 case NOTE -> pack("knowledge-notes/causes/tall-kerbs.md", NOTE, random, false);
                 case MANIFEST -> pack("pack.yaml", MANIFEST, random, false);
@@ -95,6 +140,25 @@ final class Hardship {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** One run of the book is damaged; a run that a command adds goes again. */
+    private Optional<String> book(Random random) throws IOException {
+        Path place = Files.createDirectories(folder.resolve("book"));
+        try (Stream<Path> files = Files.list(place)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.delete(file);
+            }
+        }
+        int damaged = random.nextInt(book.size());
+        for (int i = 0; i < book.size(); i++) {
+            String text = Files.readString(book.get(i));
+            write("book/" + book.get(i).getFileName(), i == damaged ? Damage.of(text, random)
+                    : text.getBytes(StandardCharsets.UTF_8));
+        }
+        return run("", one(List.of("runs list", "runs show 2", "runs compare 1 3", "runs judge", "runs plan", "runs draw",
+                "runs draw -o run.svg --overwrite", "runs add --laps 92.3", "runs undo", "advise", "runs list --format json"),
+                random) + " --book book");
     }
 
     private Optional<String> pack(String damaged, String text, Random random, boolean zipped) throws IOException {
@@ -151,7 +215,8 @@ final class Hardship {
         if (code == 2 && said.isBlank()) {
             return Optional.of(String.join(" ", arguments) + ": exit code 2 without a word");
         }
-        return Stream.of(JAVA, STEERS).map(pattern -> pattern.matcher(pattern == JAVA ? said : shown))
+        return Stream.of(JAVA, STEERS).map(pattern -> pattern.matcher(pattern == JAVA
+                        ? EXCERPT.matcher(said).replaceAll("") : shown))
                 .filter(Matcher::find).findFirst().map(matcher -> String.join(" ", arguments)
                         + " says \"" + matcher.group() + "\": " + shown);
     }
@@ -202,6 +267,9 @@ final class Hardship {
             "understeer\nentry\nslow\nno\n92 84 78\n92 84 78\n90 85 80\n90 85 80\nstrong\nevery-lap\ndone\n",
             "it pushes on the way in and snaps on the way out\nwhy\nso far\nback\nunknown\nunknown\nhelp\ndone\nquit\n",
             "oversteer\nmid-corner\nfast\nyes\nfront-left 92 84 78 27\nchange phase\nexit\nwhat if wet\ndone\n");
+    private static final List<String> SAID = List.of("it pushes on the way in and snaps on the way out, every lap",
+            "Das Auto schiebt in den langsamen Ecken, aber nicht in den schnellen", "no understeer, the back steps out when "
+                    + "I lift; tyres never come in and it bottoms out over the crest", "loose");
     private static final String NEW_RULE_TALK = "kerbs\n3\nthe driver reports kerb-instability\n- on every lap\n\n"
             + "propose front-bump softer with certainty 0.6\n\nA tall kerb lifts the wheel.\ntall-kerbs\nyes\n";
     private static final List<String> WORDS = List.of("advise", "debrief", "explain", "read", "pressure", "alignment",

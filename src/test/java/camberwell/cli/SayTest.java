@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -31,6 +32,18 @@ class SayTest {
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("Heard: understeer at entry; snap oversteer at exit."), run.out());
         assertTrue(run.out().contains("Change one thing at a time"), run.out());
+    }
+
+    @Test
+    @DisplayName("what nobody said is not told as said: it is named once as taken, and only where it was not said")
+    void taken() {
+        String unsaid = InProcess.run(80, "", "advise", "--say", SAID, "--car", CAR).out();
+        assertTrue(unsaid.contains("Corvane coupe, rear-wheel drive\n"), unsaid);
+        assertTrue(unsaid.contains("Taken without being said: dry, plain to feel, on every lap."), unsaid);
+        String all = InProcess.run(80, "", "advise", "--say", "strong understeer at entry on every lap, dry track", "--car",
+                CAR).out();
+        assertTrue(all.contains("Corvane coupe, rear-wheel drive, dry track\n"), all);
+        assertFalse(all.contains("Taken without being said"), all);
     }
 
     @Test

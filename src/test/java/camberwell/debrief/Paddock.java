@@ -69,7 +69,7 @@ final class Paddock {
     /** The car and the day of a case, and what was tried before, with nothing said or measured. */
     static Case untold(Case run) {
         Conditions day = run.conditions();
-        return run.withConditions(new Conditions(Conditions.UNKNOWN.surface(), day.air(), Optional.empty(),
+        return run.withConditions(new Conditions(Conditions.UNKNOWN.said(), day.air(), Optional.empty(),
                 day.coldTyres(), day.altitude(), Turn.BOTH)).withTyres(Map.of()).withReports(List.of());
     }
 
@@ -110,7 +110,7 @@ final class Paddock {
                 case LOOK -> Optional.of(new Answer.Nothing());
                 case DOUBT -> Optional.of(new Answer.Chosen(Doubt.Choice.BOTH));
                 case ELSE -> Optional.of(rest());
-                case CAR, DRIVE -> Optional.empty();
+                case CAR, DRIVE, CHANGED, CAME, CARRIED -> Optional.empty();
             };
             return answer.orElse(new Answer.Unknown());
         }

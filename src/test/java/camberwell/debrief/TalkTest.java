@@ -116,6 +116,16 @@ class TalkTest {
                 && it.topic().complaint() == 0).orElse(false));
     }
 
+    @ParameterizedTest
+    @CsvSource({"ent, entry", "fas, fast", "stro, strong"})
+    @DisplayName("the beginning of a word that tells where or how bad asks what the car did there")
+    void whereWithoutWhat(String said, String word) {
+        assertEquals("Heard: " + word + "; but what did the car do there?\n", say(said));
+        assertEquals(Field.DOING, asked());
+        say("understeer");
+        assertEquals(1, told().size());
+    }
+
     @Test
     @DisplayName("what may be either end is asked back, and an end answers it")
     void eitherEnd() {

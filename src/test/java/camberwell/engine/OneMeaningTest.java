@@ -179,7 +179,7 @@ class OneMeaningTest {
     private static List<Premise> facts(Random random) {
         List<Premise> facts = new ArrayList<>();
         facts.add(new Setup(car(random)));
-        Conditions day = new Conditions(one(Surface.class, random), some(random, celsius(random)),
+        Conditions day = new Conditions(some(random, one(Surface.class, random)), some(random, celsius(random)),
                 some(random, celsius(random)), Optional.empty(), Optional.empty(), one(Turn.class, random));
         facts.add(new Day(day));
         facts.add(new Outing(outing(car(random), day, random)));

@@ -252,7 +252,7 @@ class RoundTripTest {
         }
 
         private Conditions conditions() {
-            return new Conditions(one(Surface.values()), maybe(() -> between(0, 100, Unit.FAHRENHEIT)),
+            return new Conditions(maybe(() -> one(Surface.values())), maybe(() -> between(0, 100, Unit.FAHRENHEIT)),
                     maybe(() -> between(0, 60, Unit.CELSIUS)), maybe(() -> between(0, 80, Unit.CELSIUS)),
                     maybe(() -> between(-100, 2000, Unit.METRE)), one(Turn.values()));
         }

@@ -185,7 +185,7 @@ class AdviceLawsTest {
                 report.severity(), report.occurrence(), report.since(), report.turn().map(AdviceLawsTest::other)))
                 .toList();
         Conditions day = run.conditions();
-        return new Case(run.title(), run.source(), run.car(), new Conditions(day.surface(), day.air(), day.track(),
+        return new Case(run.title(), run.source(), run.car(), new Conditions(day.said(), day.air(), day.track(),
                 day.coldTyres(), day.altitude(), other(day.turns())), tyres, reports, List.of());
     }
 
@@ -309,7 +309,7 @@ class AdviceLawsTest {
 
     private static Case on(Surface surface, Case run) {
         Conditions day = run.conditions();
-        return new Case(run.title(), run.source(), run.car(), new Conditions(surface, day.air(), day.track(),
+        return new Case(run.title(), run.source(), run.car(), new Conditions(Optional.of(surface), day.air(), day.track(),
                 day.coldTyres(), day.altitude(), day.turns()), run.tyres(), run.reports(), List.of());
     }
 

@@ -20,8 +20,17 @@ public final class MadeLogs {
         return text(MadeRun.on(Circuit.seven()), false);
     }
 
+    /** Two laps of it alone: short, and enough to say something of. */
+    public static String twoLaps() {
+        return text(MadeRun.on(Circuit.seven()).with(Slide.of(3, Phase.MID_CORNER, CornerSpeed.FAST)), true, 4);
+    }
+
     private static String text(MadeRun run, boolean positions) {
-        run.laps = 6;
+        return text(run, positions, 6);
+    }
+
+    private static String text(MadeRun run, boolean positions, int laps) {
+        run.laps = laps;
         LogText text = LogText.plain();
         text.every = 10;
         if (positions) {
