@@ -90,9 +90,14 @@ final class DebriefScreen {
 
     private void changed() {
         stale = true;
-        if (!debrief.entries().isEmpty()) {
-            keeping.keep(debrief.run());
+        if (debrief.entries().isEmpty()) {
+            return;
         }
+        // A talk in a terminal that is closed, or a process that is killed, loses no answer.
+        if (console.interactive() && keeping.file().isEmpty()) {
+            keeping.rescue(debrief.run());
+        }
+        keeping.keep(debrief.run());
     }
 
     private Page page() {
@@ -174,9 +179,6 @@ final class DebriefScreen {
 
     /** Says where everything is kept. */
     void close() {
-        if (console.interactive() && !keeping.kept() && !debrief.entries().isEmpty()) {
-            keeping.rescue(debrief.run());
-        }
         if (keeping.kept()) {
             console.out().println();
             keeping.number().ifPresent(number -> console.out().println("Entered as run " + number
