@@ -76,6 +76,7 @@ final class Hearing {
 
     private Heard heard(String said) {
         told.forEach(telling -> telling.senseless().ifPresent(notUnderstood::add));
+        told.removeIf(Telling::withdrawn);
         List<Told> all = told.stream().map(Telling::told).distinct().toList();
         // What is told twice, the second time with more, is one complaint.
         List<Told> complaints = all.stream().filter(one -> all.stream().noneMatch(other -> one.within(other))).toList();

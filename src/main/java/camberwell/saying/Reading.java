@@ -352,7 +352,11 @@ final class Reading {
                 break;
             }
             if (other.head() && named.isEmpty() && other.as(Meaning.Circumstance.class).isEmpty()) {
-                break;
+                // "The rears get greasy when they slide": who does the one does the other.
+                if (subject != null) {
+                    break;
+                }
+                continue;
             }
             if (named.isPresent()) {
                 subject = subject == null ? named.get() : subject;
@@ -379,6 +383,9 @@ final class Reading {
             may.add(subject);
         } else if (lastThing != null) {
             may.add(lastThing);
+        }
+        if (!vague) {
+            after(i).ifPresent(may::add);
         }
         if (vague && (subject == null || subject.name().equals("car"))) {
             may.add(new Meaning.Thing("car", ""));
@@ -453,6 +460,11 @@ final class Reading {
                 narrowing.removeIf(Turn.class::isInstance);
                 narrowing.add(Turn.BOTH);
             }
+        }
+        List<Phase> sensible = phases.stream().filter(phase -> complaints.get(0).symptom().senseless(phase).isEmpty()).toList();
+        if (!sensible.isEmpty()) {
+            // "Wanders under full throttle on the straight": of two phases the one counts in which it can be.
+            phases = sensible;
         }
         List<Phase> meant = stretch ? phases.stream().distinct().toList() : Phases.meant(phases);
         Symptom symptom = complaints.get(0).symptom();
