@@ -22,6 +22,8 @@ import java.util.Set;
  */
 final class Hearing {
 
+    /** "Understeer?" tells of none. */
+    private static final int SHORT_QUESTION = 3;
     private static final Set<String> ASKED_FOR = Set.of("what", "which", "who", "where");
     private static final Set<String> ASKING = Set.of("will", "would", "could", "can", "should", "do", "does", "did", "is", "are",
             "was", "were", "am", "has", "have", "may", "might", "shall");
@@ -91,7 +93,7 @@ final class Hearing {
     private void sentence(List<Token> whole) {
         boolean asked = whole.get(whole.size() - 1).asked();
         List<Token> tokens = asked ? whole.subList(0, whole.size() - 1) : whole;
-        if (asked && (ASKED_FOR.contains(tokens.get(0).stem()) || ASKING.contains(tokens.get(0).stem())
+        if (asked && (tokens.size() <= SHORT_QUESTION || ASKED_FOR.contains(tokens.get(0).stem()) || ASKING.contains(tokens.get(0).stem())
                 && (tokens.size() < 2 || !tokens.get(1).stem().equals("not")))) {
             // "Will it push with more wing?" tells of nothing.
             notUnderstood.add(typed(tokens, 0, tokens.size()));

@@ -337,7 +337,7 @@ final class Reading {
     /** What it comes to that something does this; empty where nobody can say. */
     private Optional<List<Meaning.Complaint>> done(int i) {
         Atom atom = atoms.get(i);
-        if (objectIsUnknown(atom)) {
+        if (objectIsUnknown(atom) || unknownFollows(atom)) {
             return Optional.empty();
         }
         Meaning.Thing subject = null;
@@ -443,6 +443,12 @@ final class Reading {
                 && other.meanings().isEmpty());
     }
 
+    /** Whether the next word is one that nobody knows, and no adverb: "loose gravel", "the tail lights are broken". */
+    private boolean unknownFollows(Atom atom) {
+        return atoms.stream().anyMatch(other -> other.from() == atom.to() && other.meanings().isEmpty()
+                && !tokens.get(other.from()).stem().endsWith("ly"));
+    }
+
     private Head narrowed(List<Meaning.Complaint> complaints, int from, int start, int to) {
         List<Word> narrowing = new ArrayList<>();
         List<Word> not = new ArrayList<>();
@@ -470,9 +476,19 @@ final class Reading {
         Symptom symptom = complaints.get(0).symptom();
         boolean placed = complaints.get(0).words().stream().anyMatch(Place.class::isInstance);
         if (!placed) {
-            place(from, to, symptom).ifPresent(narrowing::add);
+            place(from, to < atoms.size() ? subjectBefore(start, to) : to, symptom).ifPresent(narrowing::add);
         }
         return new Head(complaints, meant, narrowing, not);
+    }
+
+    /** Where what is said of the next complaint begins: with its subject, if it has one of its own. */
+    private int subjectBefore(int start, int next) {
+        for (int i = next - 1; i > start; i--) {
+            if (atoms.get(i).as(Meaning.Thing.class).isPresent()) {
+                return i;
+            }
+        }
+        return next;
     }
 
     private Optional<Word> place(int from, int to, Symptom symptom) {
