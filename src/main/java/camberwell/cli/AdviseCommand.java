@@ -120,6 +120,7 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     private void check() {
+        CaseInput.once(cases);
         if (say == null && cases.isEmpty() && book == null) {
             throw new ParameterException(spec.commandLine(), "which case? Name a case file, - for standard input, or a "
                     + "book of runs with --book; or say what the car did with --say");

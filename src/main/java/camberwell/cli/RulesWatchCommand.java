@@ -46,7 +46,7 @@ final class RulesWatchCommand implements Callable<Integer> {
     @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder.")
     private List<String> trusted = new ArrayList<>();
 
-    @Option(names = "--rounds", paramLabel = "N", defaultValue = "0",
+    @Option(names = "--rounds", paramLabel = "N", defaultValue = "0", converter = Count.Rounds.class,
             description = "Ends after so many rounds; 0, which is the default, for as many as there are saves.")
     private int rounds;
 

@@ -255,11 +255,18 @@ public final class CaseReader {
             return Optional.empty();
         }
 
+        /** Salted water is ice by then, °C. */
+        private static final double ICE = -5;
+
         private static Conditions conditions(Fields fields) {
             Conditions conditions = new Conditions(fields.word("surface", Surface.class),
                     fields.quantity("air", Measure.AIR), fields.quantity("track", Measure.TRACK),
                     fields.quantity("cold-tyres", Measure.COLD_TYRES), fields.quantity("altitude", Measure.ALTITUDE),
                     fields.word("turns", Turn.class).orElse(Turn.BOTH));
+            if (conditions.surface() != Surface.DRY && conditions.track().filter(it -> it.in(Unit.CELSIUS) < ICE).isPresent()) {
+                fields.warn("track", "a track at " + conditions.track().get() + " that is " + conditions.surface().id()
+                        + " is ice; is the sign right?");
+            }
             fields.done();
             return conditions;
         }
