@@ -50,9 +50,12 @@ final class RuleTrial {
     record Tried(Map<String, Set<String>> fired, Advice before, Advice after) {
     }
 
-    List<Tried> of(List<Path> files) {
-        CaseReader reader = with.cases();
-        List<CaseFile> cases = files.stream().map(reader::read).toList();
+    /** What reads cases as the folders mean them: their words, and their own files if they are not {@code trusted}. */
+    CaseReader reader(Path folder, boolean trusted) {
+        return trusted ? with.cases() : with.cases().within(List.of(folder, with.home().resolve(RulePack.CASES)));
+    }
+
+    List<Tried> of(List<CaseFile> cases) {
         List<Tried> tried = new ArrayList<>();
         for (CaseFile file : cases) {
             Map<String, Set<String>> fired = new LinkedHashMap<>();

@@ -67,8 +67,9 @@ final class RulesCompareCommand implements Callable<Integer> {
             console.err().println("There is no case in " + cases + ".");
             return ExitCode.WRONG_INPUT;
         }
-        CaseReader reader = after.cases();
-        List<CaseFile> read = files.stream().map(reader::read).toList();
+        CaseReader reader = cases != null || !trusted.isEmpty() ? after.cases() : after.cases().within(List.of(
+                engine.home().resolve(RulePack.CASES), console.path(old), console.path(fresh)));
+        List<CaseFile> read = CaseFolder.read(reader, files, console);
         Map<CaseFile, AdviceComparison> compared = new LinkedHashMap<>();
         read.forEach(file -> compared.put(file, AdviceComparison.of(before.advisor().advise(file.run()),
                 after.advisor().advise(file.run()))));
@@ -77,7 +78,7 @@ final class RulesCompareCommand implements Callable<Integer> {
         } else {
             json(compared);
         }
-        return ExitCode.DONE;
+        return read.size() == files.size() ? ExitCode.DONE : ExitCode.WRONG_INPUT;
     }
 
     private List<Path> files() {

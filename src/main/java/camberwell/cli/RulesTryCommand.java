@@ -1,5 +1,6 @@
 package camberwell.cli;
 
+import camberwell.input.CaseFile;
 import camberwell.pack.RulePack;
 import camberwell.report.Page;
 import java.io.IOException;
@@ -51,12 +52,15 @@ final class RulesTryCommand implements Callable<Integer> {
             return ExitCode.WRONG_INPUT;
         }
         RuleTrial trial = new RuleTrial(packs, engine);
-        List<RuleTrial.Tried> tried = trial.of(files);
+        List<CaseFile> read = CaseFolder.read(trial.reader(console.path(folder), !cases.isEmpty() || !trusted.isEmpty()),
+                files, console);
+        List<RuleTrial.Tried> tried = trial.of(read);
+        int code = read.size() == files.size() ? ExitCode.DONE : ExitCode.WRONG_INPUT;
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());
             tried.forEach(one -> trial.write(one, page));
             console.out().print(page);
-            return ExitCode.DONE;
+            return code;
         }
         Output.json(console, format, json -> {
             json.writeStartArray();
@@ -65,6 +69,6 @@ final class RulesTryCommand implements Callable<Integer> {
             }
             json.writeEndArray();
         });
-        return ExitCode.DONE;
+        return code;
     }
 }

@@ -104,7 +104,8 @@ final class RulesWatchCommand implements Callable<Integer> {
                     : cases.stream().map(console::path).toList();
             if (checked.problems().isEmpty() && !files.isEmpty()) {
                 RuleTrial trial = new RuleTrial(RulesOption.read(List.of(folder), trusted, console), engine);
-                trial.of(files).forEach(tried -> trial.write(tried, page));
+                trial.of(CaseFolder.read(trial.reader(console.path(folder), !cases.isEmpty() || !trusted.isEmpty()), files,
+                        console)).forEach(tried -> trial.write(tried, page));
             }
         } catch (ProblemsException e) {
             e.problems().forEach(problem -> page.verbatim(problem.withExcerpt()));
