@@ -85,9 +85,13 @@ public final class Main implements Runnable {
             return ExitCode.WRONG_INPUT;
         }
         CommandLine line = line(console, engine, here);
-        int code = line.execute(here);
-        console.out().flush();
-        return code;
+        try {
+            int code = line.execute(here);
+            console.out().flush();
+            return code;
+        } finally {
+            engine.forget();
+        }
     }
 
     /**
