@@ -152,7 +152,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     private Outcome advise(CaseReader reader, String name) {
         try {
-            CaseFile file = name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
+            CaseFile file = say != null && name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
             Advice advice = engine.advisor().advise(book == null ? file.run()
                     : RunsOnCase.inform(console, book, file.run()));
             return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),

@@ -1,13 +1,9 @@
 package camberwell.cli;
 
-import camberwell.input.CaseFile;
-import camberwell.input.CaseReader;
-import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -28,19 +24,6 @@ final class CaseFolder {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** Reads cases; of one that cannot be used it is told what is wrong with it, and the others are read all the same. */
-    static List<CaseFile> read(CaseReader reader, List<Path> files, Console console) {
-        List<CaseFile> cases = new ArrayList<>();
-        for (Path file : files) {
-            try {
-                cases.add(reader.read(file));
-            } catch (ProblemsException e) {
-                e.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
-            }
-        }
-        return cases;
     }
 
     private static boolean below(String name, Path file) {

@@ -49,15 +49,9 @@ final class RuleTrial {
     record Tried(Map<String, Set<String>> fired, Advice before, Advice after) {
     }
 
-<<<<<<< HEAD
-    /** What reads cases as the folders mean them: their words, and their own files if they are not {@code trusted}. */
-    CaseReader reader(Path folder, boolean trusted) {
-        return trusted ? with.cases() : with.cases().within(List.of(folder, with.home().resolve(RulePack.CASES)));
-=======
     /** What reads cases with the words of the folders. */
     CaseReader cases() {
         return with.cases();
->>>>>>> house
     }
 
     List<Tried> of(List<CaseFile> cases) {

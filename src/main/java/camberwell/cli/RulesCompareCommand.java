@@ -63,7 +63,8 @@ final class RulesCompareCommand implements Callable<Integer> {
         List<String> news = stack(fresh);
         Engine before = with(olds);
         Engine after = with(news);
-        PackCases found = new PackCases(console, after.cases());
+        PackCases found = new PackCases(console, after.cases(),
+                engine.home().resolve(RulePack.CASES));
         if (cases != null) {
             found.files(CaseFolder.cases(console.path(cases)));
         } else {
@@ -78,12 +79,6 @@ final class RulesCompareCommand implements Callable<Integer> {
             console.err().println("There is no case in " + cases + ".");
             return ExitCode.WRONG_INPUT;
         }
-<<<<<<< HEAD
-        CaseReader reader = cases != null || !trusted.isEmpty() ? after.cases() : after.cases().within(List.of(
-                engine.home().resolve(RulePack.CASES), console.path(old), console.path(fresh)));
-        List<CaseFile> read = CaseFolder.read(reader, files, console);
-=======
->>>>>>> house
         Map<CaseFile, AdviceComparison> compared = new LinkedHashMap<>();
         read.forEach(file -> compared.put(file, AdviceComparison.of(before.advisor().advise(file.run()),
                 after.advisor().advise(file.run()))));
@@ -92,11 +87,7 @@ final class RulesCompareCommand implements Callable<Integer> {
         } else {
             json(compared);
         }
-<<<<<<< HEAD
-        return read.size() == files.size() ? ExitCode.DONE : ExitCode.WRONG_INPUT;
-=======
         return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
->>>>>>> house
     }
 
     /** The packs of a side, joined by {@code +}; none for the built-in rules. A name that is a file's is that file. */

@@ -45,7 +45,8 @@ final class RulesTryCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         RulesOption.Named named = rules.on(engine, console, List.of(folder));
         RuleTrial trial = new RuleTrial(named.packs(), named.base());
-        PackCases found = new PackCases(console, trial.cases());
+        PackCases found = new PackCases(console, trial.cases(),
+                engine.home().resolve(RulePack.CASES));
         List<CaseFile> files = (cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
                 : found.files(cases.stream().map(console::path).toList())).read();
         if (files.isEmpty() && !found.broken()) {
@@ -53,25 +54,13 @@ final class RulesTryCommand implements Callable<Integer> {
                     + RulePack.CASES + ".");
             return ExitCode.WRONG_INPUT;
         }
-<<<<<<< HEAD
-        RuleTrial trial = new RuleTrial(packs, engine);
-        List<CaseFile> read = CaseFolder.read(trial.reader(console.path(folder), !cases.isEmpty() || !trusted.isEmpty()),
-                files, console);
-        List<RuleTrial.Tried> tried = trial.of(read);
-        int code = read.size() == files.size() ? ExitCode.DONE : ExitCode.WRONG_INPUT;
-=======
         List<RuleTrial.Tried> tried = trial.of(files);
->>>>>>> house
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());
             tried.forEach(one -> trial.write(one, page));
             trial.never(tried, page);
             console.out().print(page);
-<<<<<<< HEAD
-            return code;
-=======
             return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
->>>>>>> house
         }
         Output.json(console, format, json -> {
             json.writeStartArray();
@@ -80,10 +69,6 @@ final class RulesTryCommand implements Callable<Integer> {
             }
             json.writeEndArray();
         });
-<<<<<<< HEAD
-        return code;
-=======
         return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
->>>>>>> house
     }
 }

@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import camberwell.engine.RuleProblemException;
+import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
@@ -100,22 +101,14 @@ final class RulesWatchCommand implements Callable<Integer> {
                     RulesCheckCommand.check(rules.with(List.of(folder)), rules.trusted(), console, engine);
             checked.problems().forEach(problem -> page.verbatim(problem.withExcerpt()));
             page.verbatim(checked.summary());
-<<<<<<< HEAD
-            List<Path> files = cases.isEmpty() ? CaseFolder.cases(console.path(folder).resolve(RulePack.CASES))
-                    : cases.stream().map(console::path).toList();
-            if (checked.problems().isEmpty() && !files.isEmpty()) {
-                RuleTrial trial = new RuleTrial(RulesOption.read(List.of(folder), trusted, console), engine);
-                trial.of(CaseFolder.read(trial.reader(console.path(folder), !cases.isEmpty() || !trusted.isEmpty()), files,
-                        console)).forEach(tried -> trial.write(tried, page));
-=======
             if (checked.problems().isEmpty()) {
                 RulesOption.Named named = rules.on(engine, console, List.of(folder));
                 RuleTrial trial = new RuleTrial(named.packs(), named.base());
-                PackCases found = new PackCases(console, trial.cases());
+                PackCases found = new PackCases(console, trial.cases(),
+                engine.home().resolve(RulePack.CASES));
                 trial.of((cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
                         : found.files(cases.stream().map(console::path).toList())).read())
                         .forEach(tried -> trial.write(tried, page));
->>>>>>> house
             }
         } catch (ProblemsException e) {
             e.problems().forEach(problem -> page.verbatim(problem.withExcerpt()));

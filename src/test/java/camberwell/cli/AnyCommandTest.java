@@ -152,6 +152,15 @@ class AnyCommandTest {
     }
 
     @Test
+    @DisplayName("a case without a name is none, and is not taken for what was said")
+    void namelessCase() {
+        Typed typed = run("", "advise", "case.yaml", "");
+        assertEquals(ExitCode.WRONG_INPUT, typed.code());
+        assertFalse(typed.err().isBlank());
+        assertFalse(typed.err().contains("Exception"), typed.err());
+    }
+
+    @Test
     @DisplayName("a talk goes line by line, and a misspelt format is named")
     void formats() {
         assertEquals("--format yaml: a talk with a program goes line by line; give jsonl",
