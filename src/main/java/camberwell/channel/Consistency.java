@@ -19,6 +19,8 @@ public final class Consistency {
     private static final List<LoggedUnit> YAWS = List.of(LoggedUnit.RADIAN_PER_SECOND, LoggedUnit.DEGREE_PER_SECOND);
     private static final List<LoggedUnit> ACCELERATIONS = List.of(LoggedUnit.METRE_PER_SECOND_SQUARED,
             LoggedUnit.GRAVITY);
+    /** Nothing can be held against anything in less, s. */
+    private static final double SHORTEST = 5;
     /** Times the mean distance from the line beyond which a car slides rather than travels. */
     private static final double FAR = 2.0;
 
@@ -41,6 +43,9 @@ public final class Consistency {
      * @throws ProblemsException if channels that are needed are not of one car
      */
     public static boolean settle(Log log, ChannelMap map, Limits limits) {
+        if (log.size() < SHORTEST * log.rate()) {
+            throw new ProblemsException(log.problem("the log is shorter than " + Figures.fixed(SHORTEST, 0) + " seconds"));
+        }
         Consistency consistency = new Consistency(log, limits);
         consistency.speedFromWheels();
         consistency.motion();

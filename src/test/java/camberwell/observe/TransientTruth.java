@@ -151,14 +151,16 @@ final class TransientTruth {
         Phase[] phases = new Phase[lap[1] - lap[0]];
         for (int i = lap[0]; i < lap[1]; i++) {
             phases[i - lap[0]] = i < first ? Phase.ENTRY
-                    : i > last || onPower(run.samples.get(i)) ? Phase.EXIT : Phase.MID_CORNER;
+                    : i > last || onPower(i) ? Phase.EXIT : Phase.MID_CORNER;
         }
         return phases;
     }
 
-    /** A throttle that gains speed; one that holds it is no exit. */
-    private static boolean onPower(MadeRun.Sample sample) {
-        return sample.throttle >= 0.2 && sample.ax > 0.3;
+    /** A throttle that gains speed; one that holds it in the turn is no exit. */
+    private boolean onPower(int i) {
+        double gain = (run.samples.get(Math.min(run.samples.size() - 1, i + SLOPE)).v
+                - run.samples.get(Math.max(0, i - SLOPE)).v) / (2 * SLOPE * MadeRun.DT);
+        return run.samples.get(i).throttle >= 0.2 && gain > 0.3;
     }
 
     private double curvature(int i) {
