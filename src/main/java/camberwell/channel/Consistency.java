@@ -44,7 +44,7 @@ public final class Consistency {
      */
     public static boolean settle(Log log, ChannelMap map, Limits limits) {
         if (log.size() < SHORTEST * log.rate()) {
-            throw new ProblemsException(log.problem("the log is shorter than " + Figures.fixed(SHORTEST, 0) + " seconds"));
+            throw new ProblemsException(log.problem("the log is shorter than five seconds"));
         }
         Consistency consistency = new Consistency(log, limits);
         consistency.speedFromWheels();
