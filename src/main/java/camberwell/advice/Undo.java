@@ -125,6 +125,6 @@ final class Undo {
         Score score = new Score(certainty, relief, 0, 0, weights.effort() * (note.effort() - 1),
                 weights.risk() * note.risk(), helps, List.of());
         return new RankedChange(0, back, size, score, List.of(new Proposal(back, certainty, Learned.RULE, List.of())),
-                Optional.empty(), note, way);
+                Optional.empty(), List.of(), note, way);
     }
 }

@@ -12,11 +12,7 @@ import camberwell.report.Page;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.vocabulary.Audience;
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -46,7 +42,6 @@ import picocli.CommandLine.Spec;
             "  camberwell advise --format json - < case.yaml"})
 final class AdviseCommand implements Callable<Integer> {
 
-    private static final JsonFactory JSON = new JsonFactory();
     /** Stands among the cases for what was said; no file has an empty name. */
     private static final String SAID = "";
 
@@ -72,7 +67,7 @@ final class AdviseCommand implements Callable<Integer> {
     private String car;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
+            description = Format.OF_CASES)
     private Format format;
 
     @Option(names = "--top", defaultValue = "5", paramLabel = "N", converter = Count.class,
@@ -173,16 +168,11 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     private String json(Advice advice) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = JSON.createGenerator(text)) {
-            if (format == Format.JSON) {
-                json.setPrettyPrinter(new DefaultPrettyPrinter());
-            }
-            new AdviceJson(engine.notes(), top).with(engine.voices()).write(advice, json);
+        try {
+            return Output.text(format, json -> new AdviceJson(engine.notes(), top).with(engine.voices()).write(advice, json));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString();
     }
 
     private void write(Advice advice, Page page) {

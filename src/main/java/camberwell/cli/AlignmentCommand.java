@@ -28,7 +28,6 @@ import picocli.CommandLine.Spec;
             "  camberwell alignment drag --toe 0.2deg --speed 200km/h"})
 final class AlignmentCommand implements Runnable {
 
-    private static final String FORMATS = "text, json or jsonl (json on one line).";
 
     private final Console console;
 
@@ -67,7 +66,7 @@ final class AlignmentCommand implements Runnable {
             @Option(names = "--across", paramLabel = "DIAMETER", converter = Amount.Diameter.class,
                     description = "Diameter that a length is measured across: of the rim, of the tyre, of the toe "
                         + "plates.") Optional<Quantity> across,
-            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = FORMATS)
+            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = Format.WRITTEN)
             Format format) throws IOException {
         boolean sides = left.isPresent() && right.isPresent();
         if (left.isPresent() != right.isPresent()
@@ -95,7 +94,7 @@ final class AlignmentCommand implements Runnable {
                     description = "Camber straight ahead; 0 if not given.") Quantity camber,
             @Option(names = "--steer", paramLabel = "ANGLE", converter = Amount.Steer.class,
                     description = "Steer of the wheels; 5, 10, 15 and 20 deg if not given.") Optional<Quantity> steer,
-            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = FORMATS)
+            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = Format.WRITTEN)
             Format format) throws IOException {
         return print("steer", format, () -> Alignment.camberInSteer(caster, kingpin, camber, steer));
     }
@@ -112,7 +111,7 @@ final class AlignmentCommand implements Runnable {
                     description = "Camber with the wheel steered as the outer wheel of a turn.") Quantity turnedOut,
             @Option(names = "--sweep", defaultValue = "20deg", paramLabel = "ANGLE", converter = Amount.Steer.class,
                     description = "Steer to either side; 20 deg if not given.") Quantity sweep,
-            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = FORMATS)
+            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = Format.WRITTEN)
             Format format) throws IOException {
         return print("caster", format, () -> Alignment.casterFromSweep(turnedIn, turnedOut, sweep));
     }
@@ -139,7 +138,7 @@ final class AlignmentCommand implements Runnable {
                     description = "Travel in bump that --change belongs to.") Optional<Quantity> travel,
             @Option(names = "--track", paramLabel = "WIDTH", converter = Amount.TrackWidth.class,
                     description = "Track width of the axle.") Optional<Quantity> track,
-            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = FORMATS)
+            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = Format.WRITTEN)
             Format format) throws IOException {
         boolean jacked = change.isPresent() && travel.isPresent() && track.isPresent();
         if (recovery.isPresent() == (change.isPresent() || travel.isPresent() || track.isPresent())
@@ -169,7 +168,7 @@ final class AlignmentCommand implements Runnable {
             @Option(names = "--load", paramLabel = "FORCE", converter = Amount.Load.class,
                     description = "Load of one tyre, to take the stiffness from a published car tyre.")
             Optional<Quantity> load,
-            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = FORMATS)
+            @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = Format.WRITTEN)
             Format format) throws IOException {
         if (stiffness.isPresent() && load.isPresent()) {
             throw wrong("drag", "give either --stiffness or --load");

@@ -3,9 +3,13 @@ package camberwell.cli;
 import camberwell.advice.Advice;
 import camberwell.car.Car;
 import camberwell.debrief.Debrief;
+import camberwell.debrief.Earlier;
 import camberwell.debrief.Ending;
 import camberwell.debrief.Talk;
 import camberwell.explain.Explainer;
+import camberwell.history.Book;
+import camberwell.history.Changes;
+import camberwell.history.NextRun;
 import camberwell.input.CaseReader;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
@@ -14,6 +18,8 @@ import camberwell.report.NewcomerText;
 import camberwell.report.Page;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
+import camberwell.run.Made;
 import camberwell.vocabulary.Audience;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,6 +47,7 @@ import picocli.CommandLine.Option;
             "      --save friday.yaml",
             "  camberwell debrief --for newcomer --transcript friday.md",
             "  camberwell debrief --resume friday.yaml",
+            "  camberwell debrief --book runs",
             "  camberwell debrief --format jsonl --car my-car.yaml < answers.txt"})
 final class DebriefCommand implements Callable<Integer> {
 
@@ -49,6 +56,8 @@ final class DebriefCommand implements Callable<Integer> {
 
     private final Console console;
     private Engine engine;
+    /** The book that the run is entered into, if it is. */
+    private Optional<Book> runs = Optional.empty();
 
     @Mixin
     private RulesOption rules;
@@ -62,8 +71,11 @@ final class DebriefCommand implements Callable<Integer> {
                     + "each word explained, and gets driving advice first and one change.")
     private Audience audience;
 
+    @Mixin
+    private BookOption book;
+
     @Option(names = "--save", paramLabel = "CASE",
-            description = "Write the case there after every answer; advise gives the same advice on it.")
+            description = "Write the case there after every answer, and not into a book; advise gives the same advice on it.")
     private String save;
 
     @Option(names = "--resume", paramLabel = "CASE",
@@ -88,9 +100,17 @@ final class DebriefCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (format == Format.YAML) {
+            throw new ProblemsException(Problem.of("--format yaml", "a talk with a program goes line by line; give jsonl",
+                    Optional.empty()));
+        }
         if (car != null && resume != null) {
             throw new ProblemsException(Problem.of("--car", "the case of --resume has its car already",
                     Optional.empty()));
+        }
+        if (book.named() && (resume != null || save != null)) {
+            throw new ProblemsException(Problem.of("--book", "the run is kept in the book; leave out "
+                    + (resume != null ? "--resume" : "--save"), Optional.empty()));
         }
         if (save == null) {
             save = resume;
@@ -103,6 +123,8 @@ final class DebriefCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         engine = rules.on(engine, console);
+        // Their words for complaints stand in the first list.
+        engine.packs();
         try (Debrief debrief = open()) {
             return talk(debrief);
         }
@@ -128,11 +150,34 @@ final class DebriefCommand implements Callable<Integer> {
         if (resume != null) {
             return Debrief.of(source, engine.cases().read(console.path(resume)).run());
         }
-        if (car != null) {
-            Path file = console.path(car);
-            return Debrief.of(source, untold(new CaseReader().readCar(file), file));
+        Optional<Case> fresh = Optional.ofNullable(car).map(console::path)
+                .map(file -> untold(new CaseReader().readCar(file), file));
+        runs = save != null ? Optional.empty() : book.named() ? Optional.of(fresh.isPresent() ? book.begin(console)
+                : book.open(console)) : Book.nearest(console.directory()).map(Book::in);
+        Optional<NextRun> next = runs.flatMap(it -> fresh.map(run -> run.car().name())
+                .or(() -> BookOption.last(it, Optional.empty()).map(run -> run.car().name()))
+                .flatMap(name -> NextRun.of(it, name)));
+        if (next.isPresent()) {
+            return Debrief.of(source, earlier(next.get(), fresh));
+        }
+        if (!book.named()) {
+            runs = Optional.empty();
+        }
+        if (fresh.isPresent()) {
+            return Debrief.of(source, fresh.get());
         }
         return Debrief.of(source, "Debrief", kinds());
+    }
+
+    /** Where the car's file says otherwise than the last run, that is what was changed since. */
+    private static Earlier earlier(NextRun next, Optional<Case> fresh) {
+        Case begun = next.begun().withTitle("Run " + next.number());
+        if (fresh.isPresent()) {
+            List<Made> made = Changes.between(next.last().car(), fresh.get().car());
+            begun = begun.ofCar(fresh.get().car(), fresh.get().carFile());
+            begun = begun.withDriven(new Driven(begun.driven().sheet(), made, List.of(), Optional.empty(), List.of()));
+        }
+        return new Earlier(next.last(), next.number(), begun, next::inform, MadeWords::apply);
     }
 
     private List<Car> kinds() throws IOException {
@@ -149,10 +194,10 @@ final class DebriefCommand implements Callable<Integer> {
 
     private int talk(Debrief debrief) throws IOException {
         if (format != Format.TEXT) {
-            return new DebriefLines(console, engine, debrief, audience, TOP).talk(run -> new Keeping(console, save).keep(run));
+            return new DebriefLines(console, engine, debrief, audience, TOP).talk(new Keeping(console, save, runs)::keep);
         }
         Talk[] talk = new Talk[1];
-        Keeping keeping = new Keeping(console, save);
+        Keeping keeping = new Keeping(console, save, runs);
         try (Prompter prompter = Prompter.of(console, () -> talk[0].completions())) {
             talk[0] = new Talk(debrief, engine::listener, engine::notes, audience,
                     () -> new Page(prompter.width(), console.styled()));

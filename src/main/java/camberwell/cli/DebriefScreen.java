@@ -179,6 +179,8 @@ final class DebriefScreen {
         }
         if (keeping.kept()) {
             console.out().println();
+            keeping.number().ifPresent(number -> console.out().println("Entered as run " + number
+                    + "; laps can be added in its file, and camberwell runs undo takes it out."));
             console.out().println("Saved: " + keeping.file().orElseThrow() + (advised() ? ""
                     : "; go on with --resume " + keeping.file().orElseThrow()));
         }

@@ -74,7 +74,7 @@ final class ExplainCommand implements Callable<Integer> {
     private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     ExplainCommand(Console console, Engine engine) {

@@ -2,16 +2,20 @@ package camberwell.cli;
 
 import camberwell.debrief.Debrief;
 import camberwell.debrief.Talk;
+import camberwell.history.Book;
+import camberwell.history.Changes;
 import camberwell.input.CaseWriter;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
 import camberwell.run.Case;
+import camberwell.run.Driven;
 import camberwell.vocabulary.Audience;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -22,13 +26,37 @@ final class Keeping {
     private static final int TRANSCRIPT_WIDTH = 80;
 
     private final Console console;
+    private final Optional<Book> book;
     private String file;
     private boolean kept;
+    private Book.Page page;
 
-    /** @param file where the case is written; null for nowhere */
-    Keeping(Console console, String file) {
+    /**
+     * @param file where the case is written; null for nowhere
+     * @param book where it is entered as the next run, if it is
+     */
+    Keeping(Console console, String file, Optional<Book> book) {
         this.console = console;
         this.file = file;
+        this.book = book;
+    }
+
+    /** The run of the book that it was entered as, if it was. */
+    Optional<Integer> number() {
+        return Optional.ofNullable(page).map(Book.Page::number);
+    }
+
+    private void enter(Case run) {
+        if (page == null) {
+            Driven driven = run.driven();
+            page = book.orElseThrow().add(run.withDriven(driven.on(driven.sheet().begun(LocalDateTime.now()
+                    .truncatedTo(ChronoUnit.MINUTES)))));
+            file = page.file().toString();
+        } else {
+            Driven.Sheet then = book.orElseThrow().read(page).driven().sheet();
+            book.orElseThrow().replace(page, run.withDriven(run.driven().on(then)));
+        }
+        kept = true;
     }
 
     /** The file that the case is written to, if there is one. */
@@ -43,10 +71,14 @@ final class Keeping {
 
     /** Writes the case, if a file was named. What cannot be written is said; the next answer tries again. */
     void keep(Case run) {
-        if (file == null) {
+        if (file == null && book.isEmpty()) {
             return;
         }
         try {
+            if (book.isPresent()) {
+                enter(run.withSetup(Changes.setup(run.car())));
+                return;
+            }
             new CaseWriter().write(run, console.path(file));
             kept = true;
         } catch (ProblemsException e) {
@@ -69,7 +101,7 @@ final class Keeping {
 
     /** Writes the case to a file of its own where none was named, so that nothing is lost; its name. */
     Optional<String> rescue(Case run) {
-        if (file != null) {
+        if (file != null || book.isPresent()) {
             return Optional.empty();
         }
         String stem = "debrief-" + LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmm"));
@@ -82,7 +114,11 @@ final class Keeping {
         return kept ? Optional.of(name) : Optional.empty();
     }
 
-    /** Writes questions, answers and the advice, where it was given. */
+    /**
+     * Writes questions, answers and the advice, where it was given.
+     *
+     * @param overwrite whether the file may take the place of one that is there
+     */
     void transcript(String name, boolean overwrite, Talk talk, Debrief debrief, Audience audience,
             Optional<BiConsumer<Debrief, Page>> advice) {
         StringBuilder text = new StringBuilder("# Debrief: ").append(debrief.run().car().name()).append("\n\n");

@@ -1,18 +1,13 @@
 package camberwell.cli;
 
+import camberwell.files.WholeFiles;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -36,6 +31,25 @@ final class NewFiles {
         return Files.isWritable(folder) ? Optional.empty() : Optional.of("the folder cannot be written to");
     }
 
+    /**
+     * Refuses, before anything is computed, a file that cannot be written, or that is there and may not be written over.
+     *
+     * @param option that names it
+     * @param file as it was typed; null where the option was not given
+     * @throws ProblemsException if it is refused
+     */
+    static void check(String option, String file, boolean overwrite, Console console) {
+        if (file == null) {
+            return;
+        }
+        Path path = console.path(file);
+        obstacle(path, console).or(() -> Files.exists(path) && !overwrite
+                ? Optional.of("is there already; take another name, or give --overwrite") : Optional.empty())
+                .ifPresent(wrong -> {
+                    throw new ProblemsException(Problem.of(option + " " + file, wrong, Optional.empty()));
+                });
+    }
+
     /** Plans a file that may not be there yet. */
     void add(Path file, byte[] content) {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) || contents.containsKey(file)) {
@@ -57,63 +71,12 @@ final class NewFiles {
      */
     void write() {
         try {
-            writeAll();
+            for (Path file : contents.keySet()) {
+                Files.createDirectories(file.toAbsolutePath().getParent());
+            }
+            WholeFiles.write(contents);
         } catch (IOException e) {
-            throw new ProblemsException(Problem.of(contents.keySet().iterator().next().toString(),
-                    "cannot be written: " + e.getMessage(), Optional.empty()));
-        }
-    }
-
-    private void writeAll() throws IOException {
-        Map<Path, Path> drafts = new LinkedHashMap<>();
-        List<Path> moved = new ArrayList<>();
-        try {
-            for (Map.Entry<Path, byte[]> file : contents.entrySet()) {
-                Path folder = file.getKey().toAbsolutePath().getParent();
-                Files.createDirectories(folder);
-                String draftOf = "." + file.getKey().getFileName() + ".draft-";
-                removeLeftOver(folder, draftOf);
-                Path draft = folder.resolve(draftOf + ProcessHandle.current().pid() + "-" + drafts.size());
-                drafts.put(file.getKey(), draft);
-                Files.write(draft, file.getValue(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            }
-            for (Map.Entry<Path, Path> draft : drafts.entrySet()) {
-                boolean fresh = !Files.exists(draft.getKey());
-                move(draft.getValue(), draft.getKey());
-                if (fresh) {
-                    moved.add(draft.getKey());
-                }
-            }
-            moved.clear();
-        } finally {
-            for (Path draft : drafts.values()) {
-                Files.deleteIfExists(draft);
-            }
-            for (Path file : moved) {
-                Files.deleteIfExists(file);
-            }
-        }
-    }
-
-    /** Removes drafts of the same file whose process was ended before it could. */
-    private static void removeLeftOver(Path folder, String draftOf) throws IOException {
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder,
-                entry -> entry.getFileName().toString().startsWith(draftOf))) {
-            for (Path draft : left) {
-                String pid = draft.getFileName().toString().substring(draftOf.length()).replaceFirst("-.*", "");
-                if (!pid.matches("[0-9]{1,18}") || ProcessHandle.of(Long.parseLong(pid)).isEmpty()
-                        || Long.parseLong(pid) == ProcessHandle.current().pid()) {
-                    Files.deleteIfExists(draft);
-                }
-            }
-        }
-    }
-
-    private static void move(Path draft, Path file) throws IOException {
-        try {
-            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
+            throw new ProblemsException(Problem.unwritable(contents.keySet().iterator().next().toString(), e));
         }
     }
 }

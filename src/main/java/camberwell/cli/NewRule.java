@@ -23,7 +23,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /** The questions for one rule, and the files that follow from the answers. */
@@ -40,7 +39,8 @@ final class NewRule {
     private final Notes notes;
     private final Names names;
     private final Dialogue dialogue;
-    private final Map<String, String> files = new TreeMap<>();
+    /** In the order in which they are written: whoever kills the program finds no rule without its note. */
+    private final Map<String, String> files = new LinkedHashMap<>();
     private Stage stage;
     private String newNote = "";
 

@@ -33,7 +33,7 @@ final class NoteCommand implements Callable<Integer> {
     private String name;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     @Mixin

@@ -95,7 +95,11 @@ final class ObserveCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FILE", description = "Draw the corner that shows the surest slide.")
     private String svg;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text or json.")
+    @Option(names = "--overwrite", description = "Write over the files of -o and --svg if they are there.")
+    private boolean overwrite;
+
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     ObserveCommand(Console console, Engine engine) {
@@ -108,8 +112,8 @@ final class ObserveCommand implements Callable<Integer> {
         Optional<Case> run = Optional.ofNullable(source.run).map(it -> CaseInput.read(new CaseReader(), console, it).run());
         Car car = run.map(Case::car).orElseGet(() -> new CaseReader().readCar(console.path(source.car)));
         ChannelMap map = channels == null ? ChannelMap.NONE : ChannelMapReader.read(console.path(channels));
-        obstacle(output);
-        obstacle(svg);
+        NewFiles.check("-o", output, overwrite, console);
+        NewFiles.check("--svg", svg, overwrite, console);
         Limits limits = engine.limits();
         boolean[] sidesKnown = {true};
         Log log = Logs.joined(logs.stream().map(name -> {
@@ -146,14 +150,6 @@ final class ObserveCommand implements Callable<Integer> {
                 Conditions.UNKNOWN, Map.of(), List.of(), List.of(), Optional.of(console.path(source.car).toString()),
                 Map.of()));
         return (base.tyres().isEmpty() ? base.withTyres(observed.tyres()) : base).withReports(reports);
-    }
-
-    private void obstacle(String file) {
-        if (file != null) {
-            NewFiles.obstacle(console.path(file), console).ifPresent(why -> {
-                throw new ParameterException(spec.commandLine(), file + ": " + why);
-            });
-        }
     }
 
     private void files(Case found, Observed observed, Page page) {

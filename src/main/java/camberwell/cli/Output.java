@@ -3,15 +3,19 @@ package camberwell.cli;
 import camberwell.advice.Worked;
 import camberwell.report.Page;
 import camberwell.report.WorkedReport;
+import camberwell.yaml.YamlText;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.util.List;
 
 /** Writes what a command found, in the format that was asked for. */
 final class Output {
+
+    private static final JsonFactory JSON = new JsonFactory();
 
     private Output() {
     }
@@ -20,19 +24,24 @@ final class Output {
         void to(JsonGenerator json) throws IOException;
     }
 
-    /** JSON that {@code writing} writes: indented, or on one line for {@code jsonl}. */
+    /** What {@code writing} writes: as indented JSON, on one line for {@code jsonl}, or as YAML. */
     static void json(Console console, Format format, Writing writing) throws IOException {
-        try (JsonGenerator json = new JsonFactory().createGenerator(console.out())) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+        console.out().println(text(format, writing));
+    }
+
+    /** The same as a text, without the end of its last line. */
+    static String text(Format format, Writing writing) throws IOException {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = format == Format.YAML ? YamlText.document(text) : JSON.createGenerator(text)) {
             if (format == Format.JSON) {
                 json.setPrettyPrinter(new DefaultPrettyPrinter());
             }
             writing.to(json);
         }
-        console.out().println();
+        return text.toString().stripTrailing();
     }
 
-    /** JSON of a tree whose maps are objects and whose lists are arrays. */
+    /** A tree whose maps are objects and whose lists are arrays. */
     static void tree(Console console, Format format, Object tree) throws IOException {
         json(console, format, json -> new ObjectMapper().writeValue(json, tree));
     }

@@ -68,7 +68,7 @@ final class PractiseCommand implements Callable<Integer> {
     private int changes;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     PractiseCommand(Console console, Engine engine) {

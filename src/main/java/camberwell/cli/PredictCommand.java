@@ -87,7 +87,7 @@ final class PredictCommand implements Callable<Integer> {
     private String surface;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     @Option(names = "--manoeuvre", paramLabel = "NAME",
@@ -112,13 +112,7 @@ final class PredictCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (svg != null) {
-            Optional<String> there = Files.exists(console.path(svg)) && !overwrite
-                    ? Optional.of("is there already; take another name, or give --overwrite") : Optional.empty();
-            NewFiles.obstacle(console.path(svg), console).or(() -> there).ifPresent(wrong -> {
-                throw new ProblemsException(Problem.of("--svg " + svg, wrong, Optional.empty()));
-            });
-        }
+        NewFiles.check("--svg", svg, overwrite, console);
         Wanted wanted = wanted();
         CornerPhase part = phase();
         Optional<Double> metresPerSecond = quantity("--speed", speed, Unit.KILOMETRE_PER_HOUR, LEAST_SPEED, MOST_SPEED);

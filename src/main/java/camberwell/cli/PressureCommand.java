@@ -124,7 +124,7 @@ final class PressureCommand implements Callable<Integer> {
     private Optional<Quantity> step;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     PressureCommand(Console console) {

@@ -35,7 +35,7 @@ final class ReadCommand implements Callable<Integer> {
     private List<String> cases;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json (one object, or an array for several cases) or jsonl (one line a case).")
+            description = Format.OF_CASES)
     private Format format;
 
     ReadCommand(Console console) {

@@ -14,7 +14,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -47,7 +46,7 @@ final class RulesCheckCommand implements Callable<Integer> {
     private boolean list;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     RulesCheckCommand(Console console, Engine engine) {
@@ -77,7 +76,11 @@ final class RulesCheckCommand implements Callable<Integer> {
             page.labelled(0, String.valueOf(check.number()), check.text());
         }
         Output.either(console, format, page, Arrays.stream(Check.values())
-                .map(check -> Map.of("check", check.number(), "finds", check.text())).toList());
+                .map(check -> new Listed(check.number(), check.text())).toList());
+    }
+
+    /** A check in the list of them. */
+    record Listed(int check, String finds) {
     }
 
     /**

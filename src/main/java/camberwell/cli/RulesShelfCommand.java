@@ -35,7 +35,7 @@ final class RulesShelfCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = "text, json or jsonl (json on one line).")
+            description = Format.WRITTEN)
     private Format format;
 
     /** @param engine with camberwell's own rules alone */
@@ -62,7 +62,10 @@ final class RulesShelfCommand implements Callable<Integer> {
         if (tree.isEmpty()) {
             page.paragraph(0, "There is nothing on it. camberwell rules shelf add FILE.zip puts a pack there.");
         }
-        Output.either(console, format, page, Map.of("folder", shelf.folder().toString(), "packs", tree));
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("folder", shelf.folder().toString());
+        all.put("packs", tree);
+        Output.either(console, format, page, all);
         return ExitCode.DONE;
     }
 

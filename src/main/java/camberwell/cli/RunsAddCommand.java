@@ -4,6 +4,7 @@ import camberwell.history.Book;
 import camberwell.history.Changes;
 import camberwell.history.History;
 import camberwell.history.Judgement;
+import camberwell.history.NextRun;
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
 import camberwell.problem.Problem;
@@ -91,7 +92,8 @@ final class RunsAddCommand implements Callable<Integer> {
     @Option(names = "--rebuilt", description = "The car was rebuilt before it: what was learned holds no longer.")
     private boolean rebuilt;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     RunsAddCommand(Console console) {
@@ -150,15 +152,9 @@ final class RunsAddCommand implements Callable<Integer> {
                 List.of(), Optional.of(file.toString()), Map.of());
     }
 
-    /** The same car, day and settings; what was felt, read and timed is of the run before. */
     private static Case carriedOn(Case run, Optional<Path> carFile) {
-        Driven.Sheet sheet = run.driven().sheet();
-        Driven fresh = Driven.UNKNOWN.on(new Driven.Sheet(Optional.empty(), Optional.empty(), sheet.driver(),
-                sheet.track(), sheet.tyreSet(), false));
-        Case carried = carFile.isEmpty() ? run : run.ofCar(new CaseReader().readCar(carFile.get()),
-                carFile.map(Path::toString));
-        return carried.withTitle("").withReports(List.of()).withTyres(Map.of()).withTried(List.of())
-                .withEarlier(List.of()).withDriven(fresh);
+        Case carried = NextRun.carriedOn(run);
+        return carFile.isEmpty() ? carried : carried.ofCar(new CaseReader().readCar(carFile.get()), carFile.map(Path::toString));
     }
 
     private List<Lap> laps() {

@@ -39,7 +39,8 @@ final class RunsCompareCommand implements Callable<Integer> {
     @Mixin
     private LeastGainOption leastGain;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     RunsCompareCommand(Console console) {

@@ -3,14 +3,10 @@ package camberwell.cli;
 import camberwell.history.Book;
 import camberwell.history.Course;
 import camberwell.history.History;
-import camberwell.problem.Problem;
-import camberwell.problem.ProblemsException;
 import camberwell.report.CourseDrawing;
 import camberwell.report.Page;
 import camberwell.run.Case;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -48,14 +44,7 @@ final class RunsDrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (output != null) {
-            Path file = console.path(output);
-            NewFiles.obstacle(file, console).or(() -> Files.exists(file) && !overwrite
-                    ? Optional.of("is there already; --overwrite writes over it") : Optional.empty())
-                    .ifPresent(wrong -> {
-                        throw new ProblemsException(Problem.of("-o " + output, wrong, Optional.empty()));
-                    });
-        }
+        NewFiles.check("-o", output, overwrite, console);
         Book runs = book.open(console);
         Case latest = BookOption.lastOf(runs, Optional.ofNullable(car));
         CourseDrawing drawing = new CourseDrawing(Course.of(History.of(runs, latest.car().name()), last));

@@ -55,7 +55,8 @@ final class RunsJudgeCommand implements Callable<Integer> {
     @Mixin
     private LeastGainOption leastGain;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     RunsJudgeCommand(Console console) {

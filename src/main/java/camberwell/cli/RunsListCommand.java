@@ -39,7 +39,8 @@ final class RunsListCommand implements Callable<Integer> {
             description = "How many runs; 12 by default.")
     private int last;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     RunsListCommand(Console console) {

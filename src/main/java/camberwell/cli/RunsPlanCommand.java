@@ -42,7 +42,8 @@ final class RunsPlanCommand implements Callable<Integer> {
     @Mixin
     private RulesOption rules;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     RunsPlanCommand(Console console, Engine engine) {

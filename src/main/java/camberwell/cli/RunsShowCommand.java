@@ -29,7 +29,8 @@ final class RunsShowCommand implements Callable<Integer> {
     @Mixin
     private BookOption book;
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = "text, json or jsonl.")
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
+            description = Format.WRITTEN)
     private Format format;
 
     RunsShowCommand(Console console) {

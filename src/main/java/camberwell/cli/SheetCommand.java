@@ -55,9 +55,7 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path file = console.path(output);
-        NewFiles.obstacle(file, console).ifPresent(wrong -> {
-            throw new ProblemsException(Problem.of("-o " + output, wrong, Optional.empty()));
-        });
+        NewFiles.check("-o", output, overwrite, console);
         NewFiles page = new NewFiles();
         engine = rules.on(engine, console);
         engine.openAhead();

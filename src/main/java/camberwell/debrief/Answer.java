@@ -69,6 +69,10 @@ public sealed interface Answer {
     record Chosen(Doubt.Choice choice) implements Answer {
     }
 
+    /** What was changed since the run before. */
+    record Changed(Earlier.Changed settings) implements Answer {
+    }
+
     /** One number with its unit. */
     record Measured(Quantity quantity) implements Answer {
     }

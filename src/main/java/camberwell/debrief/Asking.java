@@ -32,10 +32,15 @@ final class Asking {
         if (topic.field() == Field.DOUBT) {
             debrief.doubt(topic).ifPresent(doubt -> page.paragraph(0, "Those two do not go together: " + doubt.text() + "."));
             page.paragraph(0, Phrases.question(topic, "", audience));
-            page.numbered(1, 1, "figures: the complaint is taken back");
-            page.numbered(1, 2, "complaint: the figures are taken back");
+            boolean log = debrief.doubt(topic).flatMap(Doubt::shown).isPresent();
+            page.numbered(1, 1, (log ? "log" : "figures") + ": the complaint is taken back");
+            page.numbered(1, 2, "complaint: " + (log ? "what the log shows is" : "the figures are") + " taken back");
             page.numbered(1, 3, "both");
             return;
+        }
+        if (debrief.entries().isEmpty()) {
+            debrief.earlier().ifPresent(earlier -> page.paragraph(0, "Run " + earlier.number() + " of the "
+                    + earlier.last().car().name() + ". " + Phrases.carried(earlier)));
         }
         page.paragraph(0, Phrases.question(topic, complaint, audience));
         List<String> cars = debrief.cars(topic).stream().map(car -> topic.field() == Field.DRIVE ? car.driven() : car.name())

@@ -36,6 +36,14 @@ final class Chooser {
 
     /** The question that comes before all others, as long as there is one; it is asked whatever hangs on it. */
     static Optional<Question> opening(State state, List<Car> kinds) {
+        if (state.known().contains(Field.CARRIED)) {
+            return opening(Topic.of(Field.CHANGED), kinds);
+        }
+        for (int i = 0; i < state.details().size(); i++) {
+            if (!state.knows(new Topic(Field.CAME, i))) {
+                return opening(new Topic(Field.CAME, i), kinds);
+            }
+        }
         for (Field field : List.of(Field.CAR, Field.DRIVE, Field.DOING)) {
             if (!state.knows(Topic.of(field))) {
                 return opening(Topic.of(field), kinds);
@@ -49,6 +57,8 @@ final class Chooser {
         List<Answer> answers = switch (topic.field()) {
             case CAR -> kinds.stream().<Answer>map(Answer.OfCar::new).toList();
             case DRIVE -> Kinds.byDrive(kinds).stream().<Answer>map(Answer.OfCar::new).toList();
+            case CHANGED -> List.of(new Answer.Unknown());
+            case CAME -> Field.CAME.words().stream().<Answer>map(Answer.Said::of).toList();
             case DOING -> Field.DOING.words().stream().<Answer>map(Answer.Said::of).toList();
             default -> List.of();
         };
@@ -146,7 +156,7 @@ final class Chooser {
             case TRACK -> Samples.tracks();
             case TYRES -> Samples.tyres(from.run());
             case LOOK -> Samples.looks();
-            case CAR, DRIVE, SIMULATOR, ELSE, DOUBT -> List.of();
+            case CAR, DRIVE, SIMULATOR, ELSE, DOUBT, CHANGED, CAME -> List.of();
             default -> said(topic, from);
         };
     }

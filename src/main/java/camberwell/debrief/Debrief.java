@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * A debrief as it goes on: what was answered, the case that it makes, and the question to ask next. Which one that is
@@ -28,6 +29,7 @@ public final class Debrief implements AutoCloseable {
 
     private final Source source;
     private final List<Car> kinds;
+    private final Optional<Earlier> earlier;
     private final List<Entry> entries = new ArrayList<>();
     private State start;
     private Chooser chooser;
@@ -36,8 +38,9 @@ public final class Debrief implements AutoCloseable {
     private State state;
     private Optional<Question> next;
 
-    private Debrief(Source source, State start, List<Car> kinds) {
+    private Debrief(Source source, State start, List<Car> kinds, Optional<Earlier> earlier) {
         this.source = source;
+        this.earlier = earlier;
         this.kinds = List.copyOf(kinds);
         this.start = start;
         this.state = start;
@@ -45,7 +48,12 @@ public final class Debrief implements AutoCloseable {
 
     /** A debrief that goes on from {@code run}, whose car is known. */
     public static Debrief of(Source source, Case run) {
-        return new Debrief(source, State.of(run, true), List.of());
+        return new Debrief(source, State.of(run, true), List.of(), Optional.empty());
+    }
+
+    /** A debrief that goes on from the run before: what was changed is asked first, then what came of it. */
+    public static Debrief of(Source source, Earlier earlier) {
+        return new Debrief(source, State.after(earlier.begun()), List.of(), Optional.of(earlier));
     }
 
     /**
@@ -56,7 +64,7 @@ public final class Debrief implements AutoCloseable {
      */
     public static Debrief of(Source source, String title, List<Car> kinds) {
         Case run = new Case(title, "-", Kinds.unknown(kinds), Conditions.UNKNOWN, Map.of(), List.of(), List.of());
-        return new Debrief(source, State.of(run, false), kinds);
+        return new Debrief(source, State.of(run, false), kinds, Optional.empty());
     }
 
     /** Opens the rules and tries them on another core, while somebody thinks about the first answer. */
@@ -76,7 +84,8 @@ public final class Debrief implements AutoCloseable {
 
     private synchronized Chooser open() {
         if (chooser == null) {
-            whatIf = new WhatIf(source.advisor().get(), source.rules().get().consult());
+            whatIf = new WhatIf(source.advisor().get(), source.rules().get().consult(),
+                    earlier.map(Earlier::informed).orElse(UnaryOperator.identity()));
             chooser = new Chooser(new Repertoire(source.rules().get(), source.notes().get()), whatIf);
         }
         return chooser;
@@ -94,6 +103,11 @@ public final class Debrief implements AutoCloseable {
             warming = null;
         }
         return open();
+    }
+
+    /** The run that this one goes on from, if it does. */
+    public Optional<Earlier> earlier() {
+        return earlier;
     }
 
     /** The case as far as it is known, with what need not be asked again. */
@@ -197,7 +211,8 @@ public final class Debrief implements AutoCloseable {
             if (it.topic().field() == Field.DRIVE && answer instanceof Answer.OfCar) {
                 continue;
             }
-            if (!it.topic().field().ofComplaint() && it.topic().field() != Field.DOUBT || old.equals(fresh)) {
+            if (!it.topic().field().ofComplaint() && it.topic().field() != Field.DOUBT && it.topic().field() != Field.CAME
+                    || old.equals(fresh)) {
                 entries.add(it);
             } else if (!split && it.topic().complaint() < old.size()
                     && fresh.contains(old.get(it.topic().complaint()))) {
@@ -230,7 +245,7 @@ public final class Debrief implements AutoCloseable {
     }
 
     private static String complaint(Topic topic, State state) {
-        if (!topic.field().ofComplaint() && topic.field() != Field.DOUBT
+        if (!topic.field().ofComplaint() && topic.field() != Field.DOUBT && topic.field() != Field.CAME
                 || topic.complaint() >= state.run().reports().size()) {
             return "";
         }

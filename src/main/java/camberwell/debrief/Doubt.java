@@ -17,13 +17,14 @@ import java.util.Optional;
 
 /**
  * Two things that were told and do not go together: tyres that overheat with treads below their window, or that never warm
- * up with treads above it. It is asked about once, and what is answered counts.
+ * up with treads above it; or one end of the car that slid by the driver, and the other by the log. It is asked about once,
+ * and what is answered counts.
  *
- * @param axle whose treads were read
- * @param mean of what was read there, °C
- * @param limit the end of the window that they are beyond, °C
+ * @param axle whose treads were read; empty where it is about the log
+ * @param shown what the log shows; empty where it is about treads
+ * @param text both, in words: {@code the front treads read 56 °C, below their window from 80 °C, and overheating was said}
  */
-public record Doubt(Symptom symptom, Axle axle, double mean, double limit) {
+public record Doubt(Optional<Axle> axle, Optional<Report> shown, String text) {
 
     /** What is right. */
     public enum Choice {
@@ -47,6 +48,14 @@ public record Doubt(Symptom symptom, Axle axle, double mean, double limit) {
 
     /** What does not go together in that complaint of the case, if something does not. */
     static Optional<Doubt> in(Case run, Report report) {
+        if (report.measured().isEmpty()) {
+            for (Report other : run.reports()) {
+                if (other.measured().isPresent() && other.contradicts(report)) {
+                    return Optional.of(new Doubt(Optional.empty(), Optional.of(other), "the log shows " + other.text() + ", and "
+                            + report.text() + " was said"));
+                }
+            }
+        }
         if (report.symptom() != Symptom.OVERHEATING && report.symptom() != Symptom.SLOW_WARM_UP) {
             return Optional.empty();
         }
@@ -56,11 +65,11 @@ public record Doubt(Symptom symptom, Axle axle, double mean, double limit) {
             double mean = read.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
             if (report.symptom() == Symptom.OVERHEATING && spec.windowLow().filter(low -> mean < low.in(Unit.CELSIUS))
                     .isPresent()) {
-                return Optional.of(new Doubt(report.symptom(), axle, mean, spec.windowLow().get().in(Unit.CELSIUS)));
+                return Optional.of(treads(report, axle, mean, spec.windowLow().get().in(Unit.CELSIUS)));
             }
             if (report.symptom() == Symptom.SLOW_WARM_UP && spec.windowHigh().filter(high -> mean > high.in(Unit.CELSIUS))
                     .isPresent()) {
-                return Optional.of(new Doubt(report.symptom(), axle, mean, spec.windowHigh().get().in(Unit.CELSIUS)));
+                return Optional.of(treads(report, axle, mean, spec.windowHigh().get().in(Unit.CELSIUS)));
             }
         }
         return Optional.empty();
@@ -77,10 +86,10 @@ public record Doubt(Symptom symptom, Axle axle, double mean, double limit) {
         return read;
     }
 
-    /** Both, in words: {@code the front treads read 56 °C, below their window from 80 °C, and overheating was said}. */
-    public String text() {
-        return "the " + axle.id() + " treads read " + celsius(mean) + ", " + (mean < limit ? "below their window from "
-                : "above their window up to ") + celsius(limit) + ", and " + symptom.spoken() + " was said";
+    private static Doubt treads(Report report, Axle axle, double mean, double limit) {
+        return new Doubt(Optional.of(axle), Optional.empty(), "the " + axle.id() + " treads read " + celsius(mean) + ", "
+                + (mean < limit ? "below their window from " : "above their window up to ") + celsius(limit) + ", and "
+                + report.symptom().spoken() + " was said");
     }
 
     private static String celsius(double value) {

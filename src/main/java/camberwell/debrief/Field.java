@@ -44,7 +44,13 @@ public enum Field implements Word {
     /** Whether there was anything else, and whether what nobody said is as it is taken. */
     ELSE("else", null),
     /** Which of two things that do not go together is right. */
-    DOUBT("doubt", null);
+    DOUBT("doubt", null),
+    /** What was changed since the run before. */
+    CHANGED("changed", null),
+    /** What became of a complaint of the run before. */
+    CAME("came", Came.class),
+    /** No question: marks what was carried on from the run before, and is not yet asked about. */
+    CARRIED("carried", null);
 
     /** What is taken in one line at the end, unless it was said, rather than asked one by one. */
     static final Set<Field> TAKEN = Collections.unmodifiableSet(

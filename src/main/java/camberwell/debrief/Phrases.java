@@ -1,6 +1,8 @@
 package camberwell.debrief;
 
 import camberwell.car.Car;
+import camberwell.run.Case;
+import camberwell.run.Made;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Audience;
@@ -51,6 +53,9 @@ public final class Phrases {
             case CIRCUIT -> newcomer ? "Which way do most turns of the circuit go?" : "Most turns of the circuit?";
             case ELSE -> "Anything else it did?";
             case DOUBT -> "Which is right?";
+            case CHANGED -> newcomer ? "What did you change on the car since then?" : "What was changed since then?";
+            case CAME -> newcomer ? "Is it still there?" + of : "What became of it?" + of;
+            case CARRIED -> "";
         };
     }
 
@@ -72,6 +77,19 @@ public final class Phrases {
         return String.join(", ", words);
     }
 
+    /** What a run has from the one before it: the settings, and what was said of day, place and driver. */
+    static String carried(Earlier earlier) {
+        Case run = earlier.begun();
+        List<String> carried = new ArrayList<>(List.of("the settings"));
+        run.conditions().said().ifPresent(surface -> carried.add(surface.id() + " track"));
+        run.driven().sheet().track().ifPresent(carried::add);
+        run.driven().sheet().driver().ifPresent(driver -> carried.add("driver " + driver));
+        run.driven().sheet().tyreSet().ifPresent(set -> carried.add("tyre set " + set));
+        List<Made> made = run.driven().changed();
+        return "Carried on from " + earlier.name() + ": " + String.join(", ", carried) + "." + (made.isEmpty() ? ""
+                : " Changed since, by the car's file: " + Spoken.text(made) + ".");
+    }
+
     /** How an answer by numbers is typed for that car; empty where the answer is a word. */
     public static String form(Topic topic, Car car) {
         return switch (topic.field()) {
@@ -82,6 +100,7 @@ public final class Phrases {
                     + "did.";
             case LOOK -> "For instance: fronts worn inside. Fine, if nothing shows; unknown, if nobody looked.";
             case SIMULATOR -> "Type car or simulator.";
+            case CHANGED -> "For instance rear toe in 2 steps, or front bar softer; nothing, if nothing was.";
             default -> "";
         };
     }

@@ -36,6 +36,8 @@ final class Reasons {
             case DOING -> page.paragraph(0, "Everything hangs on it: without a complaint nothing asks for a change.");
             case SIMULATOR -> page.paragraph(0, "In a simulator some things are set otherwise, and no jack is needed.");
             case ELSE -> page.paragraph(0, "A second complaint may turn the advice round, and so may what is taken for granted.");
+            case CHANGED -> page.paragraph(0, "What came of a change tells whether it goes on, goes back or goes further.");
+            case CAME -> page.paragraph(0, "A change that did nothing is not advised again, and one that harmed is put back.");
             case DOUBT -> page.paragraph(0, "One of the two leads the advice astray.");
             default -> hangs(asked, page);
         }

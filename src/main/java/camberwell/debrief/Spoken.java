@@ -1,9 +1,12 @@
 package camberwell.debrief;
 
+import camberwell.report.Words;
+import camberwell.run.Made;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Word;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,14 +40,23 @@ final class Spoken {
         if (answer instanceof Answer.Either either) {
             return either.yes() ? "a simulator" : "a real car";
         }
+        if (answer instanceof Answer.Changed changed) {
+            return changed.settings().made().isEmpty() ? "nothing changed" : text(changed.settings().made());
+        }
         if (answer instanceof Answer.Chosen chosen) {
             return switch (chosen.choice()) {
-                case FIGURES -> "the figures are right";
+                case FIGURES -> "what was measured is right";
                 case COMPLAINT -> "the complaint is right";
                 case BOTH -> "both are right";
             };
         }
         return answer instanceof Answer.Nothing ? "nothing else" : "unknown";
+    }
+
+    /** Changes in words: {@code rear toe, more toe-in, 0.15 -> 0.25 deg}. */
+    static String text(List<Made> changes) {
+        return changes.stream().map(made -> Words.change(made.change()) + ", " + Words.fromTo(made.moved().from().orElseThrow(),
+                made.moved().to().orElseThrow())).collect(Collectors.joining("; "));
     }
 
     /** What was heard, loose words included. */

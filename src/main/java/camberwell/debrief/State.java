@@ -1,7 +1,9 @@
 package camberwell.debrief;
 
 import camberwell.run.Case;
+import camberwell.run.Driven;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.saying.Told;
@@ -67,6 +69,22 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         return new State(run, known, details);
     }
 
+    /** Where a debrief starts that goes on from an earlier run: its complaints are told, and what became of them is open. */
+    static State after(Case begun) {
+        State state = of(begun, true);
+        Set<Field> known = EnumSet.copyOf(state.known);
+        if (begun.driven().changed().isEmpty()) {
+            known.add(Field.CARRIED);
+        }
+        List<Set<Field>> details = new ArrayList<>();
+        for (Set<Field> told : state.details) {
+            Set<Field> carried = EnumSet.of(Field.CARRIED, Field.SEVERITY, Field.OCCURRENCE);
+            carried.addAll(told);
+            details.add(carried);
+        }
+        return new State(begun, known, List.copyOf(details));
+    }
+
     private static Set<Field> told(Report report) {
         Set<Field> told = EnumSet.noneOf(Field.class);
         report.phase().ifPresent(phase -> told.add(Field.PHASE));
@@ -85,6 +103,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
 
     /** Whether that is answered. */
     boolean knows(Topic topic) {
+        if (topic.field() == Field.CHANGED || topic.field() == Field.CAME) {
+            return !(topic.field() == Field.CHANGED ? known : details.get(topic.complaint())).contains(Field.CARRIED);
+        }
         return topic.field().ofComplaint() || topic.field() == Field.DOUBT
                 ? details.get(topic.complaint()).contains(topic.field()) : known.contains(topic.field());
     }
@@ -93,11 +114,11 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
     List<String> answered() {
         State seen = of(run.withAnswered(List.of()), false);
         List<String> answered = new ArrayList<>();
-        known.stream().filter(field -> field != Field.CAR && field != Field.DRIVE && !seen.known.contains(field))
+        known.stream().filter(field -> field != Field.CAR && field != Field.DRIVE && field != Field.CARRIED && !seen.known.contains(field))
                 .forEach(field -> answered.add(field.id()));
         for (int i = 0; i < details.size(); i++) {
             for (Field field : details.get(i)) {
-                if (!seen.details.get(i).contains(field)) {
+                if (field != Field.CARRIED && !seen.details.get(i).contains(field)) {
                     answered.add(i + 1 + " " + field.id());
                 }
             }
@@ -139,6 +160,14 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         }
         if (topic.field() == Field.ELSE) {
             return allTaken();
+        }
+        if (topic.field() == Field.CHANGED) {
+            Set<Field> more = EnumSet.copyOf(known);
+            more.remove(Field.CARRIED);
+            return new State(answer instanceof Answer.Changed changed ? changed(changed.settings()) : run, more, details);
+        }
+        if (topic.field() == Field.CAME) {
+            return came(topic.complaint(), answer instanceof Answer.Said said ? (Came) said.groups().get(0).get(0) : null);
         }
         if (topic.field().ofComplaint()) {
             return withDetail(topic, answer);
@@ -276,6 +305,39 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         return new State(run, more, List.copyOf(told));
     }
 
+    private Case changed(Earlier.Changed changed) {
+        Driven driven = run.driven();
+        Case set = changed.made().isEmpty() ? run : run.withSetup(changed.settings());
+        return set.withDriven(new Driven(driven.sheet(), changed.made(), driven.laps(), driven.verdict(), driven.judged()));
+    }
+
+    /** A complaint of the run before, with what became of it; null where nobody knows. */
+    private State came(int complaint, Came came) {
+        List<Report> reports = new ArrayList<>(run.reports());
+        List<Set<Field>> more = new ArrayList<>(details);
+        Set<Field> told = EnumSet.copyOf(more.get(complaint));
+        told.remove(Field.CARRIED);
+        more.set(complaint, told);
+        Report report = reports.get(complaint);
+        List<Tried> judged = new ArrayList<>(run.driven().judged());
+        if (came != null) {
+            Tried.On on = new Tried.On(Optional.of(report.symptom()), report.where(), report.phase(), report.speed());
+            run.driven().changed().forEach(made -> judged.add(new Tried(made.change(), made.moved(), came.outcome(), on,
+                    Tried.Trial.UNNOTED)));
+            reports.set(complaint, detailed(report, List.of(came.severity(report))));
+        }
+        Set<Field> all = EnumSet.copyOf(known);
+        if (came == Came.GONE) {
+            reports.remove(complaint);
+            more.remove(complaint);
+            if (reports.isEmpty()) {
+                // All is gone that there was: whether there is something new is not known yet.
+                all.remove(Field.DOING);
+            }
+        }
+        return new State(run.withReports(reports).withDriven(run.driven().withJudged(judged)), all, List.copyOf(more));
+    }
+
     private State decided(Topic topic, Doubt.Choice choice) {
         List<Set<Field>> more = new ArrayList<>(details);
         Set<Field> fields = EnumSet.of(Field.DOUBT);
@@ -288,10 +350,17 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             more.remove(topic.complaint());
             return new State(run.withReports(reports), known, List.copyOf(more));
         }
+        if (choice == Doubt.Choice.COMPLAINT && doubt.flatMap(Doubt::shown).isPresent()) {
+            List<Report> reports = new ArrayList<>(run.reports());
+            int shown = reports.indexOf(doubt.get().shown().get());
+            reports.remove(shown);
+            more.remove(shown);
+            return new State(run.withReports(reports), known, List.copyOf(more));
+        }
         if (choice == Doubt.Choice.COMPLAINT && doubt.isPresent()) {
             Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
             tyres.putAll(run.tyres());
-            tyres.keySet().removeIf(wheel -> wheel.axle() == doubt.get().axle());
+            tyres.keySet().removeIf(wheel -> Optional.of(wheel.axle()).equals(doubt.get().axle()));
             return new State(run.withTyres(tyres), known, List.copyOf(more));
         }
         return new State(run, known, List.copyOf(more));
@@ -326,6 +395,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         for (Word word : words) {
             detailed = detailed(detailed, word);
         }
+        detailed = report.corner().map(detailed::withCorner).orElse(detailed);
         return report.measured().map(detailed::withMeasured).orElse(detailed);
     }
 

@@ -1,6 +1,8 @@
 package camberwell.debrief;
 
 import camberwell.car.Car;
+import camberwell.problem.ProblemsException;
+import camberwell.report.Words;
 import camberwell.run.Report;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
@@ -16,6 +18,7 @@ import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -76,11 +79,29 @@ final class Understanding {
         if (plain.isPresent()) {
             return Understood.of(plain.get());
         }
+        if (field == Field.CHANGED && debrief.earlier().isPresent()) {
+            Optional<Answer> changed = changed(debrief.earlier().get(), typed);
+            if (changed.isPresent()) {
+                return Understood.of(changed.get());
+            }
+        }
         List<Word> numbered = Reply.numbered(typed, field == Field.TRACK ? List.of() : listed);
         if (!numbered.isEmpty()) {
             return Understood.of(checked(topic, Reply.grouped(numbered, field)));
         }
         return sentence(question, typed);
+    }
+
+    /** What was changed; empty where the line tells what the car did instead. */
+    private Optional<Answer> changed(Earlier earlier, String typed) throws Reply.NoAnswer {
+        try {
+            return Optional.of(new Answer.Changed(earlier.changed().apply(debrief.run(), typed)));
+        } catch (ProblemsException e) {
+            if (!listener.get().hear(typed).told().isEmpty()) {
+                return Optional.empty();
+            }
+            throw new Reply.NoAnswer(Words.sentence(e.problems().get(0).message()) + ".");
+        }
     }
 
     private Understood sentence(Question question, String typed) throws Reply.NoAnswer {
@@ -177,6 +198,9 @@ final class Understanding {
         if (topic.field() == Field.DOUBT) {
             return Optional.of(new Answer.Chosen(choice(small)));
         }
+        if (topic.field() == Field.CAME && Came.said(typed).isPresent()) {
+            return Optional.of(Answer.Said.of(Came.said(typed).get()));
+        }
         if (Reply.no(typed)) {
             return Optional.of(no(topic));
         }
@@ -188,10 +212,10 @@ final class Understanding {
 
     private static Doubt.Choice choice(String typed) throws Reply.NoAnswer {
         return switch (typed) {
-            case "1", "figures", "figure", "treads", "readings", "temperatures" -> Doubt.Choice.FIGURES;
-            case "2", "complaint", "driver" -> Doubt.Choice.COMPLAINT;
+            case "1", "figures", "figure", "treads", "readings", "temperatures", "log", "the log", "logger", "data" -> Doubt.Choice.FIGURES;
+            case "2", "complaint", "driver", "the driver", "me" -> Doubt.Choice.COMPLAINT;
             case "3", "both", "unknown", "all" -> Doubt.Choice.BOTH;
-            default -> throw new Reply.NoAnswer("Type figures, complaint or both.");
+            default -> throw new Reply.NoAnswer("Type 1, 2 or both.");
         };
     }
 
@@ -204,6 +228,7 @@ final class Understanding {
             case OCCURRENCE -> Answer.Said.of(Occurrence.SOME_LAPS);
             case SURFACE -> Answer.Said.of(Surface.DRY);
             case LOOK, ELSE -> new Answer.Nothing();
+            case CHANGED -> new Answer.Changed(new Earlier.Changed(Map.of(), List.of()));
             default -> new Answer.Unknown();
         };
     }

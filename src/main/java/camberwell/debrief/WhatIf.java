@@ -11,6 +11,7 @@ import camberwell.run.Case;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * The engine held open. A case goes in and its advice comes out; the next case costs only what differs from the one
@@ -20,16 +21,22 @@ final class WhatIf implements AutoCloseable {
 
     private final Advisor advisor;
     private final Consultation consultation;
+    private final UnaryOperator<Case> informed;
     private Set<Premise> inside = Set.of();
 
-    /** @param consultation an empty one, which this closes */
-    WhatIf(Advisor advisor, Consultation consultation) {
+    /**
+     * @param consultation an empty one, which this closes
+     * @param informed a case with what is known from earlier runs
+     */
+    WhatIf(Advisor advisor, Consultation consultation, UnaryOperator<Case> informed) {
         this.advisor = advisor;
         this.consultation = consultation;
+        this.informed = informed;
     }
 
-    /** The advice on {@code run}, the same as {@link Advisor#advise} gives. */
-    Advice advise(Case run) {
+    /** The advice on {@code told}, the same as {@link Advisor#advise} gives. */
+    Advice advise(Case told) {
+        Case run = informed.apply(told);
         TyreReadings tyres = TyreReader.read(run);
         Set<Premise> wanted = new LinkedHashSet<>(Facts.of(run, tyres, advisor.weights()));
         Set<Premise> gone = new HashSet<>(inside);

@@ -1,11 +1,10 @@
 package camberwell.engine;
 
+import camberwell.files.WholeFiles;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
@@ -93,18 +92,7 @@ final class RuleCache {
     void keep(CompiledRules compiled) {
         try {
             createFolder();
-            Path draft = Files.createTempFile(folder, "draft", ".tmp");
-            try {
-                Files.write(draft, CompiledRulesFile.write(compiled));
-                Path file = folder.resolve(compiled.key() + ENDING);
-                try {
-                    Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
-                } catch (AtomicMoveNotSupportedException e) {
-                    Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
-                }
-            } finally {
-                Files.deleteIfExists(draft);
-            }
+            WholeFiles.writePrivately(folder.resolve(compiled.key() + ENDING), CompiledRulesFile.write(compiled));
             prune();
         } catch (IOException | SecurityException | UnsupportedOperationException e) {
             // Without a cache the next start is slower, no more.

@@ -1,5 +1,6 @@
 package camberwell.history;
 
+import camberwell.files.WholeFiles;
 import camberwell.input.CaseReader;
 import camberwell.input.CaseWriter;
 import camberwell.problem.Problem;
@@ -35,7 +36,6 @@ public final class Book {
     private static final String LOCK = ".lock";
     private static final String ENDING = ".yaml";
     private static final int LEAST_DIGITS = 4;
-    private static final int LONGEST_PROCESS = 18;
 
     private final Path folder;
     private final CaseReader reader = new CaseReader();
@@ -223,31 +223,11 @@ public final class Book {
         synchronized (Book.class) {
             try (FileChannel channel = FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE,
                     StandardOpenOption.WRITE); FileLock lock = channel.lock()) {
-                sweep();
+                WholeFiles.sweep(folder);
                 return work.get();
             } catch (IOException e) {
-                throw new ProblemsException(Problem.of(folder.toString(), "cannot be written to: " + e.getMessage(),
-                        Optional.empty()));
+                throw new ProblemsException(Problem.unwritable(folder.toString(), e));
             }
         }
-    }
-
-    private void sweep() throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : (Iterable<Path>) files::iterator) {
-                if (abandoned(file.getFileName().toString())) {
-                    Files.deleteIfExists(file);
-                }
-            }
-        }
-    }
-
-    /** A draft is named after its file and the process that writes it: {@code .0007-corvane-coupe.yaml.4711}. */
-    private static boolean abandoned(String name) {
-        int ending = name.lastIndexOf(ENDING + ".");
-        String process = ending < 0 ? "" : name.substring(ending + ENDING.length() + 1);
-        return name.startsWith(".") && !process.isEmpty() && process.length() <= LONGEST_PROCESS
-                && process.chars().allMatch(it -> it >= '0' && it <= '9')
-                && ProcessHandle.of(Long.parseLong(process)).filter(ProcessHandle::isAlive).isEmpty();
     }
 }

@@ -131,9 +131,13 @@ public record History(List<Case> runs) {
     public Case inform(Case now) {
         List<Tried> tried = new ArrayList<>(tried(now));
         tried.addAll(now.tried());
-        Case informed = now.withTried(tried);
+        return now.withTried(tried).withEarlier(earlier(now));
+    }
+
+    /** Earlier runs with tread temperatures: those that the case names, or else the last ones of the book. */
+    List<Case> earlier(Case now) {
         if (!now.earlier().isEmpty()) {
-            return informed;
+            return now.earlier();
         }
         List<Case> earlier = new ArrayList<>();
         for (int i = runs.size() - 1; i >= 0 && earlier.size() < EARLIER; i--) {
@@ -143,6 +147,6 @@ public record History(List<Case> runs) {
                 earlier.add(0, run);
             }
         }
-        return informed.withEarlier(earlier);
+        return earlier;
     }
 }

@@ -1,13 +1,12 @@
 package camberwell.pack;
 
+import camberwell.files.WholeFiles;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -168,18 +167,9 @@ public final class Shelf {
         }
     }
 
-    /** Whole or not at all. */
     private void write(Path file, byte[] bytes) throws IOException {
         Files.createDirectories(folder);
-        Path draft = Files.createTempFile(folder, ".draft-", "");
-        try {
-            Files.write(draft, bytes);
-            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(draft);
-        }
+        WholeFiles.write(file, bytes);
     }
 
     private ProblemsException cannot(String file, String what) {

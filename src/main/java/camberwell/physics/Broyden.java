@@ -8,7 +8,7 @@ package camberwell.physics;
 final class Broyden {
 
     private static final int SIZE = 3;
-    private static final double LONGEST_STEP = 0.2;
+    static final double LONGEST_STEP = 0.2;
 
     /** The step to take, set by {@link #step(double, double, double)}. */
     final double[] step = new double[SIZE];

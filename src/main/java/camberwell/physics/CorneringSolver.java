@@ -47,6 +47,8 @@ final class CorneringSolver {
             new BracketingNthOrderBrentSolver(1e-14, 1e-13, 1e-7, 5);
 
     private final Broyden coupling = new Broyden();
+    private final Newton newton = new Newton();
+    private final double[] off = new double[3];
     private final double[] load = new double[4];
     private final double[] lean = new double[4];
     private final double[] longitudinalForce = new double[4];
@@ -62,6 +64,8 @@ final class CorneringSolver {
     private double sideslip;
     private double pull;
     private double frontMoment;
+    private double forceScale;
+    private double momentScale;
     private boolean placed;
     private boolean folded;
     private boolean brakesShort;
@@ -146,39 +150,24 @@ final class CorneringSolver {
 
     /**
      * Broyden's method on the couplings, started as a plain fixed-point iteration (which the couplings outgrow where
-     * an axle's force is nearly flat). Each is scaled to about one.
+     * an axle's force is nearly flat); Newton's where that does not settle, as happens within a few percent of a fold.
      */
     private Reason iterate() {
-        double forceScale = car.mass() * VehicleModel.GRAVITY;
-        double momentScale = forceScale * car.wheelbase();
+        forceScale = car.mass() * VehicleModel.GRAVITY;
+        momentScale = forceScale * car.wheelbase();
         coupling.restart();
         for (int round = 0; round < ROUNDS; round++) {
-            shapeTyres();
-            shareLongitudinalForce();
-            double yawRate = lateral / speed;
-
-            // Each axle's own yaw moment is part of what it delivers, see AxleForce; the other's is owed to it.
-            rearForce.prepare(yawRate);
-            double rearSlip = rearForce.slipFor((car.mass() * lateral * car.cgToFront() + frontMoment)
-                    / car.wheelbase());
-            // Exact inverse of slip = -atan((v sin(sideslip) - r b) / (v cos(sideslip))).
-            sideslip = Math.asin(yawRate * car.cgToRear() * Math.cos(rearSlip) / speed) - rearSlip;
-
-            frontForce.prepare(yawRate);
-            double frontSlip = frontForce.slipFor((car.mass() * lateral * car.cgToRear() - rearForce.yawMoment())
-                    / car.wheelbase());
-
-            double steerOff = frontSlip + frontForce.direction - steer;
-            double pullOff = (car.mass() * longitudinal + frontForce.drag() + rearForce.drag() - pull) / forceScale;
-            double momentOff = (frontForce.yawMoment() - frontMoment) / momentScale;
-            if (Math.max(Math.abs(steerOff), Math.max(Math.abs(pullOff), Math.abs(momentOff))) < TOLERANCE) {
-                steer += steerOff;
+            follow();
+            if (largest(off) < TOLERANCE) {
+                steer += off[0];
                 return verdict();
             }
-            coupling.step(steerOff, pullOff, momentOff);
-            steer += coupling.step[0];
-            pull += coupling.step[1] * forceScale;
-            frontMoment += coupling.step[2] * momentScale;
+            coupling.step(off[0], off[1], off[2]);
+            move(coupling.step, 1.0);
+        }
+        follow();
+        if (newton.settle()) {
+            return verdict();
         }
         // Within a hair of the limit each axle could still deliver, but not together with what that asks of the other
         // forces: the solution has a fold there, and the iteration nothing to settle on.
@@ -188,6 +177,39 @@ final class CorneringSolver {
             verdict = use() < FOLDS_FROM ? Reason.NOT_SETTLED : busier();
         }
         return verdict;
+    }
+
+    /** Goes round the couplings once: {@code off} is how far each of the three is from what follows from it. */
+    private void follow() {
+        shapeTyres();
+        shareLongitudinalForce();
+        double yawRate = lateral / speed;
+
+        // Each axle's own yaw moment is part of what it delivers, see AxleForce; the other's is owed to it.
+        rearForce.prepare(yawRate);
+        double rearSlip = rearForce.slipFor((car.mass() * lateral * car.cgToFront() + frontMoment)
+                / car.wheelbase());
+        // Exact inverse of slip = -atan((v sin(sideslip) - r b) / (v cos(sideslip))).
+        sideslip = Math.asin(yawRate * car.cgToRear() * Math.cos(rearSlip) / speed) - rearSlip;
+
+        frontForce.prepare(yawRate);
+        double frontSlip = frontForce.slipFor((car.mass() * lateral * car.cgToRear() - rearForce.yawMoment())
+                / car.wheelbase());
+
+        off[0] = frontSlip + frontForce.direction - steer;
+        off[1] = (car.mass() * longitudinal + frontForce.drag() + rearForce.drag() - pull) / forceScale;
+        off[2] = (frontForce.yawMoment() - frontMoment) / momentScale;
+    }
+
+    /** Moves steer, pull and front moment by a part of a step, each scaled to about one. */
+    private void move(double[] step, double part) {
+        steer += part * step[0];
+        pull += part * step[1] * forceScale;
+        frontMoment += part * step[2] * momentScale;
+    }
+
+    private static double largest(double[] of) {
+        return Math.max(Math.abs(of[0]), Math.max(Math.abs(of[1]), Math.abs(of[2])));
     }
 
     private Reason verdict() {
@@ -405,6 +427,75 @@ final class CorneringSolver {
                         sign * value[REAR_RIGHT])
                 : new Wheels(sign * value[FRONT_RIGHT], sign * value[FRONT_LEFT], sign * value[REAR_RIGHT],
                         sign * value[REAR_LEFT]);
+    }
+
+    /** Newton's method on the couplings, its slopes by differences and its steps halved until they help. */
+    private final class Newton {
+
+        private static final int STEPS = 15;
+        private static final int HALVINGS = 5;
+        private static final double DIFFERENCE = 1e-6;
+
+        private final double[][] slope = new double[3][3];
+        private final double[] here = new double[3];
+        private final double[] step = new double[3];
+
+        /** Settles from where the car stands; false if it does not, with the car left near where it would. */
+        boolean settle() {
+            for (int i = 0; i < STEPS; i++) {
+                if (largest(off) < TOLERANCE) {
+                    steer += off[0];
+                    return true;
+                }
+                System.arraycopy(off, 0, here, 0, 3);
+                if (!findStep() || !follows()) {
+                    return false;
+                }
+            }
+            return false;
+        }
+
+        private boolean findStep() {
+            for (int j = 0; j < 3; j++) {
+                for (int k = 0; k < 3; k++) {
+                    step[k] = k == j ? DIFFERENCE : 0.0;
+                }
+                move(step, 1.0);
+                follow();
+                for (int k = 0; k < 3; k++) {
+                    slope[k][j] = (off[k] - here[k]) / DIFFERENCE;
+                }
+                move(step, -1.0);
+            }
+            double[] a = slope[0];
+            double[] b = slope[1];
+            double[] c = slope[2];
+            double volume = determinant(a[0], b[0], c[0], a[1], b[1], c[1], a[2], b[2], c[2]);
+            step[0] = -determinant(here[0], here[1], here[2], a[1], b[1], c[1], a[2], b[2], c[2]) / volume;
+            step[1] = -determinant(a[0], b[0], c[0], here[0], here[1], here[2], a[2], b[2], c[2]) / volume;
+            step[2] = -determinant(a[0], b[0], c[0], a[1], b[1], c[1], here[0], here[1], here[2]) / volume;
+            return Double.isFinite(largest(step));
+        }
+
+        private boolean follows() {
+            double part = Math.min(1.0, Broyden.LONGEST_STEP / largest(step));
+            for (int i = 0; i < HALVINGS; i++) {
+                move(step, part);
+                follow();
+                if (largest(off) < largest(here)) {
+                    return true;
+                }
+                move(step, -part);
+                part /= 2.0;
+            }
+            follow();
+            return false;
+        }
+
+        private static double determinant(double a, double b, double c, double d, double e, double f, double g,
+                double h, double i) {
+            return a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
+        }
     }
 
     /**

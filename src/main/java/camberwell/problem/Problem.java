@@ -1,5 +1,9 @@
 package camberwell.problem;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -34,6 +38,14 @@ public record Problem(String file, int line, int column, String message, Optiona
     /** A problem at a place, without its line at hand, with what was most likely meant. */
     public static Problem error(String file, int line, int column, String message, Optional<String> suggestion) {
         return new Problem(file, line, column, message, suggestion, false, "");
+    }
+
+    /** A file that cannot be written, with the operating system's reason. */
+    public static Problem unwritable(String file, IOException e) {
+        String reason = e instanceof NoSuchFileException ? "its folder is gone"
+                : e instanceof AccessDeniedException ? "this user may not write there"
+                : e instanceof FileSystemException of && of.getReason() != null ? of.getReason() : e.getMessage();
+        return of(file, "cannot be written: " + reason, Optional.empty());
     }
 
     /** {@code FILE:LINE:COLUMN: what is wrong; did you mean "x"?} */

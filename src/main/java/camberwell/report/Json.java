@@ -19,7 +19,7 @@ final class Json {
     static void number(JsonGenerator json, String key, double number) throws IOException {
         json.writeFieldName(key);
         BigDecimal tidy = BigDecimal.valueOf(number).setScale(DIGITS, RoundingMode.HALF_UP).stripTrailingZeros();
-        json.writeRawValue(tidy.signum() == 0 ? "0" : tidy.toPlainString());
+        json.writeNumber(tidy.signum() == 0 ? "0" : tidy.toPlainString());
     }
 
     /** A quantity as an object of its value and its unit, or null. */

@@ -103,9 +103,12 @@ public final class PlanText {
         json.put("seen", plan.seen().map(RunsJson::number).orElse(null));
         json.put("stop", plan.stop().orElse(null));
         json.put("runs", plan.steps().stream().map(this::json).toList());
-        json.put("left", plan.left().stream().map(left -> Map.of("change", left.change().id(), "reason", left.reason()))
-                .toList());
+        json.put("left", plan.left().stream().map(left -> new Left(left.change().id(), left.reason())).toList());
         return json;
+    }
+
+    /** A change that is not in the plan, and why. */
+    record Left(String change, String reason) {
     }
 
     private Map<String, Object> json(Plan.Step step) {

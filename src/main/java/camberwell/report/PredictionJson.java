@@ -80,6 +80,6 @@ final class PredictionJson {
     static void number(JsonGenerator json, String key, double value, int decimals) throws IOException {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         json.writeFieldName(key);
-        json.writeRawValue(rounded.signum() == 0 ? "0" : rounded.toPlainString());
+        json.writeNumber(rounded.signum() == 0 ? "0" : rounded.toPlainString());
     }
 }

@@ -37,6 +37,11 @@ public record Driven(Sheet sheet, List<Made> changed, List<Lap> laps, Optional<O
         public static final Sheet UNKNOWN = new Sheet(Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), false);
 
+        /** The same run, begun then where nothing is known of that. */
+        public Sheet begun(LocalDateTime then) {
+            return new Sheet(number, date.or(() -> Optional.of(then)), driver, track, tyreSet, rebuilt);
+        }
+
         /** The same run under another number. */
         public Sheet numbered(int other) {
             return new Sheet(Optional.of(other), date, driver, track, tyreSet, rebuilt);

@@ -15,7 +15,7 @@ import java.util.Optional;
 record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
 
     private static final List<Meaning.Sign> JOINS =
-            List.of(Meaning.Sign.BUT, Meaning.Sign.THEN, Meaning.Sign.OR, Meaning.Sign.AND);
+            List.of(Meaning.Sign.EXCEPT, Meaning.Sign.BUT, Meaning.Sign.THEN, Meaning.Sign.OR, Meaning.Sign.AND);
 
     /** The clauses of a sentence; those that mean nothing are left out. */
     static List<Clause> of(Sayings sayings, List<Token> sentence) {
@@ -64,6 +64,18 @@ record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
                 into.add(new Atom(at, at + 1, 1, List.of(), List.of()));
             }
         }
+    }
+
+    /** What follows the last mention of somebody or something else, where a thing is named there; or else all of it. */
+    Clause afterOthers() {
+        for (int i = atoms.size() - 1; i >= 0; i--) {
+            if (atoms.get(i).is(Meaning.Sign.OTHERS)) {
+                List<Atom> rest = atoms.subList(i + 1, atoms.size());
+                return rest.isEmpty() || rest.stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent()) ? this
+                        : new Clause(join, rest.get(0).from(), to, List.copyOf(rest));
+            }
+        }
+        return this;
     }
 
     /** Whether a complaint may begin in it. */

@@ -79,7 +79,7 @@ final class Cover {
         }
         Sayings.Node next = node.next.get(sentence.get(at).stem());
         if (next != null) {
-            if (!next.meanings.isEmpty()) {
+            if (!next.meanings.isEmpty() && (within.isEmpty() || !onlyNarrows(next.meanings))) {
                 into.add(new Atom(from, at + 1, words + 1, next.meanings, within));
             }
             walk(next, from, at + 1, words + 1, skipped, within, into);
@@ -95,6 +95,11 @@ final class Cover {
                 walk(node, from, adverb.to(), words, skipped, List.copyOf(more), into);
             }
         }
+    }
+
+    /** Where and when is said in one breath: "gets really heavy in fast bends" has no "getting in" in it. */
+    private static boolean onlyNarrows(List<Meaning> meanings) {
+        return meanings.stream().allMatch(Meaning.Circumstance.class::isInstance);
     }
 
     private static int weight(Atom atom) {

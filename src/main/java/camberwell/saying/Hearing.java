@@ -22,6 +22,12 @@ import java.util.Set;
  */
 final class Hearing {
 
+    private static final Set<String> ASKED_FOR = Set.of("what", "which", "who", "where");
+    private static final Set<String> ASKING = Set.of("will", "would", "could", "can", "should", "do", "does", "did", "is", "are",
+            "was", "were", "am", "has", "have", "may", "might", "shall");
+    /** What a set-up part may stand after, and something else follow: "since we softened the front bar it pushes". */
+    private static final Set<String> AFTER = Set.of("after", "since", "with", "once", "without", "now", "becaus");
+
     private final Sayings sayings;
     private final List<Telling> told = new ArrayList<>();
     private final Set<Surface> surfaces = new LinkedHashSet<>();
@@ -77,11 +83,19 @@ final class Hearing {
         if (surfaces.size() > 1) {
             notUnderstood.add(String.join(" and ", surfaces.stream().map(Surface::id).toList()));
         }
-        boolean allFine = fine && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty();
-        return new Heard(said, complaints, surface, allFine, allFine ? List.of() : loose, unclear, notUnderstood);
+        boolean allFine = fine && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty() && loose.isEmpty();
+        return new Heard(said, complaints, surface, allFine, loose, unclear, notUnderstood);
     }
 
-    private void sentence(List<Token> tokens) {
+    private void sentence(List<Token> whole) {
+        boolean asked = whole.get(whole.size() - 1).asked();
+        List<Token> tokens = asked ? whole.subList(0, whole.size() - 1) : whole;
+        if (asked && (ASKED_FOR.contains(tokens.get(0).stem()) || ASKING.contains(tokens.get(0).stem())
+                && (tokens.size() < 2 || !tokens.get(1).stem().equals("not")))) {
+            // "Will it push with more wing?" tells of nothing.
+            notUnderstood.add(typed(tokens, 0, tokens.size()));
+            return;
+        }
         sentenceStart = told.size();
         lead.clear();
         leadNot.clear();
@@ -104,8 +118,15 @@ final class Hearing {
         }
     }
 
-    private void clause(Clause clause, List<Token> tokens, boolean more, boolean next) {
-        boolean carried = spoiled && clause.join() != Meaning.Sign.BUT
+    private void clause(Clause said, List<Token> tokens, boolean more, boolean next) {
+        Clause clause = said.has(Meaning.Sign.OTHERS) && AFTER.contains(tokens.get(said.from()).stem())
+                ? said.afterOthers() : said;
+        if (clause.from() > said.from()) {
+            notUnderstood.add(typed(tokens, said.from(), clause.from()));
+        }
+        boolean likened = told.size() > sentenceStart && clause.join() == Meaning.Sign.PLAIN
+                && tokens.get(clause.from()).stem().equals("like");
+        boolean carried = likened || spoiled && clause.join() != Meaning.Sign.BUT && !clause.has(Meaning.Sign.NOW)
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
         // "I locked up and went straight on": what is not clear carries over to what came of it.
         carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
@@ -117,35 +138,64 @@ final class Hearing {
             return;
         }
         Reading reading = Reading.of(sayings, clause, tokens, lastThing, leadPhase(), lastPhase(clause));
-        if (reading.weak()) {
+        if (reading.weak() || reading.says(Meaning.Sign.BETTER) && reading.heads().isEmpty() || reading.breaksOff()) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
         } else {
             name(reading, clause, tokens);
+        }
+        if (reading.heads().isEmpty() && (reading.says(Meaning.Sign.BETTER) || reading.breaksOff())) {
+            return;
         }
         unclearBefore = !reading.unclear().isEmpty() && reading.heads().isEmpty();
         surfaces.addAll(reading.surfaces());
         fine |= reading.fine();
         if (clause.has(Meaning.Sign.NOW) && !reading.heads().isEmpty() && clause.join() != Meaning.Sign.AND) {
             // "It was tight, now it is loose": what was before is over.
-            while (told.size() > sentenceStart) {
-                notUnderstood.add("before: " + told.remove(told.size() - 1).told().text());
-            }
+            withdraw();
         }
         if (!reading.deniedOf().isEmpty()) {
             lastDenied = reading.deniedOf();
         }
         if (!reading.heads().isEmpty()) {
             tell(reading, clause);
+        } else if (reading.over() && told.size() > sentenceStart) {
+            // "There was some push, but I dialled it out": it is over.
+            withdraw();
+        } else if (clause.join() == Meaning.Sign.EXCEPT && !reading.words().isEmpty()) {
+            if (told.isEmpty()) {
+                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            }
+            exclude(reading.words(), true);
+        } else if (reading.fine() && reading.until()) {
+            // "Fine until lap ten": from there on it is not.
+            if (more) {
+                lead.addAll(reading.words());
+                leadUsed = false;
+            } else {
+                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            }
         } else if (reading.fine() || reading.denied()) {
             List<Word> where = new ArrayList<>(reading.words());
             where.removeIf(word -> word instanceof Severity || word instanceof Occurrence);
             exclude(where, clause.join() != Meaning.Sign.PLAIN || told.size() > sentenceStart);
-        } else {
+        } else if (reading.sudden() && told.size() > sentenceStart) {
+            details++;
+            told.subList(lastHead, told.size()).replaceAll(Telling::sudden);
+        } else if (more && told.size() == sentenceStart || !reading.aboutSomethingElse()) {
             detail(reading, clause, tokens, more, next);
+        } else if (reading.unclear().isEmpty() && reading.unknown().isEmpty()) {
+            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
         }
         if (reading.thing() != null) {
             lastThing = reading.thing();
         }
+    }
+
+    private void withdraw() {
+        while (told.size() > sentenceStart) {
+            notUnderstood.add("before: " + told.remove(told.size() - 1).told().text());
+        }
+        lastHead = told.size();
     }
 
     private void name(Reading reading, Clause clause, List<Token> tokens) {
@@ -190,7 +240,7 @@ final class Hearing {
             lead.removeIf(Since.class::isInstance);
         }
         for (Reading.Head head : reading.heads()) {
-            List<Phase> phases = Phases.meant(head.phases());
+            List<Phase> phases = head.phases();
             for (Meaning.Complaint complaint : head.complaints()) {
                 Telling telling = new Telling(complaint.symptom());
                 head.words().forEach(telling::put);
@@ -268,9 +318,12 @@ final class Hearing {
             }
         }
         if (words.isEmpty()) {
+            if (reading.thing() != null && here) {
+                placed(reading.thing(), clause, tokens);
+            }
             return;
         }
-        if (!here && !more && !lastDenied.isEmpty()) {
+        if (!here && !more && !lastDenied.isEmpty() && words.stream().anyMatch(word -> !(word instanceof CornerSpeed))) {
             // "No understeer on entry, but on exit": there it is.
             lastHead = told.size();
             for (Meaning.Complaint complaint : lastDenied) {
@@ -316,6 +369,18 @@ final class Hearing {
                 (clause.join() == Meaning.Sign.PLAIN ? all : last).forEach(it -> it.add(word));
             } else {
                 last.forEach(it -> it.add(word));
+            }
+        }
+    }
+
+    /** "Graining, mostly the front left": where the complaint before it is. */
+    private void placed(Meaning.Thing thing, Clause clause, List<Token> tokens) {
+        for (Telling telling : told.subList(Math.min(lastHead, told.size() - 1), told.size())) {
+            if (telling.at(thing)) {
+                details++;
+            } else {
+                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+                return;
             }
         }
     }

@@ -27,10 +27,26 @@ sealed interface Meaning {
     /**
      * Where, when, how bad or how often.
      *
-     * @param act whether it is something that the driver does
-     * @param close whether it counts only straight before what it raises
+     * @param role what it is to the words round it
      */
-    record Circumstance(List<Word> words, boolean act, boolean close) implements Meaning {
+    record Circumstance(List<Word> words, Role role) implements Meaning {
+
+        /** Whether it is something that the driver does. */
+        boolean act() {
+            return role == Role.ACT;
+        }
+    }
+
+    /** What a circumstance is to the words round it. */
+    enum Role {
+        /** Says so by itself. */
+        PLACE,
+        /** Something that the driver does just then. */
+        ACT,
+        /** Counts only straight before what it raises: "really". */
+        RAISES,
+        /** Counts only before a kind of corner: "out of" a hairpin. */
+        TOWARDS
     }
 
     /** A word that changes how the rest is taken. */
@@ -52,8 +68,12 @@ sealed interface Meaning {
         OTHERS,
         /** Says nothing by itself. */
         PLAIN,
+        /** Not as bad as it was, which tells of no complaint. */
+        BETTER,
         AND,
         BUT,
+        /** But not there. */
+        EXCEPT,
         THEN,
         OR
     }

@@ -1,6 +1,7 @@
 package camberwell.saying;
 
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
@@ -25,10 +26,12 @@ final class Reading {
             "floor", "splitter");
     private static final Set<String> ARTICLES = Set.of("the", "a", "an", "my", "our", "his", "your");
 
+    private static final Set<String> REASONS = Set.of("becaus", "because", "or", "without", "else", "otherwis");
+
     /**
      * One complaint of the clause.
      *
-     * @param phases where it was said to be, in the order of the words
+     * @param phases where it is, in the order of the words
      * @param words how else it is narrowed
      * @param notIn where it is expressly not
      */
@@ -38,6 +41,8 @@ final class Reading {
     private final Sayings sayings;
     private final List<Token> tokens;
     private final List<Atom> atoms;
+    private final int from;
+    private final int to;
     private final Set<Atom> negated = new HashSet<>();
     private final Meaning.Thing lastThing;
     private final Optional<Phase> leadPhase;
@@ -54,17 +59,36 @@ final class Reading {
     private boolean denied;
     private boolean act;
     private boolean weak;
+    private boolean stretch;
     private final List<Meaning.Complaint> deniedOf = new ArrayList<>();
 
     private Reading(Sayings sayings, Clause clause, List<Token> tokens, Meaning.Thing lastThing,
             Optional<Phase> leadPhase, Optional<Phase> lastPhase) {
         this.sayings = sayings;
         this.tokens = tokens;
-        this.atoms = clause.atoms().stream().takeWhile(atom -> !atom.is(Meaning.Sign.THAN))
-                .filter(atom -> !atom.meanings().equals(List.of(Meaning.Sign.PLAIN))).toList();
+        this.atoms = compared(clause.atoms());
+        this.from = clause.from();
+        this.to = clause.to();
         this.lastThing = lastThing;
         this.leadPhase = leadPhase;
         this.lastPhase = lastPhase;
+    }
+
+    /** Without what says nothing, and without what something is only compared with: "hotter than the edges, on the rears". */
+    private static List<Atom> compared(List<Atom> all) {
+        List<Atom> rest = new ArrayList<>();
+        boolean than = false;
+        for (Atom atom : all) {
+            if (atom.is(Meaning.Sign.THAN)) {
+                than = true;
+            } else if (!atom.meanings().equals(List.of(Meaning.Sign.PLAIN))) {
+                if (!than) {
+                    rest.add(atom);
+                }
+                than = false;
+            }
+        }
+        return List.copyOf(rest);
     }
 
     static Reading of(Sayings sayings, Clause clause, List<Token> tokens, Meaning.Thing lastThing,
@@ -127,6 +151,56 @@ final class Reading {
     /** Whether it tells what the driver does. */
     boolean act() {
         return act;
+    }
+
+    /**
+     * Whether something is said here that is not understood, so that where and when it is belong to that and to nothing
+     * else: "then on power I get a wobbulation", "the back goes on power".
+     */
+    boolean aboutSomethingElse() {
+        if (!heads.isEmpty() || fine || denied) {
+            return false;
+        }
+        boolean driver = names("driver");
+        return !unclear.isEmpty() || !unknown.isEmpty() && (driver || thing != null || names("car"))
+                || thing != null && act && !driver;
+    }
+
+    private boolean names(String thing) {
+        return atoms.stream().anyMatch(atom -> atom.as(Meaning.Thing.class).filter(it -> it.name().equals(thing)).isPresent());
+    }
+
+    /** Whether something of the clause, that is not denied, has that sign. */
+    boolean says(Meaning.Sign sign) {
+        return atoms.stream().anyMatch(atom -> atom.is(sign) && !negated.contains(atom));
+    }
+
+    /** Whether what it says holds only up to something. */
+    boolean until() {
+        return tokens.subList(from, to).stream().anyMatch(token -> token.stem().equals("until") || token.stem().equals("till"));
+    }
+
+    /** Whether it says that what was there before is over: "now it is neutral", "but I cured it". */
+    boolean over() {
+        return heads.isEmpty() && words.isEmpty() && notIn.isEmpty()
+                && (says(Meaning.Sign.GONE) || fine && says(Meaning.Sign.NOW));
+    }
+
+    /**
+     * Whether it stops before it says anything of an end of the car: "the rear is not", or only how bad it is, "rear bad".
+     */
+    boolean breaksOff() {
+        if (!heads.isEmpty() || fine || denied || !unclear.isEmpty() || atoms.isEmpty()) {
+            return false;
+        }
+        boolean not = atoms.get(atoms.size() - 1).is(Meaning.Sign.NOT);
+        boolean onlyBad = !words.isEmpty() && words.stream().allMatch(Severity.class::isInstance);
+        return thing != null && (not || onlyBad);
+    }
+
+    /** Whether it says that something happens at once. */
+    boolean sudden() {
+        return suddenly();
     }
 
     /** Whether it says of something that it does what nobody can make anything of. */
@@ -204,8 +278,10 @@ final class Reading {
     /** "Light" and the like say how bad it is where the complaint itself follows. */
     private boolean degreeHere(int i) {
         Atom atom = atoms.get(i);
-        return atom.as(Meaning.Circumstance.class).filter(it -> it.words().get(0) instanceof Severity).isPresent()
-                && i + 1 < atoms.size() && atoms.get(i + 1).as(Meaning.Complaint.class).isPresent();
+        Optional<Meaning.Circumstance> degree = atom.as(Meaning.Circumstance.class)
+                .filter(it -> it.words().get(0) instanceof Severity);
+        return degree.isPresent() && i + 1 < atoms.size() && (atoms.get(i + 1).as(Meaning.Complaint.class).isPresent()
+                || degree.get().role() == Meaning.Role.RAISES && atoms.get(i + 1).head());
     }
 
     private void head(int i, List<Integer> starts, List<List<Meaning.Complaint>> meant) {
@@ -214,6 +290,10 @@ final class Reading {
         if (complaints.isPresent() && i + 1 < atoms.size() && atoms.get(i + 1).is(Meaning.Sign.GONE)
                 && !negated.contains(atoms.get(i + 1))) {
             negated.add(atom);
+        }
+        if (complaints.isEmpty() && doneToAnEnd(i)) {
+            unclear.add(atom);
+            return;
         }
         if (complaints.isPresent() && objectIsUnknown(atom)) {
             unclear.add(atom);
@@ -288,7 +368,12 @@ final class Reading {
         }
         boolean vague = subject == null || subject.name().equals("car") || subject.name().equals("driver");
         if (vague) {
-            after(i).ifPresent(may::add);
+            Optional<Meaning.Thing> object = after(i);
+            if (object.isPresent() && !object.get().place().isEmpty() && complaints(atom, object.get(), phase).isEmpty()) {
+                // "It pushes the rear out": what is done to an end of the car is not said of the whole.
+                return Optional.empty();
+            }
+            object.ifPresent(may::add);
         }
         if (subject != null) {
             may.add(subject);
@@ -334,6 +419,14 @@ final class Reading {
         return Optional.empty();
     }
 
+    /** "It pushes the front tyres too hot": what is done to them is told by what follows. */
+    private boolean doneToAnEnd(int i) {
+        Atom atom = atoms.get(i);
+        return atom.to() < tokens.size() && ARTICLES.contains(tokens.get(atom.to()).stem()) && i + 2 < atoms.size()
+                && atoms.get(i + 1).as(Meaning.Thing.class).filter(it -> !it.place().isEmpty()).isPresent()
+                && atoms.get(i + 2).head() && !degreeHere(i + 2);
+    }
+
     /** Whether it is done to, or said of, something that nobody knows: "pushing the button", "the loose gravel". */
     private boolean objectIsUnknown(Atom atom) {
         boolean done = atom.to() < tokens.size() && ARTICLES.contains(tokens.get(atom.to()).stem());
@@ -361,12 +454,13 @@ final class Reading {
                 narrowing.add(Turn.BOTH);
             }
         }
+        List<Phase> meant = stretch ? phases.stream().distinct().toList() : Phases.meant(phases);
         Symptom symptom = complaints.get(0).symptom();
         boolean placed = complaints.get(0).words().stream().anyMatch(Place.class::isInstance);
         if (!placed) {
             place(from, to, symptom).ifPresent(narrowing::add);
         }
-        return new Head(complaints, phases, narrowing, not);
+        return new Head(complaints, meant, narrowing, not);
     }
 
     private Optional<Word> place(int from, int to, Symptom symptom) {
@@ -382,12 +476,27 @@ final class Reading {
         return Optional.empty();
     }
 
+    /** Whether the next thing that is said is a kind of corner. */
+    private boolean cornerFollows(int i) {
+        return i + 1 < atoms.size() && atoms.get(i + 1).as(Meaning.Circumstance.class)
+                .filter(it -> it.words().get(0) instanceof CornerSpeed || it.words().get(0) instanceof Turn).isPresent();
+    }
+
     private void collectPhases(List<Phase> phases) {
-        for (Atom atom : atoms) {
-            atom.as(Meaning.Circumstance.class).filter(it -> !negated.contains(atom)).stream()
+        for (int i = 0; i < atoms.size(); i++) {
+            Atom atom = atoms.get(i);
+            if (atom.as(Meaning.Circumstance.class).filter(it -> it.role() == Meaning.Role.TOWARDS).isPresent()
+                    && !cornerFollows(i)) {
+                continue;
+            }
+            atom.as(Meaning.Circumstance.class).filter(it -> !negated.contains(atom) || it.act() && reasonAfter(atom)).stream()
                     .flatMap(it -> it.words().stream()).filter(Phase.class::isInstance).map(Phase.class::cast)
                     .forEach(phases::add);
         }
+    }
+
+    private boolean reasonAfter(Atom atom) {
+        return tokens.subList(atom.to(), tokens.size()).stream().anyMatch(token -> REASONS.contains(token.stem()));
     }
 
     private void collect(int i, List<Word> into, List<Word> not) {
@@ -400,13 +509,25 @@ final class Reading {
         if (circumstance.isEmpty()) {
             return;
         }
-        if (circumstance.get().close() && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || degree(atoms.get(i + 1))))) {
+        if (circumstance.get().role() == Meaning.Role.TOWARDS && !cornerFollows(i)) {
+            return;
+        }
+        if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || degree(atoms.get(i + 1))))) {
+            return;
+        }
+        if (degree(atom) && i + 1 < atoms.size() && atoms.get(i + 1).from() == atom.to()
+                && atoms.get(i + 1).meanings().isEmpty()) {
+            // "Little balls": that is how much there is of what nobody knows.
             return;
         }
         List<Word> said = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
         if (!negated.contains(atom)) {
             into.addAll(said);
             act |= circumstance.get().act();
+            stretch |= said.stream().filter(Phase.class::isInstance).count() > 1;
+        } else if (!degree(atom) && circumstance.get().act() && reasonAfter(atom)) {
+            // "I cannot brake late because the rear is light": that is where it happens.
+            into.addAll(said);
         } else if (!degree(atom) && !circumstance.get().act()) {
             // "I cannot get on the power" says nothing of where the car does what.
             not.addAll(said);

@@ -24,6 +24,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.StringTokenizer;
 
 /** The phrases that are known, from {@code knowledge-notes/sayings.yaml} and from packs. */
 public final class Sayings {
@@ -35,14 +36,15 @@ public final class Sayings {
             Severity.class, Occurrence.class, Since.class, Turn.class, Surface.class);
 
     private static final List<Meaning.Sign> SIGNS = List.of(Meaning.Sign.FINE, Meaning.Sign.NOT, Meaning.Sign.UNREAL,
-            Meaning.Sign.OTHERS, Meaning.Sign.PLAIN, Meaning.Sign.GONE, Meaning.Sign.NOW, Meaning.Sign.THAN);
-    private static final List<Meaning.Sign> JOINS = List.of(Meaning.Sign.AND, Meaning.Sign.BUT, Meaning.Sign.THEN,
-            Meaning.Sign.OR);
+            Meaning.Sign.OTHERS, Meaning.Sign.PLAIN, Meaning.Sign.GONE, Meaning.Sign.NOW, Meaning.Sign.THAN,
+            Meaning.Sign.BETTER);
+    private static final List<Meaning.Sign> JOINS = List.of(Meaning.Sign.AND, Meaning.Sign.BUT, Meaning.Sign.EXCEPT,
+            Meaning.Sign.THEN, Meaning.Sign.OR);
 
     /** A place in the tree of phrases. */
     static final class Node {
-        final Map<String, Node> next = new HashMap<>();
-        final List<Meaning> meanings = new ArrayList<>();
+        final Map<String, Node> next = new HashMap<>(2);
+        List<Meaning> meanings = List.of();
     }
 
     private final Node phrases = new Node();
@@ -52,6 +54,10 @@ public final class Sayings {
     private final Set<String> stems = new HashSet<>();
     private final Set<String> ordinary = new HashSet<>();
     private Spelling spelling;
+    /** Every word of the files, as it stands there. */
+    private final Set<String> written = new HashSet<>();
+    /** Only while the files are read. */
+    private final Map<String, List<String>> stemmed = new HashMap<>();
 
     private Sayings() {
     }
@@ -72,7 +78,8 @@ public final class Sayings {
                 same.prose(word).ifPresent(other -> sayings.same.put(word, other)))));
         roots.forEach(sayings::sections);
         problems.warningsOrFail();
-        sayings.spelling = new Spelling(sayings.stems, sayings.ordinary);
+        sayings.stemmed.clear();
+        sayings.spelling = new Spelling(sayings.stems, sayings.ordinary, sayings.written);
         return sayings;
     }
 
@@ -85,9 +92,10 @@ public final class Sayings {
         }));
         root.map("doings", "doing").ifPresent(section -> section.keys().forEach(name ->
                 section.map(name, "key").ifPresent(doing -> doing(name, doing))));
-        circumstances(root, "circumstances", false, false);
-        circumstances(root, "acts", true, false);
-        circumstances(root, "intensifiers", false, true);
+        circumstances(root, "circumstances", Meaning.Role.PLACE);
+        circumstances(root, "acts", Meaning.Role.ACT);
+        circumstances(root, "intensifiers", Meaning.Role.RAISES);
+        circumstances(root, "towards", Meaning.Role.TOWARDS);
         for (Meaning.Sign sign : SIGNS) {
             String name = sign.name().toLowerCase(Locale.ROOT);
             root.map(name, "key").ifPresent(section -> {
@@ -101,17 +109,17 @@ public final class Sayings {
             }
             section.done();
         });
-        root.prose("skip").ifPresent(text -> split(text).forEach(word -> skipped.addAll(Tokens.phrase(word, same))));
+        root.prose("skip").ifPresent(text -> skipped.addAll(stems(text.replace(',', ' '))));
         root.done();
     }
 
-    private void circumstances(Fields root, String name, boolean act, boolean close) {
+    private void circumstances(Fields root, String name, Meaning.Role role) {
         root.map(name, "meaning").ifPresent(section -> section.keys().forEach(words -> {
             if (words.equals("suddenly")) {
                 add(section.prose(words), Meaning.Sign.SUDDENLY);
             } else {
                 narrowing(words, section, List.of(words.split(" "))).ifPresent(narrowing ->
-                        add(section.prose(words), new Meaning.Circumstance(narrowing, act, close)));
+                        add(section.prose(words), new Meaning.Circumstance(narrowing, role)));
             }
         }));
     }
@@ -159,39 +167,80 @@ public final class Sayings {
     }
 
     private void add(Optional<String> said, Meaning meaning) {
-        for (String phrase : said.map(Sayings::split).orElse(List.of())) {
-            Node node = phrases;
-            for (String word : Tokens.phrase(phrase, same)) {
-                node = node.next.computeIfAbsent(word, key -> new Node());
-                (meaning == Meaning.Sign.PLAIN || meaning == Meaning.Sign.OTHERS ? ordinary : stems).add(word);
-            }
-            if (!node.meanings.contains(meaning)) {
-                node.meanings.add(meaning);
+        for (StringTokenizer sayings = new StringTokenizer(said.orElse(""), ","); sayings.hasMoreTokens();) {
+            String phrase = sayings.nextToken();
+            List<Node> ends = phrase.isBlank() ? List.of() : grow(phrase, meaning);
+            for (Node end : ends) {
+                if (end.meanings.isEmpty()) {
+                    end.meanings = new ArrayList<>(1);
+                }
+                if (!end.meanings.contains(meaning)) {
+                    end.meanings.add(meaning);
+                }
             }
         }
     }
 
-    private static List<String> split(String said) {
-        List<String> phrases = new ArrayList<>();
-        for (String phrase : said.split(",")) {
-            if (!phrase.isBlank()) {
-                expand(phrase, phrases);
+    /**
+     * Where a phrase ends in the tree, which grows as far as need be. A choice branches it here, and is not written out
+     * before: "(no|little) front (grip|bite)" is five words to compare, not four phrases.
+     */
+    private List<Node> grow(String phrase, Meaning meaning) {
+        Set<String> words = meaning == Meaning.Sign.PLAIN || meaning == Meaning.Sign.OTHERS ? ordinary : stems;
+        List<Node> ends = List.of(phrases);
+        int at = 0;
+        while (at < phrase.length()) {
+            int open = phrase.indexOf('(', at);
+            int close = phrase.indexOf(')', at);
+            String plain = phrase.substring(at, open < 0 || close < 0 ? phrase.length() : open);
+            ends = step(ends, List.of(stems(plain)), words);
+            if (open < 0 || close < 0) {
+                break;
             }
+            List<List<String>> choices = new ArrayList<>();
+            for (String choice : phrase.substring(open + 1, close).split("\\|", -1)) {
+                choices.add(stems(choice));
+            }
+            ends = step(ends, choices, words);
+            at = close + 1;
         }
-        return phrases;
+        return ends;
     }
 
-    /** Every phrase that "(no|little) front (grip|bite)" stands for. */
-    static void expand(String phrase, List<String> into) {
-        int open = phrase.indexOf('(');
-        int close = phrase.indexOf(')', open);
-        if (open < 0 || close < 0) {
-            into.add(phrase.strip());
-            return;
+    private static List<Node> step(List<Node> from, List<List<String>> choices, Set<String> words) {
+        choices.forEach(words::addAll);
+        List<Node> to = new ArrayList<>(from.size() * choices.size());
+        for (Node start : from) {
+            for (List<String> choice : choices) {
+                Node node = start;
+                for (String stem : choice) {
+                    Node next = node.next.get(stem);
+                    if (next == null) {
+                        next = new Node();
+                        node.next.put(stem, next);
+                    }
+                    node = next;
+                }
+                to.add(node);
+            }
         }
-        for (String choice : phrase.substring(open + 1, close).split("\\|", -1)) {
-            expand(phrase.substring(0, open) + choice + phrase.substring(close + 1), into);
+        return to;
+    }
+
+    /** The stems of a few words of the file, in which the same words stand often. */
+    private List<String> stems(String text) {
+        List<String> all = new ArrayList<>();
+        for (StringTokenizer words = new StringTokenizer(text); words.hasMoreTokens();) {
+            String word = words.nextToken();
+            List<String> known = stemmed.get(word);
+            if (known == null) {
+                known = Tokens.phrase(word, same);
+                stemmed.put(word, known);
+                written.add(word);
+            }
+            all.addAll(known);
         }
+        return all;
     }
 
     /** The root of the tree of phrases. */

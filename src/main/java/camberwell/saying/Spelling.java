@@ -17,26 +17,32 @@ final class Spelling {
 
     private final Set<String> stems;
     private final Set<String> ordinary;
+    private final Set<String> written;
     /** Each form of each word with its stem; put together at the first word that is not known. */
     private Map<String, String> forms;
 
     /**
      * @param stems of every word that is known
      * @param ordinary words that are words, though nothing is made of them
+     * @param written every word, as it is written
      */
-    Spelling(Set<String> stems, Set<String> ordinary) {
+    Spelling(Set<String> stems, Set<String> ordinary, Set<String> written) {
         this.stems = stems;
         this.ordinary = ordinary;
+        this.written = written;
     }
 
     private synchronized Map<String, String> forms() {
         if (forms == null) {
             Map<String, String> all = new HashMap<>();
             ordinary.forEach(word -> all.put(word, word));
-            for (String stem : stems) {
-                for (String form : new String[] {stem, stem + "e", stem + "s", stem + "ing", stem + "ed"}) {
-                    if (form.length() >= SHORTEST && (form.equals(stem) || Stem.of(form).equals(stem))) {
-                        all.put(form, stem);
+            for (String word : written) {
+                String stem = Stem.of(word);
+                if (stems.contains(stem)) {
+                    for (String form : new String[] {word, word + "s", stem + "ing", stem + "ed", word + "d"}) {
+                        if (form.length() >= SHORTEST && (form.equals(word) || Stem.of(form).equals(stem))) {
+                            all.put(form, stem);
+                        }
                     }
                 }
             }

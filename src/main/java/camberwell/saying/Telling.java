@@ -41,6 +41,27 @@ final class Telling {
         return copy;
     }
 
+    /** The same complaint, if it comes without warning: what slides then snaps. */
+    Telling sudden() {
+        if (symptom != Symptom.OVERSTEER) {
+            return this;
+        }
+        Telling snap = new Telling(Symptom.SNAP_OVERSTEER);
+        snap.words.putAll(words);
+        snap.notIn.addAll(notIn);
+        return snap;
+    }
+
+    /** Places it at an end of the car or at a wheel; false where that does not go with it. */
+    boolean at(Meaning.Thing thing) {
+        Optional<Place> place = Word.find(Place.class, thing.place());
+        if (place.isPresent() && symptom.ofTyre()) {
+            add(place.get());
+        }
+        return place.isPresent() && (symptom.ofTyre() ? says(place.get())
+                : symptom.axle().filter(axle -> axle == place.get().axle()).isPresent());
+    }
+
     boolean knows(Word word) {
         return words.containsKey(kind(word));
     }

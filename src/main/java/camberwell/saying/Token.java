@@ -8,6 +8,13 @@ package camberwell.saying;
  */
 record Token(String typed, String stem) {
 
+    /** The stem of a question mark; it stands last. */
+    static final String ASKED = "?";
+
+    boolean asked() {
+        return stem.equals(ASKED);
+    }
+
     boolean comma() {
         return stem.equals(",");
     }

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 /** Takes what was said apart: sentences, and their words in small letters without accents. */
 final class Tokens {
 
-    private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’]*|[,.;:!?\\n()\\u2013\\u2014/&+]| - ");
+    private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’]*|[,.;!?\\n()\\u2013\\u2014/&+]| - ");
     private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
     private static final Set<String> NUMBERS = Set.of("two", "three", "four", "five", "six", "seven", "eight", "nine",
             "ten", "eleven", "twelve", "fifteen", "twenty", "thirty");
@@ -30,6 +30,9 @@ final class Tokens {
             String piece = pieces.group().strip();
             // A line's end, which is all white space, ends a sentence too.
             if (piece.isEmpty() || ".;!?".contains(piece)) {
+                if (piece.equals("?")) {
+                    sentence.add(new Token(piece, Token.ASKED));
+                }
                 end(sentence, sentences);
                 sentence = new ArrayList<>();
             } else if (Character.isLetterOrDigit(piece.codePointAt(0))) {
@@ -45,7 +48,7 @@ final class Tokens {
     }
 
     private static void end(List<Token> sentence, List<List<Token>> sentences) {
-        if (sentence.stream().anyMatch(token -> !token.comma())) {
+        if (sentence.stream().anyMatch(token -> !token.comma() && !token.asked())) {
             sentences.add(sentence);
         }
     }
@@ -54,11 +57,22 @@ final class Tokens {
     private static List<Token> word(String typed, Map<String, String> same, Spelling spelling) {
         List<Token> tokens = new ArrayList<>();
         for (String plain : spelled(plain(typed), same).split(" ")) {
+            if (numberedTurn(plain)) {
+                tokens.add(new Token(typed, "turn"));
+                tokens.add(new Token("", "#"));
+                continue;
+            }
             String stem = plain.chars().allMatch(Character::isDigit) || NUMBERS.contains(plain) ? "#" : Stem.of(plain);
             stem = Stem.of(same.getOrDefault(stem, stem));
             tokens.add(new Token(tokens.isEmpty() ? typed : "", spelling == null ? stem : spelling.right(plain, stem)));
         }
         return tokens;
+    }
+
+    /** Whether it is "t7", which is turn seven. */
+    private static boolean numberedTurn(String plain) {
+        return plain.length() > 1 && plain.length() < 4 && plain.charAt(0) == 't'
+                && plain.chars().skip(1).allMatch(Character::isDigit);
     }
 
     /** The words of a phrase of the file, as they are compared. */
@@ -93,7 +107,7 @@ final class Tokens {
                 default -> head + " " + tail;
             };
         }
-        return same.getOrDefault(text.replace('-', ' '), text);
+        return same.getOrDefault(text, text).replace('-', ' ');
     }
 
     /** In small letters, without accents and with a plain apostrophe. */

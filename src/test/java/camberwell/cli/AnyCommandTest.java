@@ -9,12 +9,17 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.yaml.snakeyaml.Yaml;
 
 /** What holds for every command, told from a folder of a driver's own. */
 class AnyCommandTest {
@@ -78,6 +83,57 @@ class AnyCommandTest {
         Typed one = line(line + " --format jsonl");
         assertEquals(1, one.out().lines().count(), one.out());
         assertEquals(line(line + " --format json").json(), new ObjectMapper().readTree(one.out()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"advise case.yaml", "explain case.yaml", "read case.yaml", "pressure case.yaml", "note",
+        "note rear-toe", "terms camber", "rules sentences tread", "rules audit", "rules list",
+        "rules check --list", "rules coverage", "predict --car cars/corvane-coupe.yaml --change rear-wing_more",
+        "predict --car cars/corvane-coupe.yaml --change rear-wing_more --manoeuvre corner",
+        "alignment toe --each 2mm --across 18in"})
+    @DisplayName("yaml says what json says, in the same order, to a reader of YAML that is not the writer's")
+    void asYaml(String line) throws IOException {
+        String[] words = Arrays.stream((line + " --format json").split(" ")).map(word -> word.replace('_', ' '))
+                .toArray(String[]::new);
+        Typed json = run("", words);
+        words[words.length - 1] = "yaml";
+        Typed yaml = run("", words);
+        assertEquals(json.code(), yaml.code(), yaml.err());
+        Object read = new Yaml().load(yaml.out());
+        assertEquals(plain(new ObjectMapper().readValue(json.out(), Object.class)), plain(read));
+        assertFalse(yaml.out().contains("\t"), yaml.out());
+    }
+
+    /** Keys in their order, and numbers by their value. */
+    private static Object plain(Object tree) {
+        if (tree instanceof Map<?, ?> map) {
+            return map.entrySet().stream().map(entry -> List.of(entry.getKey(), plain(entry.getValue()))).toList();
+        }
+        if (tree instanceof List<?> list) {
+            return list.stream().map(AnyCommandTest::plain).toList();
+        }
+        return tree instanceof Number number ? number.doubleValue() : tree == null ? "nothing" : tree;
+    }
+
+    @Test
+    @DisplayName("several cases are as many YAML documents, and one that is wrong is missing among them")
+    void severalDocuments() {
+        for (String command : List.of("advise", "read")) {
+            Typed typed = line(command + " --format yaml case.yaml slip.yaml case.yaml");
+            assertEquals(ExitCode.WRONG_INPUT, typed.code());
+            List<Object> documents = new ArrayList<>();
+            new Yaml().loadAll(typed.out()).forEach(documents::add);
+            assertEquals(2, documents.size(), typed.out());
+            assertEquals(documents.get(0), documents.get(1));
+        }
+    }
+
+    @Test
+    @DisplayName("a talk goes line by line, and a misspelt format is named")
+    void formats() {
+        assertEquals("--format yaml: a talk with a program goes line by line; give jsonl",
+                line("debrief --car " + CAR + " --format yaml").err().strip());
+        assertTrue(line("advise case.yaml --format yml").err().contains("did you mean yaml?"));
     }
 
     @Test

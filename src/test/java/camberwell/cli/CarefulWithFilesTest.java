@@ -2,12 +2,17 @@ package camberwell.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import camberwell.observe.MadeLogs;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -47,6 +52,34 @@ class CarefulWithFilesTest {
     }
 
     @Test
+    @DisplayName("nor what is found in a log, not even in the place of the log itself")
+    void found() throws IOException {
+        String log = MadeLogs.twoLaps();
+        Bench bench = bench().file("run.csv", log);
+        for (String option : List.of("-o", "--svg")) {
+            Bench.Run refused = bench.run("observe", "run.csv", "--car", CAR, option, "run.csv");
+            assertEquals(ExitCode.WRONG_INPUT, refused.code());
+            assertEquals(option + " run.csv: is there already; take another name, or give --overwrite\n", refused.err());
+            assertEquals(log, content("run.csv"));
+        }
+    }
+
+    @Test
+    @DisplayName("a folder that is gone when the talk ends is told, and nothing is said to be saved")
+    void folderGone() throws IOException {
+        Bench bench = bench();
+        Problem problem = Problem.unwritable("tonight.yaml", new NoSuchFileException("x"));
+        assertEquals("tonight.yaml: cannot be written: its folder is gone", problem.text());
+        ProblemsException gone = assertThrows(ProblemsException.class, () -> {
+            NewFiles files = new NewFiles();
+            Files.writeString(bench.directory.resolve("no-folder"), "");
+            files.add(bench.directory.resolve("no-folder/note.md"), new byte[0]);
+            files.write();
+        });
+        assertTrue(gone.getMessage().contains("cannot be written"), gone.getMessage());
+    }
+
+    @Test
     @DisplayName("nor does a transcript, or a pack")
     void transcriptAndPack() throws IOException {
         Bench bench = bench().file("notes.md", "precious").file("taxes.zip", "PK\003\004 precious");
@@ -70,11 +103,11 @@ class CarefulWithFilesTest {
     void leftOverDrafts() throws IOException {
         long living = ProcessHandle.allProcesses().mapToLong(ProcessHandle::pid)
                 .filter(pid -> pid != ProcessHandle.current().pid()).findFirst().orElse(1);
-        bench().file(".steer.svg.draft-999999999-0", "").file(".steer.svg.draft-" + living + "-0", "");
+        bench().file(".camberwell-draft-999999999-0", "").file(".camberwell-draft-" + living + "-0", "");
         assertEquals(ExitCode.DONE, bench().run("predict", "--car", CAR, "--change", "rear-toe toe-in 1", "--svg",
                 "steer.svg").code());
         try (Stream<Path> left = Files.list(directory)) {
-            assertEquals(List.of(".steer.svg.draft-" + living + "-0", "steer.svg"),
+            assertEquals(List.of(".camberwell-draft-" + living + "-0", "steer.svg"),
                     left.map(file -> file.getFileName().toString()).sorted().toList());
         }
     }

@@ -77,6 +77,23 @@ class DebriefCommandTest {
     }
 
     @Test
+    @DisplayName("a driver who says the opposite of what the log shows is asked once which is right")
+    void againstTheLog() throws IOException {
+        String logged = "car: " + COUPE + "\nreports:\n- {symptom: understeer, phase: exit, measured: steering beyond its own line, "
+                + "certainty: 0.6}\n";
+        for (String answer : List.of("log", "driver", "both")) {
+            Files.writeString(folder.resolve("run3.yaml"), logged);
+            String typed = "add it oversteers on exit\n" + answer + "\nquit\n";
+            Ran ran = run(80, typed, "debrief", "--resume", "run3.yaml");
+            assertEquals("", ran.err());
+            assertTrue(ran.out().replaceAll("\\s+", " ").contains("Those two do not go together: the log shows"), ran.out());
+            String kept = Files.readString(folder.resolve("run3.yaml"));
+            assertEquals(!answer.equals("driver"), kept.contains("symptom: understeer"), kept);
+            assertEquals(!answer.equals("log"), kept.contains("symptom: oversteer"), kept);
+        }
+    }
+
+    @Test
     @DisplayName("a newcomer without a car file is asked what was felt and gets one change, in common steps")
     void newcomer() {
         Ran ran = run(80, "rear-drive road\n2\nmid-corner slow\nno\nno\nno\n\n", "debrief", "--for", "newcomer");

@@ -30,7 +30,9 @@ final class Hardship {
     /** Longer than this is a defect, ms: a hundred times what the slowest of these commands needs. */
     private static final long LONGEST = 20_000;
     private static final Pattern JAVA = Pattern.compile("(?m)Exception|Error:|\\bat camberwell\\.|java\\.|com\\.fasterxml|"
-            + "org\\.(yaml|drools|kie|snakeyaml)|(: |\"|\\()null\\b");
+            + "org\\.(yaml|drools|kie|snakeyaml)|(: |\\()null\\b");
+    /** A line of somebody's file, shown below a message: its words are not camberwell's. */
+    private static final Pattern EXCERPT = Pattern.compile("(?m)^ +\\d* \\|.*$");
     private static final Pattern STEERS = Pattern.compile("\\r(?!\\n)|[\\u0000-\\u0008\\u000b\\u000c\\u000e-\\u001f\\u007f\\u0080-\\u009f"
             + "\\u202a-\\u202e\\u2066-\\u2069]");
 
@@ -213,7 +215,8 @@ final class Hardship {
         if (code == 2 && said.isBlank()) {
             return Optional.of(String.join(" ", arguments) + ": exit code 2 without a word");
         }
-        return Stream.of(JAVA, STEERS).map(pattern -> pattern.matcher(pattern == JAVA ? said : shown))
+        return Stream.of(JAVA, STEERS).map(pattern -> pattern.matcher(pattern == JAVA
+                        ? EXCERPT.matcher(said).replaceAll("") : shown))
                 .filter(Matcher::find).findFirst().map(matcher -> String.join(" ", arguments)
                         + " says \"" + matcher.group() + "\": " + shown);
     }

@@ -27,7 +27,7 @@ class WhatIfTest {
     void exact() throws IOException {
         List<Case> cases = Paddock.demoCases();
         Random random = new Random(19);
-        try (WhatIf whatIf = new WhatIf(paddock.advisor, paddock.rules.consult())) {
+        try (WhatIf whatIf = new WhatIf(paddock.advisor, paddock.rules.consult(), told -> told)) {
             State state = State.of(cases.get(0), true);
             for (int i = 0; i < 300; i++) {
                 state = otherwise(state, cases, random);
@@ -74,7 +74,7 @@ class WhatIfTest {
         Case run = new CaseReader().read(Path.of("demo-cases/pushes-in-snaps-out.yaml")).run();
         State state = State.of(run, true);
         Topic turn = new Topic(Field.TURN, 0);
-        try (WhatIf whatIf = new WhatIf(paddock.advisor, paddock.rules.consult())) {
+        try (WhatIf whatIf = new WhatIf(paddock.advisor, paddock.rules.consult(), told -> told)) {
             Advice oneWay = whatIf.advise(state.with(turn, Answer.Said.of(Turn.LEFT)).run());
             assertTrue(oneWay.findings().stream().anyMatch(finding -> finding.id().equals("car-not-symmetrical")));
             Advice bothWays = whatIf.advise(state.with(turn, Answer.Said.of(Turn.BOTH)).run());

@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,10 +23,40 @@ final class Corpus {
     /**
      * One saying.
      *
-     * @param reports the words of each complaint, sorted
-     * @param surface empty where nothing is said of it
+     * @param meanings what it may mean: each is as right as the others
      */
-    record Entry(String saying, Set<Set<String>> reports, String surface, boolean fine) {
+    record Entry(String saying, List<Meant> meanings) {
+
+        /** Every complaint of every meaning. */
+        List<Set<String>> complaints() {
+            return meanings.stream().flatMap(it -> it.complaints().stream()).map(Complaint::said).toList();
+        }
+    }
+
+    /**
+     * What a saying means.
+     *
+     * @param surface empty where nothing is said of it
+     * @param fine whether nothing is wrong
+     */
+    record Meant(List<Complaint> complaints, String surface, boolean fine) {
+    }
+
+    /**
+     * One complaint.
+     *
+     * @param said the words that have to be understood
+     * @param mayBe those that may be, as people differ on them
+     */
+    record Complaint(Set<String> said, Set<String> mayBe) {
+
+        boolean is(Set<String> heard) {
+            return heard.containsAll(said) && allows(heard);
+        }
+
+        boolean allows(Set<String> heard) {
+            return heard.stream().allMatch(word -> said.contains(word) || mayBe.contains(word));
+        }
     }
 
     /** How a saying was taken. */
@@ -68,11 +100,24 @@ final class Corpus {
         file.get("complaints").forEach((meaning, phrases) -> {
             for (String phrase : phrases.split(",")) {
                 List<String> choices = new ArrayList<>();
-                Sayings.expand(phrase.replaceAll("[$^]", "").strip(), choices);
+                expand(phrase.replaceAll("[$^]", "").replace('#', '3').strip(), choices);
                 choices.forEach(choice -> complaints.put(choice, Word.of(Symptom.class, meaning.split(" ")[0])));
             }
         });
         return complaints;
+    }
+
+    /** Every phrase that "(no|little) front (grip|bite)" stands for. */
+    private static void expand(String phrase, List<String> into) {
+        int open = phrase.indexOf('(');
+        int close = phrase.indexOf(')', open);
+        if (open < 0 || close < 0) {
+            into.add(phrase.strip());
+            return;
+        }
+        for (String choice : phrase.substring(open + 1, close).split("\\|", -1)) {
+            expand(phrase.substring(0, open) + choice + phrase.substring(close + 1), into);
+        }
     }
 
     static List<Entry> read(String name) {
@@ -82,18 +127,31 @@ final class Corpus {
                 continue;
             }
             String[] halves = line.split(" \\| ");
-            Set<Set<String>> reports = new HashSet<>();
-            String surface = "";
-            for (String part : halves[1].strip().split("\\s*;\\s*")) {
-                if (part.startsWith("surface: ")) {
-                    surface = part.substring("surface: ".length());
-                } else if (!part.equals("nothing") && !part.equals("refused")) {
-                    reports.add(new TreeSet<>(List.of(part.split(" "))));
-                }
-            }
-            entries.add(new Entry(halves[0], reports, surface, halves[1].strip().equals("nothing")));
+            entries.add(new Entry(halves[0], Arrays.stream(halves[1].split(" \\|\\| ")).map(Corpus::meant).toList()));
         }
         return entries;
+    }
+
+    private static Meant meant(String text) {
+        List<Complaint> complaints = new ArrayList<>();
+        String surface = "";
+        for (String part : text.strip().split("\\s*;\\s*")) {
+            if (part.startsWith("surface: ")) {
+                surface = part.substring("surface: ".length());
+            } else if (!part.equals("nothing") && !part.equals("refused")) {
+                Set<String> said = new TreeSet<>();
+                Set<String> mayBe = new TreeSet<>();
+                for (String word : part.split(" ")) {
+                    if (word.endsWith("?")) {
+                        mayBe.add(word.substring(0, word.length() - 1));
+                    } else {
+                        said.add(word);
+                    }
+                }
+                complaints.add(new Complaint(said, mayBe));
+            }
+        }
+        return new Meant(complaints, surface, text.strip().equals("nothing"));
     }
 
     static Set<Set<String>> reports(Heard heard) {
@@ -107,15 +165,19 @@ final class Corpus {
     }
 
     static Verdict verdict(Entry entry, Heard heard) {
+        return entry.meanings().stream().map(meant -> verdict(meant, heard)).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    private static Verdict verdict(Meant meant, Heard heard) {
         Set<Set<String>> reports = reports(heard);
         String surface = heard.surface().map(Word::id).orElse("");
-        if (reports.equals(entry.reports()) && surface.equals(entry.surface()) && heard.fine() == entry.fine()) {
+        boolean all = meant.complaints().stream().allMatch(it -> reports.stream().anyMatch(it::is));
+        boolean more = reports.stream().anyMatch(report -> meant.complaints().stream().noneMatch(it -> it.allows(report)));
+        if (all && !more && surface.equals(meant.surface()) && heard.fine() == meant.fine()) {
             return reports.isEmpty() && !heard.fine() && heard.refused().isEmpty() ? Verdict.SWALLOWED
                     : Verdict.UNDERSTOOD;
         }
-        boolean more = !surface.isEmpty() && !surface.equals(entry.surface()) || heard.fine() && !entry.fine()
-                || reports.stream().anyMatch(report -> entry.reports().stream().noneMatch(it -> it.containsAll(report)));
-        if (more) {
+        if (more || !surface.isEmpty() && !surface.equals(meant.surface()) || heard.fine() && !meant.fine()) {
             return Verdict.MISREAD;
         }
         if (heard.refused().isEmpty()) {
@@ -134,8 +196,7 @@ final class Corpus {
             Verdict verdict = verdict(entry, heard);
             counts.merge(verdict, 1, Integer::sum);
             if (verdict != Verdict.UNDERSTOOD) {
-                failures.add(verdict + ": " + entry.saying() + "\n    meant " + entry.reports() + " " + entry.surface()
-                        + (entry.fine() ? "nothing" : "") + "\n    heard " + reports(heard) + " " + heard.surface()
+                failures.add(verdict + ": " + entry.saying() + "\n    meant " + entry.meanings() + "\n    heard " + reports(heard) + " " + heard.surface()
                         + (heard.fine() ? " fine" : "") + " not " + heard.refused() + " loose " + heard.loose());
             }
         }

@@ -1,0 +1,75 @@
+package camberwell.cli;
+
+import camberwell.debrief.Earlier;
+import camberwell.history.Changes;
+import camberwell.problem.ProblemsException;
+import camberwell.run.Case;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What was changed since the last run, as it is told in a talk: {@code rear toe in 2 steps and the front bar softer}. */
+final class MadeWords {
+
+    /** Where an adjuster stands: {@code rear toe 0.25 deg}, {@code rear toe = 0.25 deg}. */
+    private static final Pattern SETTING = Pattern.compile("(.*?[a-z])\\s*(?:=|\\bto\\b)?\\s*"
+            + "(-?\\d+(?:\\.\\d+)?\\s*(?:deg|°|mm|bar|kpa|psi|%|n/mm|lb/in|nm|nm/deg)|(?<==)\\s*-?\\d+(?:\\.\\d+)?)");
+    private static final Pattern JOIN = Pattern.compile("\\s*(?:[,;+&]|\\band\\b|\\bthen\\b)\\s*");
+    /** How people say it, and how the vocabulary has it; in this order. */
+    private static final String[][] SAID = {
+        {"\\b(?:we|i|they|it|have|had|has|was|were|is|the|a|an|by|of|on|at|to|set|put|went|made|more step|steps?|clicks?|notch(?:es)?"
+            + "|hole)\\b", " "},
+        {"\\bone\\b", "1"}, {"\\btwo\\b", "2"}, {"\\bthree\\b", "3"}, {"\\bfour\\b", "4"},
+        {"\\b(?:anti[- ]?roll[- ]?bars?|arbs?|sway[- ]?bars?|roll[- ]?bars?|bars?)\\b", "anti-roll-bar"},
+        {"\\bpressures\\b", "pressure"}, {"\\bspring\\b", "springs"}, {"\\bride[- ]heights?\\b", "ride-height"},
+        {"\\bbrake[- ]?(?:bias|balance)\\b", "brake-bias"}, {"\\bbias\\b", "brake-bias"}, {"\\bbrake-brake-bias\\b", "brake-bias"},
+        {"\\b(?:softened|softer|soften)\\b", "softer"}, {"\\b(?:stiffened|stiffer|harder|stiffen)\\b", "stiffer"},
+        {"\\b(?:raised|raise|up|upwards)\\b", "higher"}, {"\\b(?:lowered|lower|down|reduced|dropped)\\b", "lower"},
+        {"\\b(?:backwards?|rearwards?|back)\\b", "rearward"}, {"\\bforwards\\b", "forward"},
+        {"\\b(front|rear) toe (in|out)\\b", "$1-toe toe-$2"}, {"\\bmore toe (in|out) (?:at )?(front|rear)\\b", "$2-toe toe-$1"},
+        {"\\bmore (front|rear) camber\\b", "$1-camber more-negative"}, {"\\bless (front|rear) camber\\b", "$1-camber less-negative"},
+        {"\\b(front|rear) camber more\\b(?!-)", "$1-camber more-negative"},
+        {"\\b(front|rear) camber less\\b(?!-)", "$1-camber less-negative"},
+        {"\\b(front|rear)[- ]wing higher\\b", "$1-wing more"}, {"\\b(front|rear)[- ]wing lower\\b", "$1-wing less"},
+        {"\\b(front|rear) (anti-roll-bar|springs|bump|rebound|ride-height|pressure|toe|camber|wing)\\b", "$1-$2"},
+        {"\\s+", " "}};
+
+    private MadeWords() {
+    }
+
+    /**
+     * {@code run} with what was changed.
+     *
+     * @throws ProblemsException if that is no change, or the car cannot be set so
+     */
+    static Earlier.Changed apply(Case run, String typed) {
+        List<String> changes = new ArrayList<>();
+        List<String> settings = new ArrayList<>();
+        for (String part : JOIN.split(typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", ""))) {
+            Matcher setting = SETTING.matcher(part);
+            if (setting.matches()) {
+                settings.add(named(setting.group(1)) + "=" + setting.group(2).strip());
+            } else if (!part.isEmpty()) {
+                changes.add(counted(named(part)));
+            }
+        }
+        Case changed = SettingWords.apply(run, changes, settings);
+        return new Earlier.Changed(Changes.setup(changed.car()), Changes.between(run.car(), changed.car()));
+    }
+
+    private static String named(String part) {
+        String words = part;
+        for (String[] said : SAID) {
+            words = words.replaceAll(said[0], said[1]);
+        }
+        return words.strip();
+    }
+
+    /** The number of steps may stand anywhere; it is read where it stands last. */
+    private static String counted(String words) {
+        String number = words.replaceAll("\\D", "");
+        return number.isEmpty() ? words : words.replaceAll("\\d+", " ").replaceAll("\\s+", " ").strip() + " " + number;
+    }
+}
