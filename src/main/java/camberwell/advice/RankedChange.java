@@ -36,7 +36,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
     /** The same change as far as another setting. */
     RankedChange sized(Quantity to, int steps) {
         return new RankedChange(rank, change, new Size(size.from(), Optional.of(to), steps, size.wheels(),
-                size.computation()), score, proposals, because, note, way)
+                size.computation()), score, proposals, because, firstBy, note, way)
                 .explained("no further: beyond lies a setting that was tried");
     }
 
@@ -45,7 +45,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
         List<String> computation = new ArrayList<>(size.computation());
         computation.add(line);
         return new RankedChange(rank, change, new Size(size.from(), size.to(), size.steps(), size.wheels(),
-                List.copyOf(computation)), score, proposals, because, note, way);
+                List.copyOf(computation)), score, proposals, because, firstBy, note, way);
     }
 
     /** The names of the rules that speak for it, strongest first. */

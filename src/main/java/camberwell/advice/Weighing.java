@@ -214,7 +214,8 @@ final class Weighing {
                 && candidate.score().certainty() >= weights.leastCertainty()) {
             withheld.remove(change);
             ranked.add(new RankedChange(ranked.size() + 1, change, possible.size(), candidate.score(),
-                    candidate.proposals(), candidate.because(), candidate.note(), candidate.way()).explained(why));
+                    candidate.proposals(), candidate.because(), candidate.firstBy(), candidate.note(),
+                    candidate.way()).explained(why));
         }
     }
 
