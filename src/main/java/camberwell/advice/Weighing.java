@@ -326,7 +326,8 @@ final class Weighing {
         // One wheel's own pressure is part of mending what halts, and comes after looking for the leak.
         boolean halted = halt.isPresent() && change.adjuster().wheel().isEmpty();
         boolean stays = candidate.score().certainty() < weights.leastCertainty() || halted;
-        boolean wanted = !stays && candidate.score().worthIt();
+        boolean worth = candidate.score().worthIt() || !candidate.firstBy().isEmpty();
+        boolean wanted = !stays && worth;
         Optional<Sized> sized = sizer.size(change, candidate.score().helps().stream().map(Score.Help::complaint)
                 .toList(), wanted);
         if (sized.isEmpty()) {
@@ -339,7 +340,7 @@ final class Weighing {
             withhold(change, reasonOf(holding.get(0)), holding);
         } else if (sized.get() instanceof Sized.Impossible impossible) {
             withhold(change, impossible.reason(), List.of());
-        } else if (!candidate.score().worthIt()) {
+        } else if (!worth) {
             withhold(change, notWorthIt(candidate), List.of());
         } else if (sized.get() instanceof Sized.Possible possible && !said(change)) {
             ranked.add(new RankedChange(ranked.size() + 1, change, AmountSizer.size(run, change, candidate.proposals(), possible.size()), candidate.score(),
