@@ -20,8 +20,10 @@ import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Driven;
 import camberwell.run.Made;
+import camberwell.sheet.SheetPage;
 import camberwell.vocabulary.Audience;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -203,7 +205,8 @@ final class DebriefCommand implements Callable<Integer> {
                     () -> new Page(prompter.width(), console.styled()));
             Ending ending = new Ending(debrief, engine::listener, engine::notes,
                     () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()));
-            DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice);
+            DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice,
+                    file -> sheet(debrief, file));
             screen.run(engine::listenAhead);
             if (transcript != null) {
                 keeping.transcript(transcript, overwrite, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
@@ -211,6 +214,20 @@ final class DebriefCommand implements Callable<Integer> {
             }
             screen.close();
             return prompter.interrupted() ? INTERRUPTED : ExitCode.DONE;
+        }
+    }
+
+    /** Writes the page to take home; what became of it. */
+    private String sheet(Debrief debrief, String file) {
+        NewFiles page = new NewFiles();
+        try {
+            NewFiles.check("sheet", file, overwrite, console);
+            page.add(console.path(file), new SheetPage(engine.notes(), engine.terms(), audience).page(List.of(debrief.advice()))
+                    .getBytes(StandardCharsets.UTF_8));
+            page.write();
+            return "Saved: " + file;
+        } catch (ProblemsException e) {
+            return e.problems().get(0).text();
         }
     }
 

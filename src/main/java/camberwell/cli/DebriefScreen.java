@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 
 /** A debrief on a screen: the talk, the advice with its card last, and what may be asked after that. */
 final class DebriefScreen {
@@ -23,11 +24,13 @@ final class DebriefScreen {
     private final Keeping keeping;
     private final Prompter prompter;
     private final BiConsumer<Debrief, Page> advice;
+    /** Writes the page to take home; says what became of it. */
+    private final Function<String, String> sheet;
     private boolean advised;
     private boolean stale = true;
 
     DebriefScreen(Console console, Debrief debrief, Talk talk, Ending ending, Keeping keeping, Prompter prompter,
-            BiConsumer<Debrief, Page> advice) {
+            BiConsumer<Debrief, Page> advice, Function<String, String> sheet) {
         this.console = console;
         this.debrief = debrief;
         this.talk = talk;
@@ -35,6 +38,7 @@ final class DebriefScreen {
         this.keeping = keeping;
         this.prompter = prompter;
         this.advice = advice;
+        this.sheet = sheet;
     }
 
     /** Whether the advice that is last on the screen is the advice on all that was said. */
@@ -90,9 +94,14 @@ final class DebriefScreen {
 
     private void changed() {
         stale = true;
-        if (!debrief.entries().isEmpty()) {
-            keeping.keep(debrief.run());
+        if (debrief.entries().isEmpty()) {
+            return;
         }
+        // A talk in a terminal that is closed, or a process that is killed, loses no answer.
+        if (console.interactive() && keeping.file().isEmpty()) {
+            keeping.rescue(debrief.run());
+        }
+        keeping.keep(debrief.run());
     }
 
     private Page page() {
@@ -108,7 +117,7 @@ final class DebriefScreen {
         advice.accept(debrief, page);
         ending.card(page);
         if (console.interactive()) {
-            page.blank().paragraph(0, "Ask why, explain, or what if it was wet; add more, save FILE, another car FILE; Enter "
+            page.blank().paragraph(0, "Ask why, explain, or what if it was wet; add more, sheet FILE, save FILE, another car FILE; Enter "
                     + "ends.");
         }
         console.out().println();
@@ -130,6 +139,9 @@ final class DebriefScreen {
             ending.whatIf(typed.replaceFirst("(?i)^(what )?if ", ""), page);
         } else if (lower.startsWith("save")) {
             save(typed.substring("save".length()).strip(), page);
+        } else if (lower.equals("sheet") || lower.startsWith("sheet ")) {
+            String file = typed.substring("sheet".length()).strip();
+            page.paragraph(0, file.isEmpty() ? "Where? sheet FILE, for instance sheet friday.html." : sheet.apply(file));
         } else if (lower.startsWith("another car")) {
             return anotherCar(typed.substring("another car".length()).strip());
         } else {
@@ -174,9 +186,6 @@ final class DebriefScreen {
 
     /** Says where everything is kept. */
     void close() {
-        if (console.interactive() && !keeping.kept() && !debrief.entries().isEmpty()) {
-            keeping.rescue(debrief.run());
-        }
         if (keeping.kept()) {
             console.out().println();
             keeping.number().ifPresent(number -> console.out().println("Entered as run " + number

@@ -1,10 +1,14 @@
 package camberwell.cli;
 
 import camberwell.advice.Advice;
+import camberwell.history.Book;
+import camberwell.history.History;
+import camberwell.history.Plan;
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.run.Case;
 import camberwell.sheet.SheetPage;
 import camberwell.vocabulary.Audience;
 import java.nio.charset.StandardCharsets;
@@ -24,14 +28,26 @@ import picocli.CommandLine.Parameters;
             "The page needs nothing but itself: no network, no script. Each case fills at most two printed pages."},
         footer = {"", "Examples:",
             "  camberwell sheet demo-cases/pushes-in-snaps-out.yaml -o tonight.html",
+            "  camberwell sheet --book runs -o today.html",
             "  camberwell sheet monday.yaml tuesday.yaml -o week.html --for newcomer"})
 final class SheetCommand implements Callable<Integer> {
 
     private final Console console;
     private Engine engine;
 
-    @Parameters(paramLabel = "CASE", arity = "1..*", description = "A case file, or - for standard input.")
-    private List<String> cases;
+    @Parameters(paramLabel = "CASE", arity = "0..*", description = "A case file, or - for standard input. Without one, the "
+            + "last run of the book.")
+    private List<String> cases = List.of();
+
+    @Mixin
+    private BookOption book;
+
+    @Option(names = "--car", paramLabel = "NAME", description = "The last run of that car.")
+    private String car;
+
+    @Option(names = "--laps", defaultValue = "50", paramLabel = "N", converter = Count.class,
+            description = "Laps at hand for the plan, the laps out and in among them; 50 by default.")
+    private int laps;
 
     @Option(names = {"-o", "--output"}, required = true, paramLabel = "FILE",
             description = "The page to write. A file that is there already is left alone, unless --overwrite is given.")
@@ -60,6 +76,9 @@ final class SheetCommand implements Callable<Integer> {
         NewFiles page = new NewFiles();
         engine = rules.on(engine, console);
         engine.openAhead();
+        if (cases.isEmpty()) {
+            return write(file, page, ofBook());
+        }
         CaseReader reader = new CaseReader();
         List<Advice> advices = new ArrayList<>();
         List<Problem> wrong = new ArrayList<>();
@@ -67,7 +86,8 @@ final class SheetCommand implements Callable<Integer> {
             try {
                 CaseFile read = CaseInput.read(reader, console, name);
                 read.warnings().forEach(warning -> console.err().println(console.shown(warning.text())));
-                advices.add(engine.advisor().advise(read.run()));
+                advices.add(engine.advisor().advise(book.named() ? History.knownTo(book.open(console), read.run())
+                        .inform(read.run()) : read.run()));
             } catch (ProblemsException e) {
                 wrong.addAll(e.problems());
             }
@@ -75,8 +95,21 @@ final class SheetCommand implements Callable<Integer> {
         if (!wrong.isEmpty()) {
             throw new ProblemsException(wrong);
         }
-        byte[] html = new SheetPage(engine.notes(), engine.terms(), audience).page(advices)
-                .getBytes(StandardCharsets.UTF_8);
+        return write(file, page, new SheetPage(engine.notes(), engine.terms(), audience).page(advices));
+    }
+
+    private String ofBook() {
+        Book runs = book.open(console);
+        Case last = BookOption.lastOf(runs, Optional.ofNullable(car));
+        History history = History.of(runs, last.car().name());
+        Advice advice = engine.advisor().advise(history.inform(last));
+        int next = runs.pages().stream().mapToInt(Book.Page::number).max().orElse(0) + 1;
+        return new SheetPage(engine.notes(), engine.terms(), audience).page(advice, history,
+                Plan.of(advice, history, next, laps, Optional.empty()));
+    }
+
+    private int write(Path file, NewFiles page, String text) {
+        byte[] html = text.getBytes(StandardCharsets.UTF_8);
         if (overwrite) {
             page.replace(file, html);
         } else {

@@ -67,7 +67,8 @@ public final class PlanText {
         }
     }
 
-    private static String title(Plan.Step step) {
+    /** What a run of the plan is for: {@code Rear toe: 0.10 deg more toe-in a wheel, 0.15 -> 0.25 deg}. */
+    public static String title(Plan.Step step) {
         return switch (step.kind()) {
             case BASELINE -> "Nothing changed";
             case BACK -> "The start set-up once more";

@@ -73,7 +73,7 @@ public final class RunsText {
     }
 
     /** {@code front toe towards toe-out, -0.10 -> -0.15 deg}. */
-    static String made(Made made) {
+    public static String made(Made made) {
         String how = made.moved().from().isPresent() && made.moved().to().isPresent()
                 ? ", " + Words.fromTo(made.moved().from().get(), made.moved().to().get()) : "";
         return Words.change(made.change()) + how;
@@ -99,11 +99,13 @@ public final class RunsText {
                 page.labelled(2, "Then", "lap time " + difference(it) + ": " + it.verdict().told()));
     }
 
-    private static String shift(ComplaintShift shift) {
+    /** {@code understeer at entry: clear, then slight (it helped)}. */
+    public static String shift(ComplaintShift shift) {
         return shift.text() + " (" + shift.outcome().told() + ")";
     }
 
-    private static String difference(LapComparison laps) {
+    /** {@code -0.15 s (95 %: -0.25 s to -0.05 s)}, where there is a difference. */
+    public static String difference(LapComparison laps) {
         Interval interval = laps.interval().orElseThrow();
         return Laps.signed(laps.difference().orElseThrow().estimate(), 2) + " (95 %: "
                 + Laps.signed(interval.low(), 2) + " to " + Laps.signed(interval.high(), 2) + ")";

@@ -22,6 +22,8 @@ import java.util.Set;
  */
 final class Hearing {
 
+    /** "Understeer?" tells of none. */
+    private static final int SHORT_QUESTION = 3;
     private static final Set<String> ASKED_FOR = Set.of("what", "which", "who", "where");
     private static final Set<String> ASKING = Set.of("will", "would", "could", "can", "should", "do", "does", "did", "is", "are",
             "was", "were", "am", "has", "have", "may", "might", "shall");
@@ -76,6 +78,7 @@ final class Hearing {
 
     private Heard heard(String said) {
         told.forEach(telling -> telling.senseless().ifPresent(notUnderstood::add));
+        told.removeIf(Telling::withdrawn);
         List<Told> all = told.stream().map(Telling::told).distinct().toList();
         // What is told twice, the second time with more, is one complaint.
         List<Told> complaints = all.stream().filter(one -> all.stream().noneMatch(other -> one.within(other))).toList();
@@ -90,7 +93,7 @@ final class Hearing {
     private void sentence(List<Token> whole) {
         boolean asked = whole.get(whole.size() - 1).asked();
         List<Token> tokens = asked ? whole.subList(0, whole.size() - 1) : whole;
-        if (asked && (ASKED_FOR.contains(tokens.get(0).stem()) || ASKING.contains(tokens.get(0).stem())
+        if (asked && (tokens.size() <= SHORT_QUESTION || ASKED_FOR.contains(tokens.get(0).stem()) || ASKING.contains(tokens.get(0).stem())
                 && (tokens.size() < 2 || !tokens.get(1).stem().equals("not")))) {
             // "Will it push with more wing?" tells of nothing.
             notUnderstood.add(typed(tokens, 0, tokens.size()));

@@ -337,7 +337,7 @@ final class Reading {
     /** What it comes to that something does this; empty where nobody can say. */
     private Optional<List<Meaning.Complaint>> done(int i) {
         Atom atom = atoms.get(i);
-        if (objectIsUnknown(atom)) {
+        if (objectIsUnknown(atom) || unknownFollows(atom)) {
             return Optional.empty();
         }
         Meaning.Thing subject = null;
@@ -352,7 +352,11 @@ final class Reading {
                 break;
             }
             if (other.head() && named.isEmpty() && other.as(Meaning.Circumstance.class).isEmpty()) {
-                break;
+                // "The rears get greasy when they slide": who does the one does the other.
+                if (subject != null) {
+                    break;
+                }
+                continue;
             }
             if (named.isPresent()) {
                 subject = subject == null ? named.get() : subject;
@@ -379,6 +383,9 @@ final class Reading {
             may.add(subject);
         } else if (lastThing != null) {
             may.add(lastThing);
+        }
+        if (!vague) {
+            after(i).ifPresent(may::add);
         }
         if (vague && (subject == null || subject.name().equals("car"))) {
             may.add(new Meaning.Thing("car", ""));
@@ -436,6 +443,12 @@ final class Reading {
                 && other.meanings().isEmpty());
     }
 
+    /** Whether the next word is one that nobody knows, and no adverb: "loose gravel", "the tail lights are broken". */
+    private boolean unknownFollows(Atom atom) {
+        return atoms.stream().anyMatch(other -> other.from() == atom.to() && other.meanings().isEmpty()
+                && !tokens.get(other.from()).stem().endsWith("ly"));
+    }
+
     private Head narrowed(List<Meaning.Complaint> complaints, int from, int start, int to) {
         List<Word> narrowing = new ArrayList<>();
         List<Word> not = new ArrayList<>();
@@ -454,13 +467,28 @@ final class Reading {
                 narrowing.add(Turn.BOTH);
             }
         }
+        List<Phase> sensible = phases.stream().filter(phase -> complaints.get(0).symptom().senseless(phase).isEmpty()).toList();
+        if (!sensible.isEmpty()) {
+            // "Wanders under full throttle on the straight": of two phases the one counts in which it can be.
+            phases = sensible;
+        }
         List<Phase> meant = stretch ? phases.stream().distinct().toList() : Phases.meant(phases);
         Symptom symptom = complaints.get(0).symptom();
         boolean placed = complaints.get(0).words().stream().anyMatch(Place.class::isInstance);
         if (!placed) {
-            place(from, to, symptom).ifPresent(narrowing::add);
+            place(from, to < atoms.size() ? subjectBefore(start, to) : to, symptom).ifPresent(narrowing::add);
         }
         return new Head(complaints, meant, narrowing, not);
+    }
+
+    /** Where what is said of the next complaint begins: with its subject, if it has one of its own. */
+    private int subjectBefore(int start, int next) {
+        for (int i = next - 1; i > start; i--) {
+            if (atoms.get(i).as(Meaning.Thing.class).isPresent()) {
+                return i;
+            }
+        }
+        return next;
     }
 
     private Optional<Word> place(int from, int to, Symptom symptom) {

@@ -13,6 +13,7 @@ import java.util.Set;
 final class Spelling {
 
     private static final int SHORTEST = 4;
+    private static final int SHORT = 5;
     private static final int LONG = 9;
 
     private final Set<String> stems;
@@ -68,8 +69,12 @@ final class Spelling {
             if (Math.abs(candidate.length() - typed.length()) > allowed || candidate.charAt(0) != typed.charAt(0)) {
                 continue;
             }
+            if (typed.length() <= SHORT && candidate.length() == typed.length() && !sorted(typed, candidate)) {
+                // In a short word another letter is another word: "cords" is no slip.
+                continue;
+            }
             int distance = Nearest.distance(typed, candidate);
-            if (typed.length() == SHORTEST && (distance != 1 || candidate.length() != SHORTEST || !sorted(typed, candidate))) {
+            if (typed.length() == SHORTEST && (distance != 1 || candidate.length() != SHORTEST)) {
                 continue;
             }
             if (distance < least) {

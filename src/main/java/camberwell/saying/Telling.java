@@ -28,6 +28,7 @@ final class Telling {
     private final Symptom symptom;
     private final Map<Class<? extends Word>, Word> words = new LinkedHashMap<>();
     private final Set<Word> notIn = new LinkedHashSet<>();
+    private boolean withdrawn;
 
     Telling(Symptom symptom) {
         this.symptom = symptom;
@@ -115,9 +116,16 @@ final class Telling {
 
     /** Takes a phase back in which nobody can mean it, and says so; empty where all makes sense. */
     Optional<String> senseless() {
+        withdrawn = (symptom == Symptom.SLOW_TURN_IN || symptom == Symptom.NERVOUS_TURN_IN)
+                && words.get(Phase.class) instanceof Phase elsewhere && symptom.senseless(elsewhere).isPresent();
         Optional<String> why = words.get(Phase.class) instanceof Phase phase ? symptom.senseless(phase)
                 : Optional.empty();
         return why.map(it -> symptom.spoken() + " " + ((Phase) words.remove(Phase.class)).at() + ": " + it);
+    }
+
+    /** Whether nothing is left of it without its phase: what is lazy in the middle of a corner is no slow turn-in. */
+    boolean withdrawn() {
+        return withdrawn;
     }
 
     private void onlyOneLeft(Class<CornerSpeed> kind) {

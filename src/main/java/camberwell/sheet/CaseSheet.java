@@ -54,13 +54,16 @@ final class CaseSheet {
     private final Terms terms;
     private final Audience audience;
     private final String id;
+    private final List<DomContent> runs;
 
-    CaseSheet(Advice advice, Notes notes, Terms terms, Audience audience, String id) {
+    /** @param runs what a book of runs adds; empty for none */
+    CaseSheet(Advice advice, Notes notes, Terms terms, Audience audience, String id, List<DomContent> runs) {
         this.advice = advice;
         this.notes = notes;
         this.terms = terms;
         this.audience = audience;
         this.id = id;
+        this.runs = runs;
     }
 
     ArticleTag whole() {
@@ -79,6 +82,7 @@ final class CaseSheet {
             driving("For the driver", parts);
         }
         withheld(parts);
+        parts.addAll(runs);
         outcome(parts);
         cautions(parts);
         if (audience == Audience.NEWCOMER) {
@@ -90,7 +94,7 @@ final class CaseSheet {
     }
 
     private void said(List<DomContent> parts) {
-        List<Report> reports = advice.run().reports();
+        List<Report> reports = advice.run().reports().stream().filter(report -> report.measured().isEmpty()).toList();
         parts.add(section(h2("What was said"), reports.isEmpty() ? p("Nobody complained of anything.")
                 : ul(each(reports, report -> li(newcomer() ? told(report) : Words.sentence(report.text()))))));
     }
@@ -107,6 +111,11 @@ final class CaseSheet {
                     .ifPresent(drawings::add);
         }
         PressureFigure.of(id + "-pressures", advice.tyres()).ifPresent(drawings::add);
+        List<Report> shown = advice.run().reports().stream().filter(report -> report.measured().isPresent()).toList();
+        if (!shown.isEmpty()) {
+            parts.add(section(h2("What the log shows"), ul(each(shown, report -> li((newcomer() ? told(report)
+                    : Words.sentence(report.text())) + ": " + report.measured().orElseThrow().how())))));
+        }
         parts.add(section(h2("What was measured"), drawings.isEmpty() ? p("No tyre was read.")
                 : div(each(drawings.stream())).withClass("drawings"), doubts()));
     }

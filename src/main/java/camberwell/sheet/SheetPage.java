@@ -1,6 +1,8 @@
 package camberwell.sheet;
 
 import camberwell.advice.Advice;
+import camberwell.history.History;
+import camberwell.history.Plan;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.vocabulary.Audience;
@@ -46,11 +48,21 @@ public final class SheetPage {
 
     /** The whole page, in the order of the cases. */
     public String page(List<Advice> cases) {
-        String css = css();
         List<DomContent> articles = new ArrayList<>();
         for (int i = 0; i < cases.size(); i++) {
-            articles.add(new CaseSheet(cases.get(i), notes, terms, audience, "case" + (i + 1)).whole());
+            articles.add(new CaseSheet(cases.get(i), notes, terms, audience, "case" + (i + 1), List.of()).whole());
         }
+        return page(cases.size() == 1 ? cases.get(0).run().title() : cases.size() + " cases", articles);
+    }
+
+    /** The page of the last run of a book, with the runs before it and the plan for those to come. */
+    public String page(Advice last, History history, Plan plan) {
+        return page(last.run().title(), List.of(new CaseSheet(last, notes, terms, audience, "case1",
+                RunsPart.of("case1", history, plan)).whole()));
+    }
+
+    private static String page(String title, List<DomContent> articles) {
+        String css = css();
         return "<!DOCTYPE html>\n" + html(
                 head(
                         meta().withCharset("utf-8"),
@@ -58,7 +70,7 @@ public final class SheetPage {
                                 + hash(css) + "'; base-uri 'none'; form-action 'none'"),
                         meta().withName("viewport").withContent("width=device-width, initial-scale=1"),
                         meta().withName("color-scheme").withContent("light dark"),
-                        title(cases.size() == 1 ? cases.get(0).run().title() : cases.size() + " cases"),
+                        title(title),
                         style().with(rawHtml(css))),
                 body(main(each(articles.stream())))).withLang("en").render() + "\n";
     }

@@ -55,7 +55,7 @@ final class AnyRun {
 
     private Case make(long number) {
         Car car = car();
-        Conditions conditions = new Conditions(maybe(one(Surface.DRY, Surface.DAMP, Surface.WET)),
+        Conditions conditions = new Conditions(Optional.of(one(Surface.DRY, Surface.DRY, Surface.DRY, Surface.DAMP, Surface.WET)),
                 maybe(celsius(random.nextInt(30))), maybe(celsius(5 + random.nextInt(45))), Optional.empty(),
                 Optional.empty(), one(Turn.BOTH, Turn.BOTH, Turn.BOTH, Turn.LEFT, Turn.RIGHT));
         List<Report> reports = new ArrayList<>();
