@@ -91,7 +91,8 @@ record AnswerSheet(String pupil, List<Answer> answers) {
 
     /** Writes it in the place of what was there. */
     void write(Path file, String shown) {
-        StringBuilder text = new StringBuilder("pupil: ").append(quoted(pupil)).append("\nanswers:\n");
+        StringBuilder text = new StringBuilder("pupil: ").append(quoted(pupil)).append(answers.isEmpty() ? "\nanswers: []\n"
+                : "\nanswers:\n");
         for (Answer answer : answers) {
             text.append("  - {case: ").append(quoted(answer.of())).append(", advised: [")
                     .append(String.join(", ", answer.advised().stream().map(Change::id).toList())).append("], answer: ")
