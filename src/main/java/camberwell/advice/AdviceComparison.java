@@ -14,9 +14,19 @@ import java.util.TreeMap;
  * @param changes those that appeared, vanished, moved in the order, or are sized differently; the rest is left out
  * @param driving names of driving notes that appeared or vanished
  * @param cautions names of cautions that appeared or vanished
+ * @param texts what is said in other words of what stands on both sides
  */
 public record AdviceComparison(List<ChangeDifference> changes, List<NoteDifference> driving,
-        List<NoteDifference> cautions) {
+        List<NoteDifference> cautions, List<TextDifference> texts) {
+
+    /**
+     * A text of a change or a note that reads otherwise now.
+     *
+     * @param of the change, or the note's name
+     * @param part which of its texts: {@code why}, {@code behind it}, {@code watch}, {@code put back}, {@code text}
+     */
+    public record TextDifference(String of, String part, String before, String after) {
+    }
 
     /**
      * A change in both advices, before and after.
@@ -53,7 +63,46 @@ public record AdviceComparison(List<ChangeDifference> changes, List<NoteDifferen
         return new AdviceComparison(List.copyOf(changes),
                 notes(before.driving().stream().map(DrivingAdvice::note).toList(),
                         after.driving().stream().map(DrivingAdvice::note).toList()),
-                notes(before.cautions(), after.cautions()));
+                notes(before.cautions(), after.cautions()), texts(before, after));
+    }
+
+    private static List<TextDifference> texts(Advice before, Advice after) {
+        List<TextDifference> texts = new ArrayList<>();
+        Map<Change, RankedChange> is = byChange(after);
+        byChange(before).forEach((change, was) -> {
+            RankedChange now = is.get(change);
+            if (now != null) {
+                text(change.id(), "why", was.why(), now.why(), texts);
+                text(change.id(), "behind it", was.way().rationale(), now.way().rationale(), texts);
+                text(change.id(), "watch", was.way().watch(), now.way().watch(), texts);
+                text(change.id(), "put back", was.way().putBack(), now.way().putBack(), texts);
+            }
+        });
+        byName(before).forEach((name, was) -> {
+            Note now = byName(after).get(name);
+            if (now != null) {
+                text(name, "title", was.title(), now.title(), texts);
+                text(name, "text", said(was), said(now), texts);
+            }
+        });
+        return List.copyOf(texts);
+    }
+
+    private static String said(Note note) {
+        return String.join(" ", note.statement(), note.plain());
+    }
+
+    private static Map<String, Note> byName(Advice advice) {
+        Map<String, Note> notes = new TreeMap<>();
+        advice.driving().forEach(driving -> notes.put(driving.note().name(), driving.note()));
+        advice.cautions().forEach(note -> notes.put(note.name(), note));
+        return notes;
+    }
+
+    private static void text(String of, String part, String before, String after, List<TextDifference> texts) {
+        if (!before.equals(after)) {
+            texts.add(new TextDifference(of, part, before, after));
+        }
     }
 
     private static Map<Change, RankedChange> byChange(Advice advice) {
@@ -75,6 +124,6 @@ public record AdviceComparison(List<ChangeDifference> changes, List<NoteDifferen
 
     /** Whether both say the same. */
     public boolean same() {
-        return changes.isEmpty() && driving.isEmpty() && cautions.isEmpty();
+        return changes.isEmpty() && driving.isEmpty() && cautions.isEmpty() && texts.isEmpty();
     }
 }

@@ -2,6 +2,7 @@ package camberwell.advice;
 
 import camberwell.fact.Certainty;
 import camberwell.fact.Day;
+import camberwell.fact.Outing;
 import camberwell.fact.Premise;
 import camberwell.fact.Reported;
 import camberwell.fact.Setup;
@@ -21,7 +22,8 @@ public final class Facts {
     public static List<Premise> of(Case run, TyreReadings tyres, Weights weights) {
         List<Premise> premises = new ArrayList<>();
         premises.add(new Setup(run.car()));
-        premises.add(new Day(run.conditions()));
+        premises.add(new Day(run.conditions(), weights.thresholds()));
+        premises.add(new Outing(run, weights.thresholds()));
         premises.addAll(tyres.readings());
         for (Report report : run.reports()) {
             premises.add(reported(report, run.reports(), weights));

@@ -15,10 +15,11 @@ import java.util.Optional;
  * @param proposals what the rules said for and against it
  * @param because the reason of the rule that speaks for it most; raw Drools in a trusted folder has none
  * @param note the adjuster's knowledge note
+ * @param firstBy the rules that put it before the others, whatever its score
  * @param way the note on this direction: rationale, what to watch, when to put it back
  */
 public record RankedChange(int rank, Change change, Size size, Score score, List<Proposal> proposals,
-        Optional<String> because, Note note, Note.Way way) {
+        Optional<String> because, List<String> firstBy, Note note, Note.Way way) {
 
     /** Why it is advised: the rule's own reason, or else the note's. */
     public String why() {
@@ -27,7 +28,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
 
     /** The same change at another place. */
     RankedChange at(int place) {
-        return new RankedChange(place, change, size, score, proposals, because, note, way);
+        return new RankedChange(place, change, size, score, proposals, because, firstBy, note, way);
     }
 
     /** The names of the rules that speak for it, strongest first. */

@@ -105,6 +105,6 @@ final class Undo {
                 "The car is as it was before that change.",
                 "The car is worse without that change than it was with it.");
         return new RankedChange(0, back, size, score, List.of(new Proposal(back, certainty, Learned.RULE, List.of())),
-                Optional.empty(), note, way);
+                Optional.empty(), List.of(), note, way);
     }
 }

@@ -3,6 +3,7 @@ package camberwell.advice;
 import camberwell.engine.Conclusions;
 import camberwell.engine.RuleBase;
 import camberwell.fact.Certainty;
+import camberwell.fact.Preference;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
@@ -81,7 +82,8 @@ final class Weighing {
                 scored.add(candidate(change, certainty));
             }
         }
-        scored.sort(Comparator.comparingDouble((RankedChange change) -> -change.score().total())
+        scored.sort(Comparator.comparing((RankedChange change) -> change.firstBy().isEmpty())
+                .thenComparingDouble(change -> -change.score().total())
                 .thenComparing(RankedChange::change));
         candidates = List.copyOf(scored);
         int position = 0;
@@ -172,7 +174,7 @@ final class Weighing {
         Note fitting = note.fitting(surroundings.of(change.adjuster(),
                 score.helps().stream().map(Score.Help::complaint).toList()));
         List<Proposal> said = List.copyOf(proposals.get(change));
-        return new RankedChange(0, change, NONE, score, said, because(said), fitting,
+        return new RankedChange(0, change, NONE, score, said, because(said), firstBy(change), fitting,
                 fitting.ways().get(change.direction()));
     }
 
@@ -180,6 +182,18 @@ final class Weighing {
     private Optional<String> because(List<Proposal> said) {
         return said.stream().max(Comparator.comparingDouble(Proposal::certainty).thenComparing(Proposal::rule,
                 Comparator.reverseOrder())).map(Proposal::rule).flatMap(rules::because);
+    }
+
+    /** The rules that put it first, by their names. */
+    private List<String> firstBy(Change change) {
+        List<String> rules = new ArrayList<>();
+        for (Preference preference : conclusions.preferences()) {
+            if (preference.change().equals(change) && preference.certainty() >= weights.leastCertainty()
+                    && !rules.contains(preference.rule())) {
+                rules.add(preference.rule());
+            }
+        }
+        return rules;
     }
 
     private List<Withholding> holding(Change change) {
@@ -226,8 +240,8 @@ final class Weighing {
         } else if (!candidate.score().worthIt()) {
             withhold(change, notWorthIt(candidate), List.of());
         } else if (sized.get() instanceof Sized.Possible possible && !said(change)) {
-            ranked.add(new RankedChange(ranked.size() + 1, change, possible.size(), candidate.score(),
-                    candidate.proposals(), candidate.because(), candidate.note(), candidate.way()));
+            ranked.add(new RankedChange(ranked.size() + 1, change, AmountSizer.size(run, change, candidate.proposals(), possible.size()), candidate.score(),
+                    candidate.proposals(), candidate.because(), candidate.firstBy(), candidate.note(), candidate.way()));
         }
     }
 

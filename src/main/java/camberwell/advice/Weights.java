@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.fact.Thresholds;
 import camberwell.learning.LearningWeights;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Occurrence;
@@ -13,11 +14,17 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained. */
+/** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained; and the thresholds of the rules' words. */
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
         double leastCertainty, double leastDriving, double drivingFirst, double clearMajority, double heldFully,
-        double halt, LearningWeights learning) {
+        double halt, LearningWeights learning, Thresholds thresholds) {
+
+    /** The same with other thresholds for the words of rules. */
+    public Weights with(Thresholds others) {
+        return new Weights(occurrence, severity, harmToComplaint, harmToFine, effort, risk, leastRelief, openCircumstance,
+                leastCertainty, leastDriving, drivingFirst, clearMajority, heldFully, halt, learning, others);
+    }
 
     /** Heavier than any weight that still leaves room for the others. */
     private static final double MOST = 10;
@@ -49,7 +56,7 @@ public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> 
                 part(score, "least-relief"), part(score, "open-circumstance"), weight(fields, "least-certainty", 1),
                 weight(fields, "least-driving", 1), weight(fields, "driving-first", 1),
                 weight(fields, "clear-majority", MOST), weight(fields, "held-fully", 1), weight(fields, "halt", 1),
-                learning(fields));
+                learning(fields), Thresholds.BUILT_IN);
         score.ifPresent(Fields::done);
         fields.done();
         return weights;

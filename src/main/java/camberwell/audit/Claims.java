@@ -28,7 +28,10 @@ import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -88,9 +91,13 @@ final class Claims {
     /** What each rule proposes or opposes, for the complaints that its conditions are about. */
     List<Claim> ofRules(Collection<RuleText> rules) {
         List<Claim> claims = new ArrayList<>();
+        Map<String, Set<Claim.Trouble>> found = new HashMap<>();
         for (RuleText rule : rules) {
-            List<Claim.Trouble> troubles = rule.conditions().stream().filter(condition -> !condition.negative())
-                    .flatMap(condition -> trouble(condition).stream()).toList();
+            rule.statements().stream().filter(Statement.Find.class::isInstance).forEach(it -> found.computeIfAbsent(
+                    ((Statement.Find) it).finding(), fresh -> new LinkedHashSet<>()).addAll(troubles(rule, Map.of())));
+        }
+        for (RuleText rule : rules) {
+            List<Claim.Trouble> troubles = troubles(rule, found);
             for (Statement said : rule.statements()) {
                 if (said instanceof Statement.Propose || said instanceof Statement.Oppose) {
                     claims.add(ofStatement(rule, said, said.aboutChange().orElseThrow(), troubles));
@@ -111,6 +118,15 @@ final class Claims {
                 surface(rule), note.model().or(() -> explanation));
     }
 
+    /** What a rule's conditions are about; of a finding that shows as nothing by itself, what it is found from. */
+    private List<Claim.Trouble> troubles(RuleText rule, Map<String, Set<Claim.Trouble>> found) {
+        return rule.conditions().stream().filter(condition -> !condition.negative()).flatMap(condition -> {
+            Optional<Claim.Trouble> own = trouble(condition);
+            return own.isPresent() || !condition.question().isAbout(Finding.KIND) ? own.stream()
+                    : found.getOrDefault(condition.question().word("finding").orElseThrow(), Set.of()).stream();
+        }).toList();
+    }
+
     private Optional<Claim.Trouble> trouble(Condition condition) {
         Question question = condition.question();
         if (question.isAbout(Reported.KIND)) {
@@ -124,7 +140,7 @@ final class Claims {
                     .map(shows -> new Claim.Trouble(shows.on(), set(shows.phase()), set(shows.speed()),
                     shows.where()));
         }
-        return question.isAbout(Reading.KIND) ? question.word("shows").flatMap(Claims::symptom)
+        return question.isAbout(Reading.KIND) ? question.word("shows").flatMap(Claims::shown)
                 .map(symptom -> new Claim.Trouble(symptom, Set.of(), Set.of(),
                 Optional.of(Word.of(Place.class, question.word("place").orElseThrow()).axle()))) : Optional.empty();
     }
@@ -135,15 +151,16 @@ final class Claims {
         return words;
     }
 
-    /** The complaint that a reading is when somebody feels it, where the handling model can say anything of it. */
-    private static Optional<Symptom> symptom(String state) {
-        return Optional.ofNullable(switch (Word.of(Reading.State.class, state)) {
+    /** The complaint that a reading is when somebody feels it, or the reading itself, where a model says anything of it. */
+    private static Optional<Word> shown(String word) {
+        Reading.State state = Word.of(Reading.State.class, word);
+        return Optional.ofNullable(switch (state) {
             case BELOW_WINDOW -> Symptom.SLOW_WARM_UP;
             case ABOVE_WINDOW -> Symptom.OVERHEATING;
             case INNER_EDGE_HOT -> Symptom.HOT_INNER_EDGE;
             case OUTER_EDGE_HOT -> Symptom.HOT_OUTER_EDGE;
-            case INSIDE_WINDOW, HOTTER_AXLE, MIDDLE_HOT, MIDDLE_COLD, EVEN_TREAD, SIDES_DIFFER, ABOVE_TARGET, AT_TARGET,
-                    BELOW_TARGET, ABOVE_TARGET_ALONE, BELOW_TARGET_ALONE, BELOW_MINIMUM, NO_GROWTH -> null;
+            case ABOVE_TARGET, BELOW_TARGET, ABOVE_TARGET_ALONE, BELOW_TARGET_ALONE, BELOW_MINIMUM -> state;
+            case INSIDE_WINDOW, HOTTER_AXLE, MIDDLE_HOT, MIDDLE_COLD, EVEN_TREAD, SIDES_DIFFER, AT_TARGET, NO_GROWTH -> null;
         });
     }
 

@@ -2,6 +2,7 @@ package camberwell.audit;
 
 import camberwell.car.Car;
 import camberwell.car.Setting;
+import camberwell.fact.Reading;
 import camberwell.model.Bench;
 import camberwell.model.Bench.Relief;
 import camberwell.model.CarModel;
@@ -112,6 +113,9 @@ final class Witness {
         if (setting.isEmpty()) {
             return Optional.empty();
         }
+        if (trouble.on() instanceof Reading.State reading) {
+            return Gauge.relief(setting.get(), change, reading);
+        }
         // Toe drags by its distance from zero, which several steps would pass.
         int most = change.adjuster().adjustment() == Adjustment.TOE ? 1 : STEPS;
         int steps = Math.min(most, setting.get().stepsLeft(change.direction()));
@@ -129,7 +133,7 @@ final class Witness {
         Word on = trouble.on();
         if (on == Symptom.WHEELSPIN || on == Quality.TRACTION) {
             // How much power it takes to spin a wheel is a limit, and the steady model looks for it.
-            return CarModel.represents(adjuster) ? steady(adjuster, changed, trouble, phase, speed)
+            return settles(adjuster) ? steady(adjuster, changed, trouble, phase, speed)
                     : moving(adjuster, changed, trouble, phase, speed);
         }
         boolean changes = TRANSIENT.contains(adjuster.adjustment()) || phase == Phase.BRAKING
@@ -139,6 +143,11 @@ final class Witness {
                 .or(() -> changes ? Optional.empty() : moving(adjuster, changed, trouble, phase, speed));
     }
 
+    /** Whether a settled corner shows what an adjuster does. */
+    private static boolean settles(Adjuster adjuster) {
+        return CarModel.represents(adjuster) || adjuster.adjustment() == Adjustment.PRESSURE;
+    }
+
     private Optional<Relief> moving(Adjuster adjuster, CarModel changed, Claim.Trouble trouble, Phase phase,
             double speed) {
         return track.relief(adjuster.adjustment(), changed, trouble.on(), trouble.where(), phase, speed);
@@ -146,7 +155,7 @@ final class Witness {
 
     private Optional<Relief> steady(Adjuster adjuster, CarModel changed, Claim.Trouble trouble, Phase phase,
             double speed) {
-        if (!CarModel.represents(adjuster)) {
+        if (!settles(adjuster)) {
             return Optional.empty();
         }
         CornerPhase settled = STEADY.getOrDefault(phase, trouble.phases().isEmpty() ? CornerPhase.MID_CORNER : null);

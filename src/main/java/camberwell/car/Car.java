@@ -3,6 +3,7 @@ package camberwell.car;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Wheel;
 import java.util.Collections;
@@ -22,14 +23,16 @@ import java.util.Optional;
  * @param simulated whether it exists in a simulator only, where there are no wheel nuts and no jacks; empty where
  *         nobody said
  * @param biasOf what its brake bias counts
+ * @param kind what sort of car it is, where somebody said
  */
 public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
-        Map<Dimension, Quantity> dimensions, boolean generic, Optional<Boolean> simulated, BiasOf biasOf) {
+        Map<Dimension, Quantity> dimensions, boolean generic, Optional<Boolean> simulated, BiasOf biasOf,
+        Optional<CarKind> kind) {
 
     /** One of which nobody said whether it can be touched, with its brake bias as a share of the braking force. */
     public Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
             Map<Dimension, Quantity> dimensions, boolean generic) {
-        this(name, drive, adjusters, tyres, dimensions, generic, Optional.empty(), BiasOf.FORCE);
+        this(name, drive, adjusters, tyres, dimensions, generic, Optional.empty(), BiasOf.FORCE, Optional.empty());
     }
 
     /** Copies the maps in the order of the vocabulary. */
@@ -87,17 +90,29 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         adjusters.forEach((adjuster, setting) -> changed.put(adjuster,
                 setup.containsKey(adjuster) ? setting.withNow(setup.get(adjuster)) : setting));
         return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic, simulated,
-                biasOf);
+                biasOf, kind);
     }
 
     /** The same car with other dimensions. */
     public Car withDimensions(Map<Dimension, Quantity> others) {
-        return new Car(name, drive, adjusters, tyres, others, generic, simulated, biasOf);
+        return new Car(name, drive, adjusters, tyres, others, generic, simulated, biasOf, kind);
     }
 
     /** The same car, in a simulator or on a road. */
     public Car withSimulator(boolean simulator) {
-        return new Car(name, drive, adjusters, tyres, dimensions, generic, Optional.of(simulator), biasOf);
+        return new Car(name, drive, adjusters, tyres, dimensions, generic, Optional.of(simulator), biasOf, kind);
+    }
+
+    /** The same car, known to be of that kind. */
+    public Car withKind(CarKind other) {
+        return new Car(name, drive, adjusters, tyres, dimensions, generic, simulated, biasOf, Optional.of(other));
+    }
+
+    /** Whether it carries wings: one can be set, or the file gives downforce. */
+    public boolean winged() {
+        return setting(Adjuster.FRONT_WING).isPresent() || setting(Adjuster.REAR_WING).isPresent()
+                || dimension(Dimension.FRONT_DOWNFORCE).filter(force -> force.value() > 0).isPresent()
+                || dimension(Dimension.REAR_DOWNFORCE).filter(force -> force.value() > 0).isPresent();
     }
 
     /** Whether it is known to exist in a simulator only. */

@@ -27,6 +27,8 @@ final class ComparisonText {
                 + (note.appeared() ? "appeared" : "vanished")));
         comparison.cautions().forEach(note -> page.point(2, "Caution: \"" + notes.get(note.note()).title() + "\" "
                 + (note.appeared() ? "appeared" : "vanished")));
+        comparison.texts().forEach(text -> page.point(2, text.of() + ", " + text.part() + ": is now \"" + text.after()
+                + "\", was \"" + text.before() + "\""));
     }
 
     private static String says(AdviceComparison.ChangeDifference difference) {
@@ -62,6 +64,16 @@ final class ComparisonText {
         json.writeEndArray();
         notes(json, "driving", comparison.driving());
         notes(json, "cautions", comparison.cautions());
+        json.writeArrayFieldStart("texts");
+        for (AdviceComparison.TextDifference text : comparison.texts()) {
+            json.writeStartObject();
+            json.writeStringField("of", text.of());
+            json.writeStringField("part", text.part());
+            json.writeStringField("before", text.before());
+            json.writeStringField("after", text.after());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void side(JsonGenerator json, String name, Optional<RankedChange> side) throws IOException {

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules coverage}. */
@@ -31,7 +32,10 @@ import picocli.CommandLine.Option;
 final class CoverageCommand implements Callable<Integer> {
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
+
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -44,6 +48,7 @@ final class CoverageCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        engine = rules.on(engine, console);
         Coverage coverage = Coverage.of(engine.advisor(), engine.rules(), engine.notes());
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());

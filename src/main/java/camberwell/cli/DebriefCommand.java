@@ -125,6 +125,8 @@ final class DebriefCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         engine = rules.on(engine, console);
+        // Their words for complaints stand in the first list.
+        engine.packs();
         try (Debrief debrief = open()) {
             return talk(debrief);
         }

@@ -5,6 +5,7 @@ import camberwell.advice.Weights;
 import camberwell.car.Car;
 import camberwell.channel.Limits;
 import camberwell.engine.RuleBase;
+import camberwell.fact.Thresholds;
 import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
@@ -12,6 +13,8 @@ import camberwell.knowledge.Terms;
 import camberwell.language.Dictionary;
 import camberwell.language.Names;
 import camberwell.pack.Manifest;
+import camberwell.pack.OwnQuestion;
+import camberwell.pack.OwnSymptom;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.pack.Shelf;
@@ -40,6 +43,7 @@ final class Engine {
     private final Path cache;
     private final AtomicBoolean opening = new AtomicBoolean();
     private final Shelf shelf;
+    private final OwnWords words;
     private final Later<List<RulePack>> packs;
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<Listener> listener = new Later<>(this::readListener);
@@ -53,15 +57,25 @@ final class Engine {
     }
 
     private Engine(Path home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs) {
+        this(home, cache, shelf, packs, new OwnWords());
+    }
+
+    private Engine(Path home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs, OwnWords words) {
         this.home = home;
         this.cache = cache;
         this.shelf = shelf;
-        this.packs = new Later<>(packs);
+        this.words = words;
+        this.packs = new Later<>(() -> words.of(packs.get()));
+    }
+
+    /** Forgets the words of the packs: what is run next in this process has its own. */
+    void forget() {
+        words.close();
     }
 
     /** One with the packs on {@code shelf}, which are read when rules are first asked for. */
     Engine withShelf(Shelf shelf) {
-        return new Engine(home, cache, shelf, shelf.isBare() ? List::of : shelf::packs);
+        return new Engine(home, cache, shelf, shelf.isBare() ? List::of : shelf::packs, words);
     }
 
     /** The packs of this user. */
@@ -75,7 +89,7 @@ final class Engine {
      */
     Engine withRules(List<RulePack> more) {
         return more.isEmpty() ? this : new Engine(home, cache, shelf, () -> Stream.concat(packs().stream().filter(pack ->
-                more.stream().noneMatch(other -> samePack(pack, other))), more.stream()).toList());
+                more.stream().noneMatch(other -> samePack(pack, other))), more.stream()).toList(), words);
     }
 
     private static boolean samePack(RulePack one, RulePack other) {
@@ -85,7 +99,7 @@ final class Engine {
 
     /** One with camberwell's own rules alone. */
     Engine builtIn() {
-        return new Engine(home, cache, shelf, List::of);
+        return new Engine(home, cache, shelf, List::of, words);
     }
 
     /** The rule folders on top of the built-in rules. */
@@ -172,6 +186,7 @@ final class Engine {
 
     /** Reads cases; what a driver said in them is understood by {@link #listener()}. */
     CaseReader cases() {
+        packs();
         return new CaseReader(said -> listener().hear(said));
     }
 
@@ -201,11 +216,26 @@ final class Engine {
         for (RulePack pack : packs()) {
             all = all.with(pack.name() + "/" + RulePack.NOTES, pack.notes());
         }
-        return all;
+        return all.with(OwnWords.effects(packs()));
     }
 
     private Weights readWeights() {
-        return reading(() -> Weights.read(home.resolve("rules").resolve("weights.yaml")));
+        Weights own = reading(() -> Weights.read(home.resolve("rules").resolve("weights.yaml")));
+        return packs().isEmpty() ? own : own.with(thresholds());
+    }
+
+    /** The follow-up questions of the packs. */
+    List<OwnQuestion> questions() {
+        return packs().stream().flatMap(pack -> pack.questions().stream()).toList();
+    }
+
+    /** From what on the words of rules hold, with what the packs state otherwise. */
+    Thresholds thresholds() {
+        Thresholds all = Thresholds.BUILT_IN;
+        for (RulePack pack : packs()) {
+            all = pack.thresholds(all);
+        }
+        return all;
     }
 
     private RuleBase openRules() {
@@ -214,7 +244,8 @@ final class Engine {
 
     /** The sentences that rules are written in, without the rules. */
     Dictionary dictionary() {
-        return reading(() -> Dictionary.read(home.resolve("rules").resolve("dictionary.dsl")));
+        return reading(() -> Dictionary.read(home.resolve("rules").resolve("dictionary.dsl")))
+                .with(packs().stream().flatMap(pack -> pack.symptoms().stream()).map(OwnSymptom::id).toList());
     }
 
     /** The rules as they are read, before anything is compiled. */
@@ -232,10 +263,14 @@ final class Engine {
             return Voices.NONE;
         }
         Map<String, String> words = new HashMap<>();
+        Map<String, String> titles = new HashMap<>();
         rules().rules().values().forEach(rule -> packs().stream()
                 .filter(pack -> rule.file().startsWith(pack.name() + "/")).findFirst()
-                .ifPresent(pack -> words.put(rule.name(), rule.because() + " (from " + pack.shown() + ")")));
-        return new Voices(words);
+                .ifPresent(pack -> {
+                    words.put(rule.name(), rule.because() + " (from " + pack.shown() + ")");
+                    titles.put(rule.name(), pack.title());
+                }));
+        return new Voices(words, titles);
     }
 
     Advisor advisor() {

@@ -76,9 +76,13 @@ public final class Main implements Runnable {
     static int run(Console console, Engine engine, String... arguments) {
         String[] here = lists(console, arguments);
         CommandLine line = line(console, engine, here);
-        int code = line.execute(here);
-        console.out().flush();
-        return code;
+        try {
+            int code = line.execute(here);
+            console.out().flush();
+            return code;
+        } finally {
+            engine.forget();
+        }
     }
 
     /** A list of arguments, {@code @FILE}, is looked for where the person is, not where the program lies. */

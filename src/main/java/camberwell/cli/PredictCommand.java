@@ -41,7 +41,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "predict", mixinStandardHelpOptions = true,
         description = "Tells what a change would do to a car, by the handling models: in a steady corner, and driven.",
         footer = {"", "The car's file must give wheelbase, mass and front weight; a class of car lends what else it "
-            + "leaves out. Dampers show in the driven car alone, pressures in neither.", "", "Examples:",
+            + "leaves out. Dampers, ride heights and pressures show in the driven car alone.", "", "Examples:",
             "  camberwell predict --car demo-cases/cars/corvane-coupe.yaml \\",
             "      --change \"front-anti-roll-bar softer 1\"",
             "  camberwell predict --car my-car.yaml --change \"rear-wing more 2\" \\",

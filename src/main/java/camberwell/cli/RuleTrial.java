@@ -13,7 +13,6 @@ import camberwell.report.Page;
 import camberwell.report.Words;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -50,9 +49,12 @@ final class RuleTrial {
     record Tried(Map<String, Set<String>> fired, Advice before, Advice after) {
     }
 
-    List<Tried> of(List<Path> files) {
-        CaseReader reader = with.cases();
-        List<CaseFile> cases = files.stream().map(reader::read).toList();
+    /** What reads cases with the words of the folders. */
+    CaseReader cases() {
+        return with.cases();
+    }
+
+    List<Tried> of(List<CaseFile> cases) {
         List<Tried> tried = new ArrayList<>();
         for (CaseFile file : cases) {
             Map<String, Set<String>> fired = new LinkedHashMap<>();
@@ -70,6 +72,16 @@ final class RuleTrial {
 
     private List<String> silent(Tried tried) {
         return own.stream().filter(rule -> !tried.fired().containsKey(rule)).toList();
+    }
+
+    /** Names the folders' rules that fired in none of several cases: each is told of its own case already. */
+    void never(List<Tried> tried, Page page) {
+        List<String> nowhere = own.stream().filter(rule -> tried.stream().noneMatch(one -> one.fired().containsKey(rule)))
+                .toList();
+        if (tried.size() > 1 && !nowhere.isEmpty()) {
+            page.heading("Rules of " + name + " that fired in no case");
+            nowhere.forEach(rule -> page.point(0, rule));
+        }
     }
 
     void write(Tried tried, Page page) {

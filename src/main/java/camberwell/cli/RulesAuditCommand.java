@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules audit}: the rule base answers to physics. */
@@ -30,7 +31,10 @@ final class RulesAuditCommand implements Callable<Integer> {
     private static final List<String> CARS = List.of("demo-cases/cars", "rules/reference-cars");
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
+
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -46,6 +50,7 @@ final class RulesAuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        engine = rules.on(engine, console);
         List<Car> cars = cars(engine.home());
         AuditReport report = new AuditReport(cars.stream().map(Car::name).toList(),
                 new Audit(engine.notes(), cars).judge(engine.rules().rules().values()));

@@ -2,19 +2,19 @@ package camberwell.cli;
 
 import camberwell.advice.AdviceComparison;
 import camberwell.input.CaseFile;
-import camberwell.input.CaseReader;
 import camberwell.pack.RulePack;
 import camberwell.report.Page;
 import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
+import java.nio.file.Files;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,28 +23,29 @@ import picocli.CommandLine.Parameters;
         description = {"Compares the advice under two sets of rules over many cases: which changes appeared, "
             + "vanished or moved.", "Look at it before you share a rule."},
         footer = {"", "Examples:", "  camberwell rules compare built-in my-rules",
-            "  camberwell rules compare my-rules.zip my-rules --cases my-cases"})
+            "  camberwell rules compare my-rules.zip my-rules --cases my-cases",
+            "  camberwell rules compare wet-days.zip wet-days.zip+my-rules"})
 final class RulesCompareCommand implements Callable<Integer> {
 
     private static final String BUILT_IN = "built-in";
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Parameters(index = "0", paramLabel = "OLD",
-            description = "A rule folder or .zip file, or the word " + BUILT_IN + ".")
+            description = "A rule folder or .zip file, several joined by +, or the word " + BUILT_IN + ".")
     private String old;
 
     @Parameters(index = "1", paramLabel = "NEW",
-            description = "A rule folder or .zip file, or the word " + BUILT_IN + ".")
+            description = "A rule folder or .zip file, several joined by +, or the word " + BUILT_IN + ".")
     private String fresh;
 
     @Option(names = "--cases", paramLabel = "DIR",
             description = "A folder of cases. Without it, camberwell's own demo cases and those of the two folders.")
     private String cases;
 
-    @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder.")
-    private List<String> trusted = new ArrayList<>();
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -57,18 +58,26 @@ final class RulesCompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        List<String> folders = Stream.of(old, fresh).filter(folder -> !folder.equals(BUILT_IN)).toList();
-        List<RulePack> packs = RulesOption.read(folders, trusted, console);
-        Engine before = old.equals(BUILT_IN) ? engine : engine.withRules(packs.subList(0, 1));
-        Engine after = fresh.equals(BUILT_IN) ? engine
-                : engine.withRules(packs.subList(packs.size() - 1, packs.size()));
-        List<Path> files = files();
-        if (files.isEmpty()) {
+        engine = rules.on(engine, console);
+        List<String> olds = stack(old);
+        List<String> news = stack(fresh);
+        Engine before = with(olds);
+        Engine after = with(news);
+        PackCases found = new PackCases(console, after.cases());
+        if (cases != null) {
+            found.files(CaseFolder.cases(console.path(cases)));
+        } else {
+            found.files(CaseFolder.cases(engine.home().resolve(RulePack.CASES)));
+            Set<String> named = new LinkedHashSet<>(olds);
+            named.addAll(news);
+            RulesOption.read(List.copyOf(named), List.of(), console).forEach(pack ->
+                    found.of(pack, console.path(pack.name())));
+        }
+        List<CaseFile> read = found.read();
+        if (read.isEmpty() && !found.broken()) {
             console.err().println("There is no case in " + cases + ".");
             return ExitCode.WRONG_INPUT;
         }
-        CaseReader reader = after.cases();
-        List<CaseFile> read = files.stream().map(reader::read).toList();
         Map<CaseFile, AdviceComparison> compared = new LinkedHashMap<>();
         read.forEach(file -> compared.put(file, AdviceComparison.of(before.advisor().advise(file.run()),
                 after.advisor().advise(file.run()))));
@@ -77,17 +86,18 @@ final class RulesCompareCommand implements Callable<Integer> {
         } else {
             json(compared);
         }
-        return ExitCode.DONE;
+        return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
     }
 
-    private List<Path> files() {
-        if (cases != null) {
-            return CaseFolder.cases(console.path(cases));
-        }
-        TreeSet<Path> files = new TreeSet<>(CaseFolder.cases(engine.home().resolve(RulePack.CASES)));
-        files.addAll(CaseFolder.cases(console.path(old).resolve(RulePack.CASES)));
-        files.addAll(CaseFolder.cases(console.path(fresh).resolve(RulePack.CASES)));
-        return List.copyOf(files);
+    /** The packs of a side, joined by {@code +}; none for the built-in rules. A name that is a file's is that file. */
+    private List<String> stack(String side) {
+        return Files.exists(console.path(side)) ? List.of(side) : Arrays.stream(side.split("\\+"))
+                .filter(part -> !part.isBlank() && !part.equals(BUILT_IN)).toList();
+    }
+
+    private Engine with(List<String> folders) {
+        RulesOption.Named named = rules.on(engine.builtIn(), console, folders);
+        return named.base().withRules(named.packs());
     }
 
     private void text(Map<CaseFile, AdviceComparison> compared, Engine after) {

@@ -42,7 +42,7 @@ final class RulesListCommand implements Callable<Integer> {
         RuleSet set = with.ruleSet();
         List<PackSummary> packs = PackSummary.of(with.packs(), set, engine.builtIn().notes());
         Page page = new Page(console.width(), console.styled());
-        int own = set.rules().size() - set.packRules().size() + set.replaced().size();
+        int own = set.rules().size() - set.packRules().size() + set.replaced().size() + set.switchedOff().size();
         page.paragraph(0, "camberwell " + Manifest.CAMBERWELL + ": " + own + " rules of its own"
                 + (packs.isEmpty() ? "; no pack is in use." : ""));
         packs.forEach(pack -> text(pack, page));
@@ -61,8 +61,18 @@ final class RulesListCommand implements Callable<Integer> {
                 + ", " + Counted.of(pack.cases(), "case"));
         pack.replaces().forEach((old, fresh) -> page.labelled(2, "Replaces",
                 "the rule \"" + old + "\" by \"" + fresh + "\""));
+        pack.off().forEach(rule -> page.labelled(2, "Switches off", "the rule \"" + rule + "\""));
         pack.overrides().forEach((note, other) -> page.labelled(2, "Overrides", "the note " + note + " of " + other));
+        named("Words", pack.words(), page);
+        named("Questions", pack.questions(), page);
+        pack.thresholds().forEach(threshold -> page.labelled(2, "Threshold", threshold));
         pack.obstacles().forEach(obstacle -> page.labelled(2, "Does not fit", obstacle));
+    }
+
+    private static void named(String label, List<String> names, Page page) {
+        if (!names.isEmpty()) {
+            page.labelled(2, label, String.join(", ", names));
+        }
     }
 
     private static Map<String, Object> json(PackSummary pack) {
@@ -75,8 +85,12 @@ final class RulesListCommand implements Callable<Integer> {
         });
         json.put("rules", pack.rules());
         json.put("replaces", pack.replaces());
+        json.put("switches-off", pack.off());
         json.put("notes", pack.notes());
         json.put("overrides", pack.overrides());
+        json.put("words", pack.words());
+        json.put("questions", pack.questions());
+        json.put("thresholds", pack.thresholds());
         json.put("cases", pack.cases());
         json.put("obstacles", pack.obstacles());
         return json;

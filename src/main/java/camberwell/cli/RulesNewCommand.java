@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -27,7 +28,7 @@ import picocli.CommandLine.Parameters;
 final class RulesNewCommand implements Callable<Integer> {
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Parameters(paramLabel = "NAME", description = "The rule's name: the situation, a colon, what follows.")
     private String name;
@@ -36,6 +37,9 @@ final class RulesNewCommand implements Callable<Integer> {
             description = "The rule folder; made if it is not there.")
     private String folder;
 
+    @Mixin
+    private RulesOption rules;
+
     RulesNewCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -43,6 +47,7 @@ final class RulesNewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        engine = rules.on(engine, console);
         Path into = console.path(folder);
         List<RulePack> before = Files.exists(into) ? RulesOption.read(List.of(folder), List.of(), console) : List.of();
         NewRule rule = new NewRule(name, engine.withRules(before), new Dialogue(console)).ask();

@@ -36,6 +36,33 @@ final class RulesOption {
         return engine.withRules(packs);
     }
 
+    /**
+     * What comes of folders that a command names beside those of {@code --rules}.
+     *
+     * @param base the engine with the rules of {@code --rules}
+     * @param packs the command's own
+     */
+    record Named(Engine base, List<RulePack> packs) {
+    }
+
+    /** {@code engine} with the rules of {@code --rules}, and the packs that the command itself names. */
+    Named on(Engine engine, Console console, List<String> named) {
+        List<RulePack> read = read(with(named), trusted, console);
+        return new Named(engine.withRules(read.subList(0, folders.size())), read.subList(folders.size(), read.size()));
+    }
+
+    /** The folders of {@code --rules} and those after them. */
+    List<String> with(List<String> named) {
+        List<String> all = new ArrayList<>(folders);
+        all.addAll(named);
+        return all;
+    }
+
+    /** The folders that may hold raw Drools. */
+    List<String> trusted() {
+        return trusted;
+    }
+
     /** The options as they were typed, for a command that is to come to the same. */
     List<String> typed() {
         List<String> typed = new ArrayList<>();

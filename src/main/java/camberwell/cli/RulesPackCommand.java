@@ -14,6 +14,7 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,6 +40,9 @@ final class RulesPackCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Write over FILE if it is there and is no packed rule folder.")
     private boolean overwrite;
 
+    @Mixin
+    private RulesOption rules;
+
     RulesPackCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -57,7 +61,7 @@ final class RulesPackCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         List<Problem> problems = new ArrayList<>(
-                RulesCheckCommand.check(List.of(folder), List.of(), console, engine).problems());
+                RulesCheckCommand.check(rules.with(List.of(folder)), List.of(), console, engine).problems());
         RulePack pack = null;
         if (problems.isEmpty()) {
             pack = RulesOption.read(List.of(folder), List.of(), console).get(0);

@@ -4,6 +4,7 @@ import camberwell.language.Dictionary;
 import camberwell.language.Names;
 import camberwell.language.Sentence;
 import camberwell.language.Stage;
+import camberwell.pack.ThresholdsFile;
 import camberwell.report.Page;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -31,7 +33,7 @@ import picocli.CommandLine.Parameters;
 final class RulesSentencesCommand implements Callable<Integer> {
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Parameters(paramLabel = "WORDS", arity = "0..*", description = "Words to look for.")
     private List<String> words = new ArrayList<>();
@@ -39,6 +41,9 @@ final class RulesSentencesCommand implements Callable<Integer> {
     @Option(names = "--stage", paramLabel = "STAGE",
             description = "Only what a rule of this stage can say: readings, causes, changes, cautions or driving.")
     private Stage stage;
+
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -51,6 +56,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        engine = rules.on(engine, console);
         Dictionary dictionary = engine.dictionary();
         Names names = Engine.names(engine.notes());
         List<Sentence> found = find(dictionary, names, words, stage);
@@ -92,6 +98,9 @@ final class RulesSentencesCommand implements Callable<Integer> {
                 page.heading(topic);
             }
             page.point(0, sentence.template() + stages(sentence));
+            if (!sentence.meaning().isEmpty()) {
+                page.paragraph(4, "means: " + meaning(sentence));
+            }
             if (!sentence.gaps().isEmpty()) {
                 page.paragraph(4, "for instance: " + sentence.example());
             }
@@ -101,14 +110,32 @@ final class RulesSentencesCommand implements Callable<Integer> {
         if (!lists.isEmpty()) {
             page.heading("The words that fit");
             lists.forEach((gap, fitting) -> page.labelled(0, "{" + gap + "}", fitting.isEmpty()
-                    ? gap.equals("certainty") ? "from 0.01 to 1.0" : "a number" : String.join(", ", fitting)));
+                    ? words(gap) : String.join(", ", fitting)));
         }
         console.out().print(page);
+    }
+
+    /** What a sentence means, with the thresholds as they stand. */
+    private String meaning(Sentence sentence) {
+        String meaning = sentence.meaning();
+        for (Map.Entry<String, String> threshold : ThresholdsFile.shown(engine.thresholds()).entrySet()) {
+            meaning = meaning.replace("{" + threshold.getKey() + "}", threshold.getValue());
+        }
+        return meaning;
     }
 
     private static String stages(Sentence sentence) {
         return sentence.condition() ? "" : " (in " + allowing(sentence).stream().map(Stage::folder)
                 .collect(Collectors.joining(", ")) + ")";
+    }
+
+    private static String words(String gap) {
+        return switch (gap) {
+            case "certainty" -> "from 0.01 to 1.0";
+            case "question", "answer" -> "a name of small letters, numbers and dashes";
+            case "steps" -> "a whole number from 1";
+            default -> "a number, with a point where it has decimals";
+        };
     }
 
     private static List<Stage> allowing(Sentence sentence) {
@@ -128,6 +155,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
                 }
                 json.writeEndArray();
                 json.writeStringField("topic", sentence.topic());
+                json.writeStringField("meaning", meaning(sentence));
                 json.writeStringField("example", sentence.example());
                 json.writeObjectFieldStart("words");
                 for (Sentence.Gap gap : sentence.gaps()) {

@@ -1,13 +1,14 @@
 package camberwell.cli;
 
+import camberwell.input.CaseFile;
 import camberwell.pack.RulePack;
 import camberwell.report.Page;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,8 +29,8 @@ final class RulesTryCommand implements Callable<Integer> {
             description = "A case file; can be given again. Without it, the cases of the folder's own demo-cases.")
     private List<String> cases = new ArrayList<>();
 
-    @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder.")
-    private List<String> trusted = new ArrayList<>();
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -42,21 +43,23 @@ final class RulesTryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        List<RulePack> packs = RulesOption.read(List.of(folder), trusted, console);
-        List<Path> files = cases.isEmpty() ? CaseFolder.cases(console.path(folder).resolve(RulePack.CASES))
-                : cases.stream().map(console::path).toList();
-        if (files.isEmpty()) {
+        RulesOption.Named named = rules.on(engine, console, List.of(folder));
+        RuleTrial trial = new RuleTrial(named.packs(), named.base());
+        PackCases found = new PackCases(console, trial.cases());
+        List<CaseFile> files = (cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
+                : found.files(cases.stream().map(console::path).toList())).read();
+        if (files.isEmpty() && !found.broken()) {
             console.err().println("Name a case with --case: " + folder + " has none of its own in "
                     + RulePack.CASES + ".");
             return ExitCode.WRONG_INPUT;
         }
-        RuleTrial trial = new RuleTrial(packs, engine);
         List<RuleTrial.Tried> tried = trial.of(files);
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());
             tried.forEach(one -> trial.write(one, page));
+            trial.never(tried, page);
             console.out().print(page);
-            return ExitCode.DONE;
+            return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
         }
         Output.json(console, format, json -> {
             json.writeStartArray();
@@ -65,6 +68,6 @@ final class RulesTryCommand implements Callable<Integer> {
             }
             json.writeEndArray();
         });
-        return ExitCode.DONE;
+        return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
     }
 }

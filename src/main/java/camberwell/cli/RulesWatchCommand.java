@@ -1,7 +1,6 @@
 package camberwell.cli;
 
 import camberwell.engine.RuleProblemException;
-import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
@@ -20,6 +19,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -43,8 +43,8 @@ final class RulesWatchCommand implements Callable<Integer> {
             description = "A case to try; can be given again. Without it, the cases of the folder's own demo-cases.")
     private List<String> cases = new ArrayList<>();
 
-    @Option(names = "--trust", paramLabel = "DIR", description = "Allows raw Drools in this folder.")
-    private List<String> trusted = new ArrayList<>();
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--rounds", paramLabel = "N", defaultValue = "0",
             description = "Ends after so many rounds; 0, which is the default, for as many as there are saves.")
@@ -97,14 +97,16 @@ final class RulesWatchCommand implements Callable<Integer> {
         Page page = new Page(console.width(), console.styled());
         try {
             RulesCheckCommand.Checked checked =
-                    RulesCheckCommand.check(List.of(folder), trusted, console, engine);
+                    RulesCheckCommand.check(rules.with(List.of(folder)), rules.trusted(), console, engine);
             checked.problems().forEach(problem -> page.verbatim(problem.withExcerpt()));
             page.verbatim(checked.summary());
-            List<Path> files = cases.isEmpty() ? CaseFolder.cases(console.path(folder).resolve(RulePack.CASES))
-                    : cases.stream().map(console::path).toList();
-            if (checked.problems().isEmpty() && !files.isEmpty()) {
-                RuleTrial trial = new RuleTrial(RulesOption.read(List.of(folder), trusted, console), engine);
-                trial.of(files).forEach(tried -> trial.write(tried, page));
+            if (checked.problems().isEmpty()) {
+                RulesOption.Named named = rules.on(engine, console, List.of(folder));
+                RuleTrial trial = new RuleTrial(named.packs(), named.base());
+                PackCases found = new PackCases(console, trial.cases());
+                trial.of((cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
+                        : found.files(cases.stream().map(console::path).toList())).read())
+                        .forEach(tried -> trial.write(tried, page));
             }
         } catch (ProblemsException e) {
             e.problems().forEach(problem -> page.verbatim(problem.withExcerpt()));

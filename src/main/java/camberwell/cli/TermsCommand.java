@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -27,13 +28,16 @@ import picocli.CommandLine.Spec;
 final class TermsCommand implements Callable<Integer> {
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Spec
     private CommandSpec spec;
 
     @Parameters(paramLabel = "WORD", arity = "0..*", description = "The word, with spaces or hyphens.")
     private List<String> words = List.of();
+
+    @Mixin
+    private RulesOption rules;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -46,6 +50,7 @@ final class TermsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        engine = rules.on(engine, console);
         Terms terms = engine.terms();
         Page page = new Page(console.width(), console.styled());
         if (words.isEmpty()) {

@@ -44,9 +44,11 @@ final class Repertoire {
     private void enter(RuleText rule) {
         for (Condition condition : rule.conditions()) {
             Question question = condition.question();
-            track |= question.isAbout(Day.KIND) && question.passing("track").isPresent();
+            track |= question.isAbout(Day.KIND) && question.asks().stream()
+                    .anyMatch(ask -> ask.attribute().name().startsWith("track"));
             if (question.isAbout(Reported.KIND)) {
-                question.word("symptom").ifPresent(symptom -> enter(Word.of(Symptom.class, symptom), question));
+                question.passing("symptom").ifPresent(symptoms -> symptoms.words().forEach(symptom ->
+                        enter(Word.of(Symptom.class, symptom), question)));
             }
         }
     }

@@ -395,6 +395,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         for (Word word : words) {
             detailed = detailed(detailed, word);
         }
+        detailed = report.corner().map(detailed::withCorner).orElse(detailed);
         return report.measured().map(detailed::withMeasured).orElse(detailed);
     }
 

@@ -1,8 +1,10 @@
 package camberwell.engine;
 
+import camberwell.fact.Amount;
 import camberwell.fact.Caution;
 import camberwell.fact.Driving;
 import camberwell.fact.Evidence;
+import camberwell.fact.Preference;
 import camberwell.fact.Premise;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
@@ -10,6 +12,7 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Group;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +33,11 @@ public final class Conclude {
     public static void find(Drools drools, String finding, double strength) {
         Match match = new Match(drools);
         match.insert(new Evidence(finding, match.certainty(strength), match.rule, match.premises));
+    }
+
+    /** Evidence for a finding that is told, and from which nothing need follow. */
+    public static void diagnose(Drools drools, String finding, double strength) {
+        find(drools, finding, strength);
     }
 
     /** Evidence against a finding. */
@@ -53,22 +61,51 @@ public final class Conclude {
     /** That a change has to wait. */
     public static void withhold(Drools drools, String adjuster, String direction) {
         Match match = new Match(drools);
-        match.insert(new Withholding(Optional.of(change(adjuster, direction)), Optional.empty(), match.certainty(1), match.rule,
+        match.insert(new Withholding(Optional.of(change(adjuster, direction)), Optional.empty(), Optional.empty(), match.certainty(1), match.rule,
                 match.premises));
     }
 
     /** That every balance change has to wait. */
     public static void withholdBalance(Drools drools) {
         Match match = new Match(drools);
-        match.insert(new Withholding(Optional.empty(), Optional.empty(), match.certainty(1), match.rule,
+        match.insert(new Withholding(Optional.empty(), Optional.empty(), Optional.empty(), match.certainty(1), match.rule,
                 match.premises));
     }
 
     /** That every balance change which gives the tyres of that axle more to do has to wait. */
     public static void withholdLoading(Drools drools, String axle) {
         Match match = new Match(drools);
-        match.insert(new Withholding(Optional.empty(), Optional.of(Word.of(Axle.class, axle)), match.certainty(1),
+        match.insert(new Withholding(Optional.empty(), Optional.empty(), Optional.of(Word.of(Axle.class, axle)), match.certainty(1),
                 match.rule, match.premises));
+    }
+
+    /** That every change of a group of adjusters has to wait. */
+    public static void withholdGroup(Drools drools, String group) {
+        Match match = new Match(drools);
+        match.insert(new Withholding(Optional.empty(), Optional.of(Word.of(Group.class, group)), Optional.empty(),
+                match.certainty(1), match.rule, match.premises));
+    }
+
+    /** That a change comes first. */
+    public static void first(Drools drools, String adjuster, String direction) {
+        Match match = new Match(drools);
+        match.insert(new Preference(change(adjuster, direction), match.certainty(1), match.rule, match.premises));
+    }
+
+    /** A word for a change by so many steps, written as digits. */
+    public static void proposeBy(Drools drools, String adjuster, String direction, String steps, double strength) {
+        propose(drools, adjuster, direction, Amount.steps(steps), strength);
+    }
+
+    /** A word for a change to a setting, written {@code 2.1:bar}. */
+    public static void proposeTo(Drools drools, String adjuster, String direction, String setting, double strength) {
+        propose(drools, adjuster, direction, Amount.to(setting), strength);
+    }
+
+    private static void propose(Drools drools, String adjuster, String direction, Amount amount, double strength) {
+        Match match = new Match(drools);
+        match.insert(new Proposal(change(adjuster, direction), match.certainty(strength), match.rule, match.premises,
+                Optional.of(amount)));
     }
 
     /** Advice to the driver. */

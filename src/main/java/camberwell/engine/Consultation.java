@@ -4,6 +4,7 @@ import camberwell.fact.Caution;
 import camberwell.fact.Conclusion;
 import camberwell.fact.Driving;
 import camberwell.fact.Finding;
+import camberwell.fact.Preference;
 import camberwell.fact.Premise;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
@@ -83,6 +84,7 @@ public final class Consultation implements AutoCloseable {
         }
         List<Finding> findings = new ArrayList<>();
         List<Proposal> proposals = new ArrayList<>();
+        List<Preference> preferences = new ArrayList<>();
         List<Withholding> withholdings = new ArrayList<>();
         List<Driving> driving = new ArrayList<>();
         List<Caution> cautions = new ArrayList<>();
@@ -91,6 +93,8 @@ public final class Consultation implements AutoCloseable {
                 findings.add(finding);
             } else if (fact instanceof Proposal proposal) {
                 proposals.add(proposal);
+            } else if (fact instanceof Preference preference) {
+                preferences.add(preference);
             } else if (fact instanceof Withholding withholding) {
                 withholdings.add(withholding);
             } else if (fact instanceof Driving advice) {
@@ -101,10 +105,11 @@ public final class Consultation implements AutoCloseable {
         }
         findings.sort(Comparator.comparingDouble(Finding::certainty).reversed().thenComparing(Finding::id));
         proposals.sort(Comparator.comparing(Proposal::change).thenComparing(ORDER));
+        preferences.sort(ORDER);
         withholdings.sort(ORDER);
         driving.sort(ORDER);
         cautions.sort(ORDER);
-        return new Conclusions(findings, proposals, withholdings, driving, cautions);
+        return new Conclusions(findings, proposals, preferences, withholdings, driving, cautions);
     }
 
     @Override

@@ -33,12 +33,13 @@ import org.kie.api.builder.ReleaseId;
 final class RuleCompiler {
 
     /** Raised when what is compiled from the same file changes, so that old results are not taken for new ones. */
-    private static final String TOOL = "camberwell-2";
+    private static final String TOOL = "camberwell-3";
     /** Of what compiles: this class and Drools. */
     static final String VERSION = TOOL + " " + KieServices.class.getPackage().getImplementationVersion();
     private static final Pattern PACKAGE = Pattern.compile("(?m)^[ \\t]*package[ \\t]+[\\w.]+[ \\t]*;?[ \\t]*$");
     private static final String IMPORTS = "import camberwell.fact.Reported; import camberwell.fact.Reading; "
-            + "import camberwell.fact.Setup; import camberwell.fact.Day; import camberwell.fact.Finding; "
+            + "import camberwell.fact.Setup; import camberwell.fact.Day; import camberwell.fact.Outing; "
+            + "import camberwell.fact.Finding; "
             + "import camberwell.engine.Conclude; ";
 
     private final Dictionary dictionary;
@@ -51,7 +52,7 @@ final class RuleCompiler {
     /** The hash of all that decides what {@code source} compiles to. */
     String key(Source source) {
         return keys.computeIfAbsent(source, it ->
-                hash(VERSION, it.sentences() ? dictionary.text() : "", it.text()));
+                hash(VERSION, it.sentences() ? dictionary.textFor(it.text()) : "", it.text()));
     }
 
     private static String hash(String... parts) {
@@ -81,7 +82,7 @@ final class RuleCompiler {
         }
         try {
             DSLTokenizedMappingFile mapping = new DSLTokenizedMappingFile();
-            if (!mapping.parseAndLoad(new StringReader(dictionary.text()))) {
+            if (!mapping.parseAndLoad(new StringReader(dictionary.textFor(source.text())))) {
                 throw new RuleProblemException("the dictionary cannot be read: " + mapping.getErrors());
             }
             DefaultExpander expander = new DefaultExpander();

@@ -19,6 +19,7 @@ import camberwell.run.Report;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -111,12 +112,14 @@ final class Imagined {
         if (reports.stream().anyMatch(said -> question.holdsOf(new Reported(said, 1)))) {
             return true;
         }
-        Report report = new Report(one(Symptom.class, question, "symptom").orElse(Symptom.UNDERSTEER),
+        Report plain = new Report(one(Symptom.class, question, "symptom").orElse(Symptom.UNDERSTEER),
                 one(Place.class, question, "where"), one(Phase.class, question, "phase"),
                 one(CornerSpeed.class, question, "speed"),
                 one(Severity.class, question, "severity").orElse(Severity.CLEAR),
                 one(Occurrence.class, question, "occurrence").orElse(Occurrence.EVERY_LAP),
                 one(Since.class, question, "since"), one(Turn.class, question, "turn"));
+        Optional<CornerKind> kind = one(CornerKind.class, question, "corner");
+        Report report = kind.map(plain::withCorner).orElse(plain);
         reports.add(report);
         return question.holdsOf(new Reported(report, 1));
     }

@@ -4,6 +4,7 @@ import camberwell.advice.Advice;
 import camberwell.engine.Conclusions;
 import camberwell.fact.Day;
 import camberwell.fact.Finding;
+import camberwell.fact.Outing;
 import camberwell.fact.Premise;
 import camberwell.fact.Reading;
 import camberwell.fact.Reported;
@@ -51,6 +52,9 @@ public record Reasoning(Case run, List<Premise> typed, Conclusions conclusions, 
         }
         if (premise instanceof Day) {
             return Optional.of("conditions");
+        }
+        if (premise instanceof Outing) {
+            return Optional.of("stint, driver, tried, tyres");
         }
         return premise instanceof Setup ? Optional.of("car") : Optional.empty();
     }

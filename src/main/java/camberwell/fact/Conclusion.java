@@ -7,7 +7,7 @@ import java.util.List;
  * certainties are combined, not lost. Hashed by that name alone: premises are long, and the hash that a record has of
  * itself is put together at its first use, which every start would wait for.
  */
-public sealed interface Conclusion permits Evidence, Proposal, Withholding, Driving, Caution {
+public sealed interface Conclusion permits Evidence, Proposal, Preference, Withholding, Driving, Caution {
 
     /** The name of the rule that drew it. */
     String rule();

@@ -10,12 +10,25 @@ import java.util.Optional;
  * @param single whether there is one and no more, so that all conditions about it meet on the same one; of the others
  *     the first attribute tells which is meant
  * @param attributes what it can be asked
+ * @param figures what else it can be asked for, with a number: too much to list before anybody asks
  */
-public record Kind(String name, boolean single, List<Attribute> attributes) {
+public record Kind(String name, boolean single, List<Attribute> attributes, Figures figures) {
+
+    /** Finds a figure by its name. */
+    public interface Figures {
+
+        /** The attribute of that name; null where there is none. */
+        Attribute find(String name);
+    }
+
+    /** One that has no more figures than are listed. */
+    Kind(String name, boolean single, List<Attribute> attributes) {
+        this(name, single, attributes, null);
+    }
 
     /** Every kind. */
     public static List<Kind> all() {
-        return List.of(Reported.KIND, Reading.KIND, Setup.KIND, Day.KIND, Finding.KIND);
+        return List.of(Reported.KIND, Reading.KIND, Setup.KIND, Day.KIND, Outing.KIND, Finding.KIND);
     }
 
     /** The kind of that name, if there is one. */
@@ -30,6 +43,6 @@ public record Kind(String name, boolean single, List<Attribute> attributes) {
                 return Optional.of(attribute);
             }
         }
-        return Optional.empty();
+        return figures == null ? Optional.empty() : Optional.ofNullable(figures.find(name));
     }
 }

@@ -29,6 +29,11 @@ public record Passing(Set<String> words, double above, double below) {
         return between(Math.nextDown(least), Double.MAX_VALUE);
     }
 
+    /** The numbers up to {@code most}. */
+    public static Passing upTo(double most) {
+        return between(-Double.MAX_VALUE, Math.nextUp(most));
+    }
+
     /** Whether it is about a number. */
     public boolean isRange() {
         return !Double.isNaN(above);

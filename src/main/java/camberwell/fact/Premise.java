@@ -6,7 +6,7 @@ import java.util.List;
  * A fact that a rule can rest on. Rules ask it by the names of its attributes; a question about something that nobody
  * said or measured is answered no, whichever way it is put.
  */
-public sealed interface Premise permits Reported, Reading, Setup, Day, Finding {
+public sealed interface Premise permits Reported, Reading, Setup, Day, Outing, Finding {
 
     /** How sure it is, in [-1, 1]; facts of the car and the day are sure. */
     double certainty();
@@ -68,6 +68,17 @@ public sealed interface Premise permits Reported, Reading, Setup, Day, Finding {
 
     default boolean atLeast(String attribute, double number) {
         return number(attribute) >= number;
+    }
+
+    /** Whether the word stands there or before it in its list. */
+    default boolean atMost(String attribute, String word) {
+        String said = word(attribute);
+        List<String> words = kind().attribute(attribute).orElseThrow().words();
+        return said != null && words.indexOf(said) <= words.indexOf(word);
+    }
+
+    default boolean atMost(String attribute, double number) {
+        return number(attribute) <= number;
     }
 
     default boolean above(String attribute, double number) {

@@ -2,9 +2,20 @@ package camberwell.fact;
 
 import camberwell.vocabulary.Change;
 import java.util.List;
+import java.util.Optional;
 
-/** One rule's word for a change (positive) or against it (negative). */
-public record Proposal(Change change, double certainty, String rule, List<Premise> premises) implements Conclusion {
+/**
+ * One rule's word for a change (positive) or against it (negative).
+ *
+ * @param amount how far it goes, where the rule says so
+ */
+public record Proposal(Change change, double certainty, String rule, List<Premise> premises, Optional<Amount> amount)
+        implements Conclusion {
+
+    /** One that leaves it to the car how far the change goes. */
+    public Proposal(Change change, double certainty, String rule, List<Premise> premises) {
+        this(change, certainty, rule, premises, Optional.empty());
+    }
 
     @Override
     public int hashCode() {

@@ -1,6 +1,7 @@
 package camberwell.fact;
 
 import camberwell.run.Report;
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -26,7 +27,7 @@ public record Reported(Report report, double certainty) implements Premise {
             Attribute.of("phase", Phase.class), Attribute.of("speed", CornerSpeed.class),
             Attribute.of("where", Place.class), Attribute.of("severity", Severity.class),
             Attribute.of("occurrence", Occurrence.class), Attribute.of("since", Since.class),
-            Attribute.of("turn", Turn.class), Attribute.of("over-kerbs", "yes", "no"),
+            Attribute.of("turn", Turn.class), Attribute.of("corner", CornerKind.class), Attribute.of("over-kerbs", "yes", "no"),
             Attribute.of("first-laps-only", "yes", "no")));
 
     @Override
@@ -45,6 +46,7 @@ public record Reported(Report report, double certainty) implements Premise {
             case "occurrence" -> report.occurrence().id();
             case "since" -> id(report.since());
             case "turn" -> id(report.turn());
+            case "corner" -> id(report.corner());
             // What nobody said is no kerb, and goes on after the first laps.
             case "over-kerbs" -> report.phase().filter(Phase.KERBS::equals).isPresent() ? "yes" : "no";
             case "first-laps-only" -> report.since().filter(Since.FIRST_LAPS::equals).isPresent() ? "yes" : "no";
@@ -72,6 +74,7 @@ public record Reported(Report report, double certainty) implements Premise {
             case "occurrence" -> "it came: " + report.occurrence().spoken();
             case "since" -> said("the part of the run was: ", report.since(), "no part of the run is named");
             case "turn" -> said("it came in turns: ", report.turn(), "no direction of turns is named");
+            case "corner" -> said("it came at a ", report.corner(), "no kind of corner is named");
             case "over-kerbs" -> word(attribute).equals("yes") ? "it came over kerbs" : "it came elsewhere";
             case "first-laps-only" -> word(attribute).equals("yes") ? "it came in the first laps"
                     : "it came after the first laps too";

@@ -3,6 +3,7 @@ package camberwell.fact;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Group;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -10,11 +11,12 @@ import java.util.function.Predicate;
 /**
  * One rule's word that a change has to wait.
  *
- * @param change the change, or empty for every balance change
+ * @param change the change, or empty for several
+ * @param group the adjusters that have to wait, or empty for every balance change
  * @param loading of the balance changes those alone that give the tyres of that axle more to do, which the notes tell
  */
-public record Withholding(Optional<Change> change, Optional<Axle> loading, double certainty, String rule, List<Premise> premises)
-        implements Conclusion {
+public record Withholding(Optional<Change> change, Optional<Group> group, Optional<Axle> loading, double certainty,
+        String rule, List<Premise> premises) implements Conclusion {
 
     /**
      * Whether {@code other} has to wait for it.
@@ -23,6 +25,7 @@ public record Withholding(Optional<Change> change, Optional<Axle> loading, doubl
      */
     public boolean holds(Change other, Predicate<Axle> loads) {
         return change.isPresent() ? change.get().equals(other)
+                : group.isPresent() ? Group.of(other.adjuster()) == group.get()
                 : isBalance(other.adjuster()) && (loading.isEmpty() || loads.test(loading.get()));
     }
 

@@ -10,6 +10,7 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
 import camberwell.yaml.Document;
@@ -43,6 +44,7 @@ final class CarReader {
         Optional<String> name = fields.text("name");
         boolean generic = fields.choice("generic", List.of("true", "false")).filter("true"::equals).isPresent();
         Optional<Boolean> simulator = simulator(fields);
+        Optional<CarKind> kind = fields.word("kind", CarKind.class);
         BiasOf biasOf = fields.word("brake-bias-of", BiasOf.class).orElse(BiasOf.FORCE);
         // Of a class of car nobody may know even that: the debrief saves such a case.
         boolean unknown = generic && fields.has("drive", UNKNOWN);
@@ -54,7 +56,8 @@ final class CarReader {
                 .map(CarReader::dimensions).orElse(Map.of());
         fields.done();
         return name.isEmpty() || drive.isEmpty() && !unknown ? Optional.empty()
-                : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic, simulator, biasOf));
+                : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic, simulator, biasOf,
+                        kind));
     }
 
     /** Whether it is driven in a simulator, if it says so. */

@@ -5,6 +5,7 @@ import camberwell.car.Setting;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.problem.Siblings;
+import camberwell.run.Background;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Driven;
@@ -18,6 +19,7 @@ import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -178,12 +180,13 @@ public final class CaseReader {
                         .ifPresent(tried::add);
             }
             Driven driven = new DrivenReader(in, car).read(fields);
+            Background background = BackgroundReader.read(fields);
             fields.done();
             if (withEarlier && !fields.has("tyres") && !fields.has("reports") && !fields.has("say")) {
                 in.warn(in.root(), "neither tyres nor reports, so there is nothing to advise on");
             }
             Optional<Case> run = car.map(it -> new Case(title.orElseGet(this::titleFromName), in.name(), it.with(setup),
-                    conditions, tyres, reports, earlier, carFile, setup, tried, driven, Talked.NOTHING));
+                    conditions, tyres, reports, earlier, carFile, setup, tried, driven, Talked.NOTHING, background));
             if (!answered.isEmpty()) {
                 run = run.map(it -> it.withAnswered(answered));
             }
@@ -339,9 +342,11 @@ public final class CaseReader {
             Occurrence occurrence = fields.word("occurrence", Occurrence.class).orElse(Occurrence.EVERY_LAP);
             Optional<Since> since = fields.word("since", Since.class);
             Optional<Turn> turn = fields.word("turn", Turn.class);
+            Optional<CornerKind> corner = fields.word("corner", CornerKind.class);
             Optional<Measured> measured = MeasuredReader.read(fields);
             fields.done();
-            return symptom.map(it -> new Report(it, where, phase, speed, severity, occurrence, since, turn, measured));
+            return symptom.map(it -> new Report(it, where, phase, speed, severity, occurrence, since, turn, measured,
+                    corner));
         }
 
         private Optional<Case> earlierRun(Node node, Optional<Car> car) {

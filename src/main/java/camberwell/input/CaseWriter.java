@@ -7,12 +7,15 @@ import camberwell.car.TyreSpec;
 import camberwell.files.WholeFiles;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.run.Background;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Driven;
 import camberwell.run.Made;
 import camberwell.run.Measured;
+import camberwell.run.Pupil;
 import camberwell.run.Report;
+import camberwell.run.Stint;
 import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
@@ -74,6 +77,7 @@ public final class CaseWriter {
             run.car().simulated().ifPresent(simulator -> map.put("simulator", yes(simulator)));
         }
         map.put("run", sheet(run.driven().sheet()));
+        background(run.background(), map);
         map.put("conditions", conditions(run.conditions()));
         MapOf setup = new MapOf(FlowStyle.BLOCK);
         run.setup().forEach((adjuster, quantity) -> setup.put(adjuster.id(), quantity(quantity)));
@@ -133,7 +137,7 @@ public final class CaseWriter {
         if (car.biasOf() != BiasOf.FORCE) {
             map.put("brake-bias-of", text(car.biasOf().id()));
         }
-        return map.put("adjusters", adjusters.node()).put("tyres", tyres.node())
+        return map.putWord("kind", car.kind()).put("adjusters", adjusters.node()).put("tyres", tyres.node())
                 .put("dimensions", dimensions.node()).node();
     }
 
@@ -185,7 +189,7 @@ public final class CaseWriter {
                 .putWord("where", report.where()).putWord("phase", report.phase()).putWord("speed", report.speed())
                 .putWord("severity", unless(Severity.CLEAR, report.severity()))
                 .putWord("occurrence", unless(Occurrence.EVERY_LAP, report.occurrence()))
-                .putWord("since", report.since()).putWord("turn", report.turn());
+                .putWord("since", report.since()).putWord("turn", report.turn()).putWord("corner", report.corner());
         report.measured().ifPresent(how -> measured(how, map));
         return map.node();
     }
@@ -224,6 +228,21 @@ public final class CaseWriter {
         sheet.track().ifPresent(track -> map.put("track", text(track)));
         sheet.tyreSet().ifPresent(set -> map.put("tyre-set", text(set)));
         return map.putYes("rebuilt", sheet.rebuilt()).node();
+    }
+
+    private static void background(Background background, MapOf map) {
+        Stint stint = background.stint();
+        map.put("stint", new MapOf(FlowStyle.FLOW).putWord("compound", stint.compound())
+                .putCount("tyre-laps", stint.tyreLaps()).putCount("laps", stint.laps()).put("fuel", stint.fuel()).node());
+        Pupil pupil = background.pupil();
+        MapOf driver = new MapOf(FlowStyle.FLOW);
+        pupil.name().ifPresent(name -> driver.put("name", text(name)));
+        map.put("driver", driver.putWord("level", pupil.level())
+                .putList("wants", pupil.wants(), wish -> text(wish.id()), FlowStyle.FLOW).node());
+        MapOf answers = new MapOf(FlowStyle.FLOW);
+        background.answers().forEach((question, answer) -> answers.put(question, text(answer)));
+        map.put("answers", answers.node());
+        background.comment().ifPresent(comment -> map.put("comment", text(comment)));
     }
 
     private static Node made(Made made) {

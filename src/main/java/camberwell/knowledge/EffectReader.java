@@ -106,10 +106,19 @@ final class EffectReader {
 
     /** What {@code on} names: a symptom or a quality. */
     static Optional<Word> topic(Fields entry) {
+        entry.require("on");
+        return entry.choice("on", topics()).map(EffectReader::topic);
+    }
+
+    /** What {@code on} names, one or a list of them. */
+    static List<Word> anyTopics(Fields entry) {
+        return entry.choices("on", topics()).stream().map(EffectReader::topic).toList();
+    }
+
+    private static List<String> topics() {
         List<String> known = new ArrayList<>(Word.ids(Symptom.class));
         known.addAll(Word.ids(Quality.class));
-        entry.require("on");
-        return entry.choice("on", known).map(EffectReader::topic);
+        return known;
     }
 
     private static Word topic(String id) {

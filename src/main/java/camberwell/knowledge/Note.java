@@ -5,6 +5,7 @@ import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Word;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,18 @@ public record Note(String name, Kind kind, String title, String statement, Strin
     /** Whether it is a caution that goes with certain changes, whatever the rules say. */
     public boolean goesWithChanges() {
         return kind == Kind.CAUTION && !when.of(Matter.CHANGING).isEmpty();
+    }
+
+    /** This note with more effects of its directions. */
+    Note with(Map<Direction, List<Effect>> more) {
+        Map<Direction, Way> told = new EnumMap<>(Direction.class);
+        ways.forEach((direction, way) -> {
+            List<Effect> effects = new ArrayList<>(way.effects);
+            effects.addAll(more.getOrDefault(direction, List.of()));
+            told.put(direction, new Way(List.copyOf(effects), way.rationale, way.plain, way.watch, way.putBack));
+        });
+        return new Note(name, kind, title, statement, plain, told, effort, risk, model, differences, showsAs, contested,
+                practice, when, order, halts, variants, sources, prose);
     }
 
     /** This note with each text in the first of its wordings that fits. */

@@ -131,9 +131,13 @@ final class NoteReader {
             if (!entry.has("on") && !entry.has("rule")) {
                 entry.error("model-differs names what it is on, or the rule");
             }
-            differences.add(new Note.Difference(entry.word("way", Direction.class),
-                    entry.has("on") ? EffectReader.topic(entry) : Optional.empty(), entry.word("phase", Phase.class),
-                    entry.prose("rule"), required(entry, "because")));
+            List<Optional<Word>> topics = entry.has("on")
+                    ? EffectReader.anyTopics(entry).stream().map(Optional::of).toList() : List.of(Optional.empty());
+            Optional<Direction> way = entry.word("way", Direction.class);
+            Optional<Phase> phase = entry.word("phase", Phase.class);
+            Optional<String> rule = entry.prose("rule");
+            String because = required(entry, "because");
+            topics.forEach(on -> differences.add(new Note.Difference(way, on, phase, rule, because)));
             entry.done();
         }
         return List.copyOf(differences);

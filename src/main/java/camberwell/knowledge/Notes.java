@@ -2,12 +2,15 @@ package camberwell.knowledge;
 
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Direction;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,8 +37,27 @@ public final class Notes {
         byte[] read() throws IOException;
     }
 
+    /** Effects beyond those that the notes tell, by the note's name. */
+    private final Map<String, Map<Direction, List<Effect>>> more;
+
     private Notes(Map<String, Place> places) {
+        this(places, Map.of());
+    }
+
+    private Notes(Map<String, Place> places, Map<String, Map<Direction, List<Effect>>> more) {
         this.places = places;
+        this.more = more;
+    }
+
+    /** The same notes, with more effects told of the changes that they are about. */
+    public Notes with(Map<Change, List<Effect>> effects) {
+        if (effects.isEmpty()) {
+            return this;
+        }
+        Map<String, Map<Direction, List<Effect>>> byNote = new TreeMap<>();
+        effects.forEach((change, told) -> byNote.computeIfAbsent(change.adjuster().note(), key -> new EnumMap<>(Direction.class))
+                .computeIfAbsent(change.direction(), key -> new ArrayList<>()).addAll(told));
+        return new Notes(places, byNote);
     }
 
     /**
@@ -93,7 +115,7 @@ public final class Notes {
         if (!problems.isEmpty()) {
             throw new ProblemsException(problems);
         }
-        return new Notes(all);
+        return new Notes(all, more);
     }
 
     /**
@@ -126,7 +148,10 @@ public final class Notes {
      */
     public Optional<Note> find(String name) {
         Place place = places.get(name);
-        return place == null ? Optional.empty() : Optional.of(read.computeIfAbsent(name, key -> read(key, place)));
+        return place == null ? Optional.empty() : Optional.of(read.computeIfAbsent(name, key -> {
+            Note note = read(key, place);
+            return more.containsKey(key) ? note.with(more.get(key)) : note;
+        }));
     }
 
     /**

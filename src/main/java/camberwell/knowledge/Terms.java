@@ -2,6 +2,7 @@ package camberwell.knowledge;
 
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
@@ -90,8 +91,17 @@ public final class Terms {
         return Nearest.to(name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-"), terms.keySet());
     }
 
+    /** A complaint that a pack brought is told in its author's words. */
+    private static String said(Word word) {
+        if (!(word instanceof Symptom)) {
+            return word.spoken();
+        }
+        String felt = word.felt().strip();
+        return Character.toUpperCase(felt.charAt(0)) + felt.substring(1) + (felt.endsWith(".") ? "" : ".");
+    }
+
     /** How a newcomer is told of a word of the vocabulary. */
     public String felt(Word word) {
-        return find(word.id()).flatMap(Term::felt).orElse(word.spoken());
+        return find(word.id()).flatMap(Term::felt).orElseGet(() -> said(word));
     }
 }

@@ -6,7 +6,6 @@ import camberwell.fact.Passing;
 import camberwell.fact.Reading;
 import camberwell.fact.Reported;
 import camberwell.fact.Setup;
-import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -74,8 +73,8 @@ public record Asked(String about, boolean single, boolean negative, Map<String, 
     private static void settings(Question question, Map<String, Passing> passes) {
         for (Question.Ask ask : question.asks()) {
             if (ask.attribute().isNumber()) {
-                passes.merge(Setup.adjustable(Word.of(Adjuster.class, ask.attribute().name())),
-                        Passing.words(List.of("yes")), Passing::and);
+                Setup.adjusterOf(ask.attribute().name()).ifPresent(adjuster -> passes.merge(Setup.adjustable(adjuster),
+                        Passing.words(List.of("yes")), Passing::and));
             }
         }
     }

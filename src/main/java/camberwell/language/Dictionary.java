@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,14 +19,36 @@ import java.util.regex.Pattern;
  */
 public final class Dictionary {
 
+    /** A report has no fewer words: the driver reports understeer. */
+    private static final int FEWEST_WORDS = 3;
     private static final Pattern LINE = Pattern.compile("\\[(when|then)]((?:[^={]|\\{[^}]*})+)=(.*)");
 
+    /** A comment that tells what the sentence above it means. */
+    private static final String MEANING = "#:";
+
+    private static final String END_OF_SYMPTOMS = "|cold-middle}";
+
     private final String text;
+    /** Without the words that packs bring. */
+    private final String base;
+    private final List<String> brought;
     /** Read when first asked for: to fire rules that were compiled before, nobody needs them. */
     private List<Sentence> sentences;
 
     Dictionary(String text) {
+        this(text, text, List.of());
+    }
+
+    private Dictionary(String text, String base, List<String> brought) {
         this.text = text;
+        this.base = base;
+        this.brought = List.copyOf(brought);
+    }
+
+    /** The same sentences with more words for complaints. */
+    public Dictionary with(List<String> symptoms) {
+        return symptoms.isEmpty() ? this : new Dictionary(base.replace(END_OF_SYMPTOMS, "|cold-middle|"
+                + String.join("|", symptoms) + "}"), base, symptoms);
     }
 
     /** Reads a dictionary file. */
@@ -41,6 +64,11 @@ public final class Dictionary {
         for (String line : text.lines().toList()) {
             number++;
             if (line.isBlank()) {
+                continue;
+            }
+            if (line.startsWith(MEANING)) {
+                int last = sentences.size() - 1;
+                sentences.set(last, sentences.get(last).meaning(line.substring(MEANING.length()).strip()));
                 continue;
             }
             if (line.startsWith("#")) {
@@ -63,7 +91,12 @@ public final class Dictionary {
 
     /** The file as it stands. */
     public String text() {
-        return text;
+        return base;
+    }
+
+    /** What Drools needs of it for rules: where they have a word that a pack brought, the file with that word. */
+    public String textFor(String rules) {
+        return brought.stream().anyMatch(rules::contains) ? text : base;
     }
 
     /**
@@ -93,6 +126,81 @@ public final class Dictionary {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a line narrows a report as it stands, without its dash. */
+    private Optional<Map.Entry<Sentence, Map<String, String>>> narrowing(String text) {
+        return match(true, "- " + text);
+    }
+
+    /**
+     * What narrows a report, said on its own line: {@code the driver reports understeer at entry in slow corners}.
+     *
+     * @param head the sentence, with its words
+     * @param texts what narrows it, as it would stand below with a dash
+     */
+    record Spread(Map.Entry<Sentence, Map<String, String>> head, String headText, List<String> texts) {
+    }
+
+    /** The parts of a line that says in one what may stand below with dashes, if it is one. */
+    Optional<Spread> spread(String line) {
+        String[] words = withoutCommas(line);
+        for (int split = words.length - 1; split >= FEWEST_WORDS; split--) {
+            String headText = join(words, 0, split);
+            Optional<Map.Entry<Sentence, Map<String, String>>> head = match(true, headText)
+                    .filter(entry -> entry.getKey().narrowable());
+            if (head.isPresent()) {
+                List<String> texts = new ArrayList<>();
+                if (narrowings(words, split, texts)) {
+                    return Optional.of(new Spread(head.get(), headText, texts));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The longest beginning of a line that is a report which can be narrowed, in words; 0 where there is none. */
+    int reported(String line) {
+        String[] words = withoutCommas(line);
+        for (int split = words.length - 1; split >= FEWEST_WORDS; split--) {
+            if (match(true, join(words, 0, split)).filter(entry -> entry.getKey().narrowable()).isPresent()) {
+                return split;
+            }
+        }
+        return 0;
+    }
+
+    /** Between what narrows a report a comma or an "and" does no harm. */
+    private static String[] withoutCommas(String line) {
+        String[] words = line.split(" ");
+        for (int i = 0; i < words.length - 1; i++) {
+            words[i] = words[i].endsWith(",") ? words[i].substring(0, words[i].length() - 1) : words[i];
+        }
+        return words;
+    }
+
+    private boolean narrowings(String[] words, int from, List<String> texts) {
+        if (from == words.length) {
+            return true;
+        }
+        if (words[from].equals("and") && from + 1 < words.length && !texts.isEmpty()) {
+            return narrowings(words, from + 1, texts);
+        }
+        for (int to = words.length; to > from; to--) {
+            String text = join(words, from, to);
+            if (narrowing(text).isPresent()) {
+                texts.add("- " + text);
+                if (narrowings(words, to, texts)) {
+                    return true;
+                }
+                texts.remove(texts.size() - 1);
+            }
+        }
+        return false;
+    }
+
+    private static String join(String[] words, int from, int to) {
+        return String.join(" ", Arrays.asList(words).subList(from, to));
     }
 
     /** Every sentence that asks a fact for what it has no answer to, with whatever words that fit; for the build. */

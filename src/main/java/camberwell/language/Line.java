@@ -42,6 +42,7 @@ public record Line(Sentence sentence, Map<String, String> words, String text, in
             case IS -> wished;
             case IS_NOT -> "anything but " + wished;
             case AT_LEAST -> "at least " + wished;
+            case AT_MOST -> "at most " + wished;
             case ABOVE -> "more than " + wished;
             case BELOW -> "less than " + wished;
         };

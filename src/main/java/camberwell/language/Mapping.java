@@ -16,7 +16,7 @@ sealed interface Mapping {
 
     /** How a fact is asked: the methods of a premise. */
     enum Operator {
-        IS("is"), IS_NOT("isNot"), AT_LEAST("atLeast"), ABOVE("above"), BELOW("below");
+        IS("is"), IS_NOT("isNot"), AT_LEAST("atLeast"), AT_MOST("atMost"), ABOVE("above"), BELOW("below");
 
         private final String method;
 
@@ -55,8 +55,9 @@ sealed interface Mapping {
                 case ABOVE -> Passing.between(number, Double.MAX_VALUE);
                 case BELOW -> Passing.between(-Double.MAX_VALUE, number);
                 case AT_LEAST -> Passing.from(number);
+                case AT_MOST -> Passing.upTo(number);
                 case IS, IS_NOT -> throw new IllegalArgumentException("\"" + asked.name()
-                        + "\" is a number: above, below or atLeast");
+                        + "\" is a number: above, below, atLeast or atMost");
             };
         }
 
@@ -72,8 +73,9 @@ sealed interface Mapping {
                 case IS -> Passing.words(said);
                 case IS_NOT -> Passing.words(all.stream().filter(word -> !said.contains(word)).toList());
                 case AT_LEAST -> Passing.words(all.subList(all.indexOf(said.get(0)), all.size()));
+                case AT_MOST -> Passing.words(all.subList(0, all.indexOf(said.get(0)) + 1));
                 case ABOVE, BELOW -> throw new IllegalArgumentException("\"" + asked.name()
-                        + "\" is a word: is, isNot or atLeast");
+                        + "\" is a word: is, isNot, atLeast or atMost");
             };
         }
     }

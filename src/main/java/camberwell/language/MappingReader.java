@@ -73,7 +73,7 @@ final class MappingReader {
     private Mapping.Call call() {
         String method = name();
         Mapping.Operator operator = Mapping.Operator.of(method).orElseThrow(() ->
-                new IllegalArgumentException("a fact is asked is, isNot, atLeast, above or below, not " + method));
+                new IllegalArgumentException("a fact is asked is, isNot, atLeast, atMost, above or below, not " + method));
         expect("(");
         String attribute = argument();
         List<String> answers = new ArrayList<>();

@@ -68,7 +68,8 @@ final class Meant {
         for (int i = words.size() - 1; condition && i > 0; i--) {
             String head = String.join(" ", words.subList(0, i));
             String rest = "- " + String.join(" ", words.subList(i, words.size()));
-            if (dictionary.match(true, head).isPresent() && dictionary.match(true, rest).isPresent()) {
+            if (dictionary.match(true, head).filter(match -> match.getKey().narrowable()).isPresent()
+                    && dictionary.match(true, rest).isPresent()) {
                 return Optional.of("write \"" + rest + "\" on the next line");
             }
         }

@@ -1,5 +1,6 @@
 package camberwell.language;
 
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -10,8 +11,20 @@ import java.util.TreeSet;
  * @param findings names of notes on readings and causes
  * @param driving names of driving notes
  * @param cautions names of notes on cautions
+ * @param questions the questions of packs, each with its answers
  */
-public record Names(Set<String> adjustments, Set<String> findings, Set<String> driving, Set<String> cautions) {
+public record Names(Set<String> adjustments, Set<String> findings, Set<String> driving, Set<String> cautions,
+        Map<String, Set<String>> questions) {
+
+    /** Without questions. */
+    public Names(Set<String> adjustments, Set<String> findings, Set<String> driving, Set<String> cautions) {
+        this(adjustments, findings, driving, cautions, Map.of());
+    }
+
+    /** The same with questions. */
+    public Names with(Map<String, Set<String>> asked) {
+        return new Names(adjustments, findings, driving, cautions, asked);
+    }
 
     /** The names that may fill a gap of that name; empty when it is not a name of a note. */
     public Set<String> forGap(String gap) {

@@ -44,9 +44,13 @@ public record Needs(String rule, String because, List<String> needed, List<Strin
         Kind kind = question.kind();
         String subject = kind.name();
         if (!kind.single()) {
+            Optional<Passing> subjects = question.passing(kind.attributes().get(0).name());
             Optional<String> which = question.word(kind.attributes().get(0).name());
             if (which.isEmpty()) {
-                return; // any fact of the kind may meet it
+                // One of several facts, or any of the kind, may meet it.
+                subjects.filter(passing -> !passing.words().isEmpty()).ifPresent(passing ->
+                        needed.add(oneOf(kind.name() + " ", passing)));
+                return;
             }
             subject += " " + which.get();
             needed.add(subject);

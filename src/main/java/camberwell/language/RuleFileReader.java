@@ -285,14 +285,15 @@ public final class RuleFileReader {
             conclusion(text, number, column);
             return;
         }
-        Optional<Line> line = sentences.read(true, text, number, column);
-        if (line.isEmpty()) {
+        List<Line> read = sentences.condition(text, number, column);
+        if (read.isEmpty()) {
             draft.lost |= !text.startsWith("-");
             return;
         }
-        if (!line.get().sentence().narrowing()) {
+        Line line = read.get(0);
+        if (!line.sentence().narrowing()) {
             draft.lost = false;
-            draft.conditions.add(new Condition(line.get(), new ArrayList<>()));
+            draft.conditions.add(new Condition(line, new ArrayList<>(read.subList(1, read.size()))));
             return;
         }
         Condition above = draft.conditions.isEmpty() ? null : draft.conditions.get(draft.conditions.size() - 1);
@@ -303,7 +304,7 @@ public final class RuleFileReader {
             problem(number, column, "a dash narrows \"the driver reports ...\", which is not what stands above it");
             return;
         }
-        above.narrowings().add(line.get());
+        above.narrowings().add(line);
     }
 
     private boolean thenFollows(int number) {

@@ -1,5 +1,8 @@
 package camberwell.language;
 
+import camberwell.fact.Reported;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,9 +20,13 @@ import java.util.regex.Pattern;
  * @param topic the dictionary's heading above it
  * @param mapping what it means
  * @param fixed the pieces of text around the gaps, one more than there are gaps
+ * @param meaning what it means to a person, where its words leave something open; thresholds stand in braces
  */
 public record Sentence(boolean condition, boolean narrowing, String template, List<Gap> gaps, String topic, Mapping mapping,
-        List<String> fixed) {
+        List<String> fixed, String meaning) {
+
+    /** What units have besides letters; the point stands for the degree sign, which Drools' lexer does not know. */
+    private static final String UNIT_CHARACTERS = "./%";
 
     /**
      * A gap to be filled with a word.
@@ -31,12 +38,13 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
     public record Gap(String name, List<String> words, Optional<Pattern> open) {
 
         static Gap of(String name, String regex) {
-            return isList(regex) ? new Gap(name, List.of(regex.split("\\|")), Optional.empty())
+            return isList(regex) ? new Gap(name, List.of(regex.replace('.', '°').split("\\|")), Optional.empty())
                     : new Gap(name, List.of(), Optional.of(Pattern.compile(regex)));
         }
 
         private static boolean isList(String regex) {
-            return regex.chars().allMatch(c -> c >= 'a' && c <= 'z' || c == '-' || c == '|');
+            return regex.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c == '-' || c == '|'
+                    || UNIT_CHARACTERS.indexOf(c) >= 0);
         }
 
         /** Whether {@code word} may fill it, as far as the dictionary can tell. */
@@ -76,7 +84,7 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
         template.append(left.substring(at));
         boolean narrowing = template.charAt(0) == '-';
         return new Sentence(condition, narrowing, template.toString(), List.copyOf(gaps), topic,
-                MappingReader.read(condition, narrowing, right), List.copyOf(fixed));
+                MappingReader.read(condition, narrowing, right), List.copyOf(fixed), "");
     }
 
     /**
@@ -127,19 +135,51 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
         return true;
     }
 
+    /** The same sentence with what it means to a person. */
+    Sentence meaning(String text) {
+        return new Sentence(condition, narrowing, template, gaps, topic, mapping, fixed, text);
+    }
+
     /** Why it makes no sense with some words that fit its gaps, each tried in its turn. */
     Optional<String> nonsense() {
         for (Gap gap : gaps) {
             for (String word : gap.words()) {
                 Map<String, String> words = exampleWords();
                 words.put(gap.name(), word);
-                Optional<String> wrong = nonsense(words);
+                Optional<String> wrong = nonsense(sensible(words));
                 if (wrong.isPresent() && mapping instanceof Mapping.Pattern) {
                     return wrong;
                 }
             }
         }
-        return nonsense(exampleWords());
+        return nonsense(sensible(exampleWords()));
+    }
+
+    /** Those words with a direction and a unit that their adjuster has, where others stand there. */
+    public Map<String, String> sensible(Map<String, String> words) {
+        Optional<Adjuster> adjuster = Optional.ofNullable(words.get("adjuster")).flatMap(id -> Word.find(Adjuster.class, id));
+        if (adjuster.isEmpty()) {
+            return words;
+        }
+        Map<String, String> sensible = new LinkedHashMap<>(words);
+        List<String> directions = adjuster.get().directions().stream().map(Word::id).toList();
+        sensible.computeIfPresent("direction", (gap, word) -> directions.contains(word) ? word : directions.get(0));
+        List<String> units = adjuster.get().measure().units().stream().flatMap(unit -> unit.symbols().stream()).toList();
+        gap("unit").ifPresent(gap -> sensible.computeIfPresent("unit", (name, word) -> units.contains(word) ? word
+                : gap.words().stream().filter(units::contains).findFirst().orElse(word)));
+        return units.stream().anyMatch(word -> word.equals(sensible.getOrDefault("unit", word))) ? sensible
+                : sensibleFor(words);
+    }
+
+    /** An adjuster that stands in that unit. */
+    private Map<String, String> sensibleFor(Map<String, String> words) {
+        Map<String, String> other = new LinkedHashMap<>(words);
+        other.put("adjuster", Adjuster.FRONT_CAMBER.id());
+        return sensible(other);
+    }
+
+    private Optional<Gap> gap(String name) {
+        return gaps.stream().filter(gap -> gap.name().equals(name)).findFirst();
     }
 
     private Optional<String> nonsense(Map<String, String> words) {
@@ -149,6 +189,12 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());
         }
+    }
+
+    /** Whether dashes may narrow it: it asks for a complaint. */
+    boolean narrowable() {
+        return condition && !narrowing && mapping instanceof Mapping.Pattern pattern && !pattern.negative()
+                && pattern.kind() == Reported.KIND;
     }
 
     /** What a conclusion does; empty for a condition. */
@@ -167,7 +213,19 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
 
     /** The sentence with the first word of each list in its gaps. */
     public String example() {
-        return filled(exampleWords());
+        return filled(sensible(exampleWords()));
+    }
+
+    /** A number that looks like one that somebody would write there. */
+    private String figure() {
+        String unit = gap("unit").map(gap -> gap.words().get(0)).orElse("");
+        return switch (unit) {
+            case "°C" -> template.contains("tread") ? "95" : "30";
+            case "bar" -> template.contains("grows") || template.contains("more than") ? "0.1" : "1.9";
+            case "deg" -> "0.2";
+            default -> template.contains("weighs") ? "1000" : template.contains("position") ? "5"
+                    : template.contains("steps") ? "2" : template.endsWith(" K") || template.contains(" K ") ? "10" : "30";
+        };
     }
 
     private Map<String, String> exampleWords() {
@@ -176,10 +234,14 @@ public record Sentence(boolean condition, boolean narrowing, String template, Li
             words.put(gap.name(), switch (gap.name()) {
                 case "certainty" -> "0.5";
                 case "number" -> "3.0";
+                case "figure" -> figure();
+                case "steps" -> "2";
+                case "question" -> "kerb-height";
+                case "answer" -> "tall";
                 case "finding" -> "front-tyres-cold";
                 case "driving" -> "slow-in";
                 case "caution" -> "wet-track-pressure";
-                case "other" -> gap.words().get(1);
+                case "other", "against", "another" -> gap.words().get(1);
                 default -> gap.words().get(0);
             });
         }

@@ -1,13 +1,20 @@
 package camberwell.language;
 
+import camberwell.fact.Attribute;
+import camberwell.units.Quantity;
+import camberwell.units.Range;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,6 +35,10 @@ final class SentenceReader {
             + "|.*\\beval\\s*\\(.*"
             + "|/\\*.*|\\*.*|#.*");
 
+    /** The words that what narrows a report begins with. */
+    private static final Set<String> BEGINNINGS = Set.of("at", "in", "on", "over", "not", "only", "from", "late", "less",
+            "anywhere", "after");
+
     private static final Pattern GAP = Pattern.compile("\\{[A-Za-z-]+}");
 
     private final Dictionary dictionary;
@@ -47,11 +58,43 @@ final class SentenceReader {
 
     /** Whether a line is a sentence of that part of a rule, capitals aside. */
     boolean isSentence(boolean condition, String text) {
-        return dictionary.match(condition, spaced(text.toLowerCase(Locale.ROOT))).isPresent();
+        String small = spaced(text.toLowerCase(Locale.ROOT));
+        return dictionary.match(condition, small).isPresent() || condition && dictionary.spread(small).isPresent();
     }
 
     private static String spaced(String text) {
         return SPACES.matcher(text).replaceAll(" ");
+    }
+
+    /**
+     * The condition that a line is, and what narrows it on the same line; empty where a problem was told.
+     *
+     * @param text as it was written
+     */
+    List<Line> condition(String text, int number, int column) {
+        String spaced = spaced(text);
+        if (dictionary.match(true, spaced).isPresent()) {
+            return read(true, text, number, column).map(List::of).orElse(List.of());
+        }
+        Optional<Dictionary.Spread> spread = dictionary.spread(spaced);
+        if (spread.isPresent()) {
+            List<Line> lines = new ArrayList<>();
+            read(true, spread.get().headText(), number, column).ifPresent(lines::add);
+            for (String narrowing : spread.get().texts()) {
+                read(true, narrowing, number, column + Math.max(0, text.indexOf(narrowing.substring(2)))).ifPresent(lines::add);
+            }
+            return lines;
+        }
+        int reported = dictionary.reported(spaced);
+        String[] words = spaced.split(" ");
+        if (reported > 0 && BEGINNINGS.contains(words[reported])) {
+            // What narrows the report is told by itself: the rest of the line is well.
+            String rest = String.join(" ", Arrays.asList(words).subList(reported, words.length));
+            unknown(true, "- " + rest, number, column + Math.max(0, text.indexOf(rest)) - 2);
+            return List.of();
+        }
+        unknown(true, text, number, column);
+        return List.of();
     }
 
     /** The sentence that a line is; empty where a problem was told. */
@@ -75,7 +118,77 @@ final class SentenceReader {
                     + "asked for");
         }
         checkNumbers(line);
-        return moves(line, text, number, column) ? Optional.of(line) : Optional.empty();
+        return moves(line, text, number, column) && inUnit(line) && plausible(line) ? Optional.of(line) : Optional.empty();
+    }
+
+    /** Whether the adjuster that a sentence asks about stands in that unit. */
+    private boolean inUnit(Line line) {
+        String unit = line.words().get("unit");
+        if (unit == null || !line.words().containsKey("adjuster")) {
+            return true;
+        }
+        Adjuster adjuster = Word.of(Adjuster.class, line.word("adjuster"));
+        List<String> units = adjuster.measure().units().stream().flatMap(it -> it.symbols().stream()).toList();
+        if (!units.contains(unit)) {
+            List<String> shown = adjuster.measure().units().stream().map(Unit::symbol).filter(it -> !it.isEmpty()).toList();
+            tell(line.line(), line.column() + Math.max(0, line.text().indexOf(" " + unit)) + 1, adjuster.id()
+                    + (shown.isEmpty() ? " is set to a position, not in " : " is set in " + String.join(" or ", shown)
+                    + ", not in ") + unit);
+            return false;
+        }
+        return true;
+    }
+
+    /** Whether a pack asks that question, and offers that answer. */
+    private boolean known(Line line, String question) {
+        Map<String, Set<String>> questions = names.questions();
+        String answer = line.word("answer");
+        if (!questions.containsKey(question)) {
+            tell(line.line(), line.column() + line.text().indexOf(question), "there is no question \"" + question
+                    + "\"; questions stand in questions.yaml", Nearest.to(question, questions.keySet()));
+            return false;
+        }
+        if (!questions.get(question).contains(answer)) {
+            tell(line.line(), line.column() + line.text().lastIndexOf(answer), "\"" + answer + "\" is no answer to "
+                    + question + ": " + String.join(", ", questions.get(question)),
+                    Nearest.to(answer, questions.get(question)));
+            return false;
+        }
+        return true;
+    }
+
+    /** Whether what a sentence asks makes sense: the number is one that a tyre, a day or a car can have. */
+    private boolean plausible(Line line) {
+        Meaning meaning;
+        try {
+            meaning = line.sentence().mapping().filled(line.words());
+        } catch (IllegalArgumentException e) {
+            tell(line.line(), line.column(), e.getMessage());
+            return false;
+        }
+        String other = line.words().getOrDefault("against", line.words().get("another"));
+        if (other != null && (other.equals(line.words().get("place")) || other.equals(line.words().get("symptom")))) {
+            tell(line.line(), line.column() + Math.max(0, line.text().lastIndexOf(other)), "\"" + other
+                    + "\" is held against itself");
+            return false;
+        }
+        String named = line.words().get("question");
+        if (named != null && !known(line, named)) {
+            return false;
+        }
+        String figure = line.words().get("figure");
+        if (figure == null || !(meaning instanceof Question question)) {
+            return true;
+        }
+        Attribute asked = question.asks().get(question.asks().size() - 1).attribute();
+        Optional<Range> range = asked.measure().flatMap(measure -> measure.range(asked.unit().orElseThrow()));
+        Quantity said = new Quantity(Double.parseDouble(figure), asked.unit().orElse(Unit.POSITION));
+        if (range.isPresent() && !range.get().holds(said)) {
+            tell(line.line(), line.column() + Math.max(0, line.text().indexOf(figure)), asked.measure().get().noun()
+                    + " lies between " + range.get() + ", not at " + said);
+            return false;
+        }
+        return true;
     }
 
     private boolean moves(Line line, String text, int number, int column) {
@@ -149,9 +262,20 @@ final class SentenceReader {
             case "certainty" -> word.equals("1") ? "a certainty of 1 is written 1.0"
                     : word.matches("0,[0-9]+") ? "a certainty is written with a point: " + word.replace(',', '.')
                     : NO_CERTAINTY + word;
-            case "number" -> "\"" + word + "\" is not a number";
-            default -> "\"" + word + "\" is no " + gap.name() + (gap.words().size() <= 8 && !gap.words().isEmpty()
+            case "number", "figure", "steps" -> word.matches("-?[0-9]+,[0-9]+")
+                    ? "a number is written with a point: " + word.replace(',', '.') : "\"" + word + "\" is not a number";
+            default -> "\"" + word + "\" is no " + noun(gap) + (gap.words().size() <= 8 && !gap.words().isEmpty()
                     ? ": " + String.join(", ", gap.words()) : "");
+        };
+    }
+
+    /** What stands in a gap, in a word: a second one of a kind goes by another name. */
+    private static String noun(Sentence.Gap gap) {
+        return switch (gap.name()) {
+            case "another" -> "symptom";
+            case "against" -> "place";
+            case "other" -> gap.words().contains("entry") ? "phase" : "speed";
+            default -> gap.name();
         };
     }
 

@@ -49,8 +49,9 @@ public enum Stage implements Word {
     /** The stage that a conclusion belongs into first of all. */
     static Stage homeOf(Statement.Verb verb) {
         return switch (verb) {
-            case FIND, SPEAK_AGAINST -> READINGS;
-            case PROPOSE, OPPOSE, WITHHOLD, WITHHOLD_BALANCE, WITHHOLD_LOADING -> CHANGES;
+            case FIND, DIAGNOSE, SPEAK_AGAINST -> READINGS;
+            case PROPOSE, PROPOSE_BY, PROPOSE_TO, FIRST, OPPOSE, WITHHOLD, WITHHOLD_BALANCE, WITHHOLD_LOADING,
+                    WITHHOLD_GROUP -> CHANGES;
             case CAUTION -> CAUTIONS;
             case ADVISE -> DRIVING;
         };

@@ -14,10 +14,12 @@ import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Quality;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** One car on the bench: what is asked of it is remembered, to compare many changes with it. For one thread. */
 public final class Bench {
@@ -29,6 +31,10 @@ public final class Bench {
     private static final double LEAST_PART = 0.001;
     private static final double LEAST_DRAG = 0.02;
     private static final double LEAST_LEAN = Math.toRadians(0.01);
+    /** Heats a tyre by flexing it: cold rubber grains. */
+    private static final Set<Adjuster.Kind> FLEXES = EnumSet.of(Adjuster.Kind.PRESSURE, Adjuster.Kind.WING);
+    private static final Set<Adjuster.Kind> LIMITS_TRACTION = EnumSet.of(Adjuster.Kind.DIFFERENTIAL, Adjuster.Kind.WING,
+            Adjuster.Kind.CAMBER, Adjuster.Kind.PRESSURE);
 
     private final CarModel car;
     private final Map<Double, Double> steadyGrip = new HashMap<>();
@@ -36,6 +42,7 @@ public final class Bench {
     private final Map<Spot, Optional<Behaviour>> behaviours = new HashMap<>();
 
     private final Map<Double, OptionalDouble> tractions = new HashMap<>();
+    private final Map<Double, OptionalDouble> powers = new HashMap<>();
     private final Map<Spot, OptionalDouble> limitBalances = new HashMap<>();
     private final Map<Shift, OptionalDouble> shifts = new HashMap<>();
     private final Map<Pair, Optional<Prediction>> predictions = new HashMap<>();
@@ -189,14 +196,36 @@ public final class Bench {
         }
         if (on == Symptom.OVERHEATING || on == Symptom.GRAINING || on == Symptom.SLOW_WARM_UP) {
             return where.isEmpty() ? Optional.empty() : heat(adjuster, changed, where.get(), phase, speed)
-                    .map(relief -> on == Symptom.SLOW_WARM_UP ? relief.opposite() : relief);
+                    .map(relief -> on == Symptom.SLOW_WARM_UP || on == Symptom.GRAINING && FLEXES.contains(kind)
+                            ? relief.opposite() : relief);
+        }
+        if (on == Quality.TYRE_LIFE && (kind == Adjuster.Kind.DIFFERENTIAL || kind == Adjuster.Kind.TOE)) {
+            return predict(adjuster, changed, phase, speed).map(it -> Relief.of(
+                    1 - it.after().near().scrubPower().sum() / it.before().near().scrubPower().sum(), LEAST_PART));
+        }
+        if (on == Symptom.HEAVY_STEERING || on == Symptom.LIGHT_STEERING) {
+            // A tyre's own trail goes with the length of its contact.
+            double shorter = 1 - changed.inflation(Axle.FRONT).contactLength();
+            return adjuster != Adjuster.FRONT_PRESSURE ? Optional.empty()
+                    : Optional.of(Relief.of(on == Symptom.HEAVY_STEERING ? shorter : -shorter, LEAST_PART));
+        }
+        if (on == Quality.STRAIGHT_LINE_SPEED && kind == Adjuster.Kind.PRESSURE) {
+            return Optional.of(Relief.of(1 - changed.inflation(adjuster.axle().orElseThrow()).rollingLoss(), LEAST_PART));
+        }
+        if (on == Quality.STRAIGHT_LINE_SPEED && kind == Adjuster.Kind.WING) {
+            // Lift is paid for with drag, with the square of it (J. D. Anderson, Fundamentals of Aerodynamics, ch. 5, from
+            // memory).
+            return Optional.of(Relief.of(pressed(car, speed) - pressed(changed, speed), LEAST_DRAG));
         }
         if (on == Quality.STRAIGHT_LINE_SPEED && kind == Adjuster.Kind.TOE) {
             return predict(adjuster, changed, phase, speed).map(it -> Relief.of(-it.toeDragShift(), LEAST_DRAG));
         }
         if ((on == Symptom.WHEELSPIN || on == Quality.TRACTION)
-                && (stiffness || kind == Adjuster.Kind.DIFFERENTIAL || kind == Adjuster.Kind.WING)) {
-            return gain(tractions.computeIfAbsent(speed, fresh -> traction(car, fresh)), traction(changed, speed));
+                && (stiffness || LIMITS_TRACTION.contains(kind))) {
+            // What locks wheels together or presses both down ends at the axle's grip as a whole.
+            boolean wheel = kind != Adjuster.Kind.DIFFERENTIAL && kind != Adjuster.Kind.WING;
+            return gain((wheel ? tractions : powers).computeIfAbsent(speed, fresh -> traction(car, fresh, wheel)),
+                    traction(changed, speed, wheel));
         }
         if (on == Symptom.FRONT_LOCKING || on == Symptom.REAR_LOCKING || on == Symptom.UNSTABLE_BRAKING) {
             boolean turning = phase == CornerPhase.ENTRY && stiffness;
@@ -216,12 +245,23 @@ public final class Bench {
                         : (way == Prediction.Way.OVERSTEER) == understeer ? Relief.BETTER : Relief.WORSE);
     }
 
-    /** Sliding heat alone: neither that of load and flexing nor that of the brakes is in the model. */
+    /** What the air presses the car down with, N. */
+    private static double pressed(CarModel model, double speed) {
+        VehicleModel vehicle = model.vehicle(CornerPhase.MID_CORNER);
+        return speed * speed * (vehicle.front().downforce() + vehicle.rear().downforce());
+    }
+
+    /** Heat of sliding, on the brakes of braking, and for more or less air of flexing: whichever an adjuster moves. */
     private Optional<Relief> heat(Adjuster adjuster, CarModel changed, Axle where, CornerPhase phase,
             double speed) {
         AxleEnd end = where == Axle.FRONT ? AxleEnd.FRONT : AxleEnd.REAR;
         return switch (adjuster.kind()) {
             case TOE -> predict(adjuster, changed, phase, speed).map(it -> Relief.of(-it.toeDragShift(), LEAST_DRAG));
+            case PRESSURE -> adjuster.axle().filter(axle -> axle == where).map(axle -> Relief.of(
+                    1 - changed.inflation(axle).rollingLoss(), LEAST_PART));
+            case WING -> adjuster.axle().filter(axle -> axle == where).map(axle -> Relief.of(
+                    pressed(car, speed) - pressed(changed, speed), LEAST_DRAG));
+            case BRAKE_BIAS -> gain(brakeUse(changed, end, false, speed), brakeUse(car, end, false, speed));
             case STIFFNESS -> predict(adjuster, changed, phase, speed).map(it -> Relief.of(
                     -it.scrubShift(end) / it.before().near().scrubPower().sum(end), LEAST_PART));
             default -> Optional.empty();
@@ -242,8 +282,10 @@ public final class Bench {
     /**
      * The longitudinal acceleration at which a driven wheel spins, in a corner that asks for part of the grip, m/s²;
      * empty where something else runs out first, such as the grip of a well locked axle as a whole.
+     *
+     * @param wheel whether it has to be a wheel that spins; else it is the most that the car can put down
      */
-    private OptionalDouble traction(CarModel model, double speed) {
+    private OptionalDouble traction(CarModel model, double speed, boolean wheel) {
         Optional<Behaviour.Question> steady = question(CornerPhase.MID_CORNER, speed);
         if (steady.isEmpty()) {
             return OptionalDouble.empty();
@@ -263,7 +305,7 @@ public final class Bench {
                 low = middle;
             }
         }
-        return spins && low > 0 ? OptionalDouble.of(low) : OptionalDouble.empty();
+        return (spins || !wheel) && low > 0 ? OptionalDouble.of(low) : OptionalDouble.empty();
     }
 
     /** Brake force over load of an axle's busier wheel, turning in or in a straight line. */

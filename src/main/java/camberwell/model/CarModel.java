@@ -6,6 +6,7 @@ import camberwell.car.Setting;
 import camberwell.car.TyreSpec;
 import camberwell.physics.AxleModel;
 import camberwell.physics.CornerPhase;
+import camberwell.physics.Inflation;
 import camberwell.physics.Pac2002;
 import camberwell.physics.SteeringAxis;
 import camberwell.physics.Toe;
@@ -30,8 +31,8 @@ import java.util.Set;
  *
  * <p>The tyre is the model's open one about the car's own wheel loads, with the car's grip. Where both axles have
  * tyres of one size they share one tyre; else each axle's tyre fits the load that it carries. Ride heights and
- * pressures are not in it: a car's file gives no map of roll centres and aerodynamics over height, and open tyre data
- * no single sign for pressure. Neither is the wings' drag.
+ * pressures act by how far they were moved from where the car stood: a car's file gives no map of roll centres,
+ * aerodynamics and tyres over them. The wings' drag is not in it.
  */
 public final class CarModel {
 
@@ -62,6 +63,8 @@ public final class CarModel {
 
     private static final Set<Adjuster> IN_MOTION = Set.of(Adjuster.FRONT_BUMP, Adjuster.FRONT_REBOUND,
             Adjuster.REAR_BUMP, Adjuster.REAR_REBOUND, Adjuster.FRONT_RIDE_HEIGHT, Adjuster.REAR_RIDE_HEIGHT);
+    /** Known by what a published form makes of them, of one car against itself: nothing to hide a fault in. */
+    private static final Set<Adjuster> PRESSURES = Set.of(Adjuster.FRONT_PRESSURE, Adjuster.REAR_PRESSURE);
 
     private final Car car;
     private final Optional<CarClass> lent;
@@ -168,7 +171,7 @@ public final class CarModel {
 
     /** The same for the car in motion, which knows of dampers and heights too. */
     public Optional<CarModel> withInMotion(Adjuster adjuster, Quantity to) {
-        return representsInMotion(adjuster) ? set(adjuster, to) : Optional.empty();
+        return representsInMotion(adjuster) || PRESSURES.contains(adjuster) ? set(adjuster, to) : Optional.empty();
     }
 
     private Optional<CarModel> set(Adjuster adjuster, Quantity to) {
@@ -253,6 +256,14 @@ public final class CarModel {
                 : now(height).orElseThrow().si() - before.get().now().si();
     }
 
+    /** What the air in an axle's tyres is to what it was before any change. */
+    Inflation inflation(Axle axle) {
+        Adjuster pressure = Adjuster.pressureOf(axle);
+        Optional<Quantity> before = origin.setting(pressure).map(Setting::now);
+        return before.isEmpty() || before.get().equals(now(pressure).orElseThrow()) ? Inflation.NOMINAL
+                : new Inflation(now(pressure).orElseThrow().si() / before.get().si() - 1);
+    }
+
     /** Load of a wheel at rest, N. */
     double standing(int wheel) {
         double front = si(Dimension.FRONT_WEIGHT);
@@ -293,11 +304,13 @@ public final class CarModel {
                         si(Dimension.FRONT_WHEEL_RATE), si(Dimension.FRONT_BAR), si(Dimension.FRONT_UNSPRUNG),
                         toe(Axle.FRONT), camber(Axle.FRONT), si(Dimension.FRONT_CAMBER_RECOVERY),
                         perSpeedSquared(Dimension.FRONT_DOWNFORCE), drive == Drive.FRONT ? lock : 0,
-                        tyre(frontLoad), si(Dimension.FRONT_TYRE_RATE)),
+                        inflation(Axle.FRONT).of(tyre(frontLoad)),
+                        inflation(Axle.FRONT).verticalRate() * si(Dimension.FRONT_TYRE_RATE)),
                 new AxleModel(si(Dimension.REAR_TRACK), si(Dimension.REAR_ROLL_CENTRE), si(Dimension.REAR_WHEEL_RATE),
                         si(Dimension.REAR_BAR), si(Dimension.REAR_UNSPRUNG), toe(Axle.REAR), camber(Axle.REAR),
                         si(Dimension.REAR_CAMBER_RECOVERY), perSpeedSquared(Dimension.REAR_DOWNFORCE),
-                        drive == Drive.FRONT ? 0 : lock, tyre(rearLoad), si(Dimension.REAR_TYRE_RATE)));
+                        drive == Drive.FRONT ? 0 : lock, inflation(Axle.REAR).of(tyre(rearLoad)),
+                        inflation(Axle.REAR).verticalRate() * si(Dimension.REAR_TYRE_RATE)));
     }
 
     private boolean oneSize() {

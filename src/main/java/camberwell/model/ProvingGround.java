@@ -51,14 +51,20 @@ public final class ProvingGround {
             new Manoeuvre.Part(Manoeuvre.Phase.ENTRY, Channel.TIME, -0.05, 0.05);
     private static final Manoeuvre.Part SOON =
             new Manoeuvre.Part(Manoeuvre.Phase.ENTRY, Channel.TIME, 0, 0.1);
-    /** A change of less is nothing. */
-    private static final double LEAST_ANSWER = 0.001;
+    /** A change of less is nothing: far below what a driver notices, well above what the step of a run leaves open. */
+    private static final double LEAST_ANSWER = 0.0001;
+    private static final double LEAST_PART = 0.001;
     private static final Set<Adjustment> OFF_THE_POWER = EnumSet.of(Adjustment.BRAKE_BIAS,
             Adjustment.DIFFERENTIAL_PRELOAD, Adjustment.DIFFERENTIAL_COAST);
     /** Adjustments that move load between the wheels of an axle: where one hangs, they move nothing there. */
     private static final Set<Adjustment> MOVE_LOAD = EnumSet.of(Adjustment.ANTI_ROLL_BAR, Adjustment.SPRINGS,
             Adjustment.RIDE_HEIGHT);
+    private static final Set<Word> STEERING_LEFT_FREE = Set.of(Symptom.SLOW_TURN_IN, Symptom.NERVOUS_TURN_IN,
+            Quality.TURN_IN_RESPONSE, Symptom.UNSTABLE_BRAKING);
     private static final double HANGS = 0.005;
+    /** Complaints about where the car goes while it brakes, which a straight does not show. */
+    private static final Set<Word> WHERE_IT_GOES = Set.of(Symptom.UNDERSTEER, Symptom.OVERSTEER,
+            Symptom.SNAP_OVERSTEER, Symptom.UNSTABLE_BRAKING);
     private static final double KERB_AT = 0.6;
     private static final double KERB_HEIGHT = 0.025;
     private static final double KERB_LENGTH = 1.5;
@@ -219,8 +225,15 @@ public final class ProvingGround {
      */
     public Optional<Bench.Relief> relief(Adjustment by, CarModel changed, Word on, Optional<Axle> where, Phase phase,
             double speed) {
+        if (by == Adjustment.CASTER && STEERING_LEFT_FREE.contains(on)) {
+            // Calms by the weight at the wheel, which is not held by its angle there.
+            return Optional.empty();
+        }
         if (on == Symptom.SLOW_TURN_IN || on == Symptom.NERVOUS_TURN_IN || on == Quality.TURN_IN_RESPONSE) {
             return turnIn(by, changed, on == Symptom.NERVOUS_TURN_IN, speed);
+        }
+        if (phase == Phase.BRAKING && WHERE_IT_GOES.contains(on)) {
+            return underBrakes(changed, on, speed);
         }
         Optional<Sensed> sensed = Sensed.of(on, by, phase);
         Optional<Figures> before = sensed.flatMap(it -> figures(car, phase, speed));
@@ -232,10 +245,6 @@ public final class ProvingGround {
 
     /** Brakes and the lock off the power turn a car in, or not, on the brakes alone; the rest by a step of steer. */
     private Optional<Bench.Relief> turnIn(Adjustment by, CarModel changed, boolean nervous, double speed) {
-        if (by == Adjustment.CASTER) {
-            // Calms by the weight at the wheel, which is not held by its angle there.
-            return Optional.empty();
-        }
         if (OFF_THE_POWER.contains(by)) {
             return relief(by, changed, nervous ? Symptom.OVERSTEER : Symptom.UNDERSTEER, Optional.empty(), Phase.ENTRY,
                     speed);
@@ -243,7 +252,24 @@ public final class ProvingGround {
         Manoeuvre.Part part = by == Adjustment.TOE ? AT_ONCE : SOON;
         double before = answer(car, speed, part);
         double gain = (answer(changed, speed, part) - before) / before;
-        return Optional.of(Bench.Relief.of(nervous ? -gain : gain, LEAST_ANSWER));
+        return Optional.of(Bench.Relief.of(nervous ? -gain : gain, by == Adjustment.TOE ? LEAST_PART : LEAST_ANSWER));
+    }
+
+    /** Braking in a turn with the wheel held: a car that turns in of itself is unsteady, one that runs wide pushes. */
+    private Optional<Bench.Relief> underBrakes(CarModel changed, Word on, double speed) {
+        double before = curvature(car, speed);
+        double gain = (curvature(changed, speed) - before) / before;
+        return Double.isFinite(gain) ? Optional.of(Bench.Relief.of(on == Symptom.UNDERSTEER ? gain : -gain,
+                LEAST_PART))
+                : Optional.empty();
+    }
+
+    /** Mean curvature of the path over the first second of braking in a turn, 1/m. */
+    private double curvature(CarModel other, double speed) {
+        Driven driven = new Driven(other, new Asked(Exercise.BRAKING_IN_A_TURN, speed));
+        History run = answers.computeIfAbsent(driven, fresh -> drive(other, Exercise.BRAKING_IN_A_TURN, speed));
+        Manoeuvre.Part part = manoeuvre(Exercise.BRAKING_IN_A_TURN, speed).parts().get(0);
+        return Measures.mean(run, part, Channel.YAW_RATE) / Measures.mean(run, part, Channel.SPEED);
     }
 
     private Map<Phase, Figures> measure(CarModel other, Exercise exercise, double speed) {

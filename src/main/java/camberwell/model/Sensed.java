@@ -39,6 +39,8 @@ record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> fig
 
     private static final Set<Phase> CORNER =
             EnumSet.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
+    private static final Set<Phase> BALANCE =
+            EnumSet.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT, Phase.KERBS);
     private static final Set<Phase> BRAKES = EnumSet.of(Phase.BRAKING, Phase.ENTRY);
     private static final Set<Phase> POWER = EnumSet.of(Phase.EXIT);
     private static final Set<Phase> BUMPS = EnumSet.of(Phase.STRAIGHT, Phase.KERBS);
@@ -49,9 +51,9 @@ record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> fig
     private static final Map<Word, List<Sensed>> BY = new HashMap<>();
 
     static {
-        less(Symptom.UNDERSTEER, CORNER, Figures::understeer, LEAST_ANGLE, ANY);
-        more(Symptom.OVERSTEER, CORNER, Figures::understeer, LEAST_ANGLE, ANY);
-        more(Symptom.SNAP_OVERSTEER, CORNER, Figures::understeer, LEAST_ANGLE, ANY);
+        less(Symptom.UNDERSTEER, BALANCE, Figures::understeer, LEAST_ANGLE, ANY);
+        more(Symptom.OVERSTEER, BALANCE, Figures::understeer, LEAST_ANGLE, ANY);
+        more(Symptom.SNAP_OVERSTEER, BALANCE, Figures::understeer, LEAST_ANGLE, ANY);
         less(Symptom.WHEELSPIN, POWER, Figures::spinning, LEAST_SLIP, ANY);
         less(Symptom.FRONT_LOCKING, BRAKES, Figures::frontLocking, LEAST_SLIP, ANY);
         less(Symptom.REAR_LOCKING, BRAKES, Figures::rearLocking, LEAST_SLIP, ANY);

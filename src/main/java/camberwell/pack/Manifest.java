@@ -15,9 +15,10 @@ import java.util.regex.Pattern;
  * @param name letters, numbers and dashes
  * @param version numbers with points between them
  * @param author whoever answers for the rules
+ * @param off the rules of earlier folders or of camberwell's own that it switches off, by name or id
  * @param needs what it builds on: {@code camberwell} or another folder's name, and from which version on
  */
-public record Manifest(String name, String version, String author, List<String> needs) {
+public record Manifest(String name, String version, String author, List<String> off, List<String> needs) {
 
     /** The version of this camberwell. */
     public static final String CAMBERWELL = "0.1.0";
@@ -46,8 +47,9 @@ public record Manifest(String name, String version, String author, List<String> 
             fields.error("needs", "\"needs\" is a list of names with a version, for instance [camberwell " + CAMBERWELL
                     + "]");
         }
+        List<String> off = fields.texts("switch-off");
         fields.done();
-        return new Manifest(name, version, author, List.copyOf(needs));
+        return new Manifest(name, version, author, List.copyOf(off), List.copyOf(needs));
     }
 
     /** Whether a pack may be called that; such a name is a file's name on every system. */

@@ -1,10 +1,13 @@
 package camberwell.pack;
 
+import camberwell.fact.Thresholds;
 import camberwell.language.RuleFileReader;
 import camberwell.language.Stage;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Nearest;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
 import camberwell.yaml.Problems;
 import java.io.IOException;
 import java.io.InputStream;
@@ -43,6 +46,14 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** The file that tells a folder's name, version, author and needs. */
     public static final String MANIFEST = "pack.yaml";
 
+    /** The file of what a folder states otherwise of from what on words hold. */
+    public static final String THRESHOLDS = "thresholds.yaml";
+
+    /** The file of a folder's own words for complaints. */
+    public static final String SYMPTOMS = "symptoms.yaml";
+    /** The file of a folder's own follow-up questions. */
+    public static final String QUESTIONS = "questions.yaml";
+
     private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::folder).toList();
     private static final List<String> NOTE_KINDS =
             List.of("adjustments", "readings", "causes", "driving", "cautions");
@@ -71,6 +82,13 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         Problems inManifest = new Problems();
         Optional<Manifest> manifest = Optional.ofNullable(files.get(MANIFEST))
                 .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, inManifest));
+        Optional.ofNullable(files.get(THRESHOLDS)).ifPresent(text ->
+                ThresholdsFile.read(name + "/" + THRESHOLDS, text, Thresholds.BUILT_IN, inManifest));
+        List<String> symptoms = new ArrayList<>(Word.ids(Symptom.class));
+        Optional.ofNullable(files.get(SYMPTOMS)).ifPresent(text -> OwnSymptom.read(name + "/" + SYMPTOMS, text, inManifest)
+                .forEach(symptom -> symptoms.add(symptom.id())));
+        Optional.ofNullable(files.get(QUESTIONS)).ifPresent(text ->
+                OwnQuestion.read(name + "/" + QUESTIONS, text, symptoms, inManifest));
         problems.addAll(inManifest.all());
         if (!problems.isEmpty()) {
             throw new ProblemsException(problems.stream().sorted().toList());
@@ -127,7 +145,7 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** Whether a file is read at all: rules, notes, cases and the manifest; anything else lies there unread. */
     static boolean matters(String path) {
         String top = path.contains("/") ? path.substring(0, path.indexOf('/')) : "";
-        return path.equals(MANIFEST) || path.equals(SAYINGS) || STAGES.contains(top) || path.endsWith(".drl")
+        return path.equals(MANIFEST) || path.equals(THRESHOLDS) || path.equals(SYMPTOMS) || path.equals(QUESTIONS) || path.equals(SAYINGS) || STAGES.contains(top) || path.endsWith(".drl")
                 || top.equals(NOTES) && path.endsWith(".md") || top.equals(CASES) && path.endsWith(".yaml");
     }
 
@@ -202,6 +220,28 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         only(path -> path.startsWith(NOTES + "/") && !path.equals(SAYINGS))
                 .forEach((path, text) -> notes.put(path.substring(NOTES.length() + 1), text));
         return notes;
+    }
+
+    /** The words for complaints that it brings. */
+    public List<OwnSymptom> symptoms() {
+        return files.containsKey(SYMPTOMS) ? OwnSymptom.read(name + "/" + SYMPTOMS, files.get(SYMPTOMS), new Problems())
+                : List.of();
+    }
+
+    /** The follow-up questions that it wants asked. */
+    public List<OwnQuestion> questions() {
+        if (!files.containsKey(QUESTIONS)) {
+            return List.of();
+        }
+        List<String> known = new ArrayList<>(Word.ids(Symptom.class));
+        symptoms().forEach(symptom -> known.add(symptom.id()));
+        return OwnQuestion.read(name + "/" + QUESTIONS, files.get(QUESTIONS), known, new Problems());
+    }
+
+    /** {@code before} with what this pack states otherwise. */
+    public Thresholds thresholds(Thresholds before) {
+        return files.containsKey(THRESHOLDS) ? ThresholdsFile.read(name + "/" + THRESHOLDS, files.get(THRESHOLDS), before,
+                new Problems()) : before;
     }
 
     /** What drivers say, and what is meant by it, in the form of the built-in file. */

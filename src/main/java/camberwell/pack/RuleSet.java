@@ -15,10 +15,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The rules as they were read: the built-in ones, and on top of them those of rule folders in the order they were
@@ -39,6 +41,9 @@ public final class RuleSet {
     private final List<Problem> builtInProblems = new ArrayList<>();
     private final List<Problem> packProblems = new ArrayList<>();
     private final List<Retired> retired;
+    private final Map<RuleText, String> switchedOff = new LinkedHashMap<>();
+    /** The files of folders that may replace cautions. */
+    private final Set<String> trusted = new HashSet<>();
     private boolean drools;
 
     private RuleSet(Dictionary dictionary, List<Retired> retired) {
@@ -54,7 +59,12 @@ public final class RuleSet {
     public static RuleSet read(Path home, Names names, List<RulePack> packs) throws IOException {
         RuleFolder folder = RuleFolder.builtIn(home);
         List<Problem> inList = new ArrayList<>();
-        RuleSet set = new RuleSet(folder.dictionary(), folder.retired(inList));
+        List<String> symptoms = packs.stream().flatMap(pack -> pack.symptoms().stream()).map(OwnSymptom::id).distinct()
+                .toList();
+        Map<String, Set<String>> questions = new LinkedHashMap<>();
+        packs.forEach(pack -> pack.questions().forEach(question -> questions.put(question.id(), question.answers().keySet())));
+        Names all = questions.isEmpty() ? names : names.with(questions);
+        RuleSet set = new RuleSet(folder.dictionary().with(symptoms), folder.retired(inList));
         set.builtInProblems.addAll(inList);
         for (RuleFolder.Found found : folder.files()) {
             Optional<RuleFile> file = found.stage().map(stage ->
@@ -70,10 +80,36 @@ public final class RuleSet {
                         pack.name() + "/" + RulePack.MANIFEST, 1, 1, obstacle)));
                 manifests.add(manifest);
             });
-            set.add(pack, names);
+            set.switchOff(pack);
+            set.add(pack, all);
         }
         set.packProblems.addAll(RuleGraph.of(set.rules().values()).circles(set.packRules()));
         return set;
+    }
+
+    /** Takes out the rules that a pack does not want. */
+    private void switchOff(RulePack pack) {
+        String file = pack.name() + "/" + RulePack.MANIFEST;
+        for (String name : pack.manifest().map(Manifest::off).orElse(List.of())) {
+            Optional<RuleText> rule = named(name);
+            if (rule.isEmpty()) {
+                packProblems.add(Problem.error(file, 1, 1, "\"switch-off\" names \"" + name + "\", "
+                        + Retired.named(name, retired).map(one -> "which " + one.told())
+                        .orElse("and no earlier folder has a rule of that name"), Nearest.to(name, rules.keySet())));
+            } else if (rule.get().stage() == Stage.CAUTIONS && !pack.trusted()) {
+                packProblems.add(Problem.error(file, 1, 1, "\"" + rule.get().name() + "\" draws a caution; only a folder "
+                        + "named with --trust may switch it off"));
+            } else {
+                switchedOff.put(rule.get(), pack.title());
+                rules.remove(rule.get().name());
+            }
+        }
+    }
+
+    /** The rule of that name or id, of those that hold. */
+    private Optional<RuleText> named(String name) {
+        return Optional.ofNullable(rules.get(name)).or(() -> rules.values().stream()
+                .filter(other -> other.standing().id().equals(Optional.of(name))).findFirst());
     }
 
     private void add(RulePack pack, Names names) {
@@ -86,6 +122,9 @@ public final class RuleSet {
         for (Map.Entry<String, String> entry : pack.rules().entrySet()) {
             String name = pack.name() + "/" + entry.getKey();
             Stage stage = Stage.ofFolder(entry.getKey().substring(0, entry.getKey().indexOf('/')));
+            if (pack.trusted()) {
+                trusted.add(name);
+            }
             RuleFile file = file(names, name, stage, entry.getValue(), packProblems);
             packFiles.add(file);
             // What Drools gets is written anew from what was understood, so that it cannot see anything else.
@@ -121,8 +160,12 @@ public final class RuleSet {
 
     /** Takes a rule out that another one replaces, by its name or its id. */
     private void replace(String old, RuleText rule, List<Problem> problems) {
-        Optional<RuleText> taken = Optional.ofNullable(rules.get(old)).or(() -> rules.values().stream()
-                .filter(other -> other.standing().id().equals(Optional.of(old))).findFirst());
+        Optional<RuleText> taken = named(old);
+        if (taken.isPresent() && taken.get().stage() == Stage.CAUTIONS && !trusted.contains(rule.file())) {
+            problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name() + "\" replaces \"" + old
+                    + "\", which draws a caution; only a folder named with --trust may do so"));
+            return;
+        }
         if (taken.isPresent() && !taken.get().file().equals(rule.file())) {
             replaced.put(taken.get(), rule);
             rules.remove(taken.get().name());
@@ -182,6 +225,11 @@ public final class RuleSet {
     /** The rules that do not hold any more, each with the one that took its place. */
     public Map<RuleText, RuleText> replaced() {
         return Collections.unmodifiableMap(replaced);
+    }
+
+    /** The rules that a folder switched off, each with the folder's title. */
+    public Map<RuleText, String> switchedOff() {
+        return Collections.unmodifiableMap(switchedOff);
     }
 
     /** Whether a trusted folder brings raw Drools, which nothing here can look into. */

@@ -16,6 +16,7 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -76,6 +77,7 @@ public final class AdviceJson {
             json.writeStringField("direction", withheld.change().direction().id());
             json.writeStringField("reason", withheld.reason());
             strings(json, "rules", withheld.rules().stream());
+            pack(json, withheld.rules());
             tried(json, advice.experience().of(withheld.change()));
             json.writeEndObject();
         }
@@ -179,7 +181,12 @@ public final class AdviceJson {
         json.writeStringField("because", change.why());
         json.writeStringField("rationale", change.way().rationale());
         strings(json, "rules", change.rules().stream());
-        authors(json, change.rules());
+        List<String> deciding = new ArrayList<>(change.rules());
+        change.firstBy().stream().filter(rule -> !deciding.contains(rule)).forEach(deciding::add);
+        authors(json, deciding);
+        if (!change.firstBy().isEmpty()) {
+            strings(json, "put-first", change.firstBy().stream());
+        }
         strings(json, "evidence", change.proposals().stream().flatMap(proposal -> proposal.premises().stream())
                 .map(Premise::statement).distinct().sorted());
         json.writeStringField("note", change.note().name());
@@ -192,7 +199,16 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
+    /** The pack of a rule that decided; of several, all. */
+    private void pack(JsonGenerator json, Collection<String> rules) throws IOException {
+        List<String> packs = voices.packs(rules);
+        if (!packs.isEmpty()) {
+            json.writeStringField("pack", String.join(", ", packs));
+        }
+    }
+
     private void authors(JsonGenerator json, Collection<String> rules) throws IOException {
+        pack(json, rules);
         List<String> words = voices.of(rules);
         if (!words.isEmpty()) {
             strings(json, "authors", words.stream());

@@ -174,6 +174,11 @@ public final class AdviceText {
             page.labelled(3, "Why", change.why());
         }
         heard.forEach(words -> page.labelled(3, "Why", words));
+        if (!change.firstBy().isEmpty()) {
+            List<String> packs = voices.packs(change.firstBy());
+            page.labelled(3, "First", "put before the others by the rule \"" + String.join("\", \"", change.firstBy()) + "\""
+                    + (packs.isEmpty() ? "" : " (" + String.join(", ", packs) + ")"));
+        }
         if (!change.why().equals(change.way().rationale())) {
             page.labelled(3, "Behind it", change.way().rationale());
         }

@@ -24,10 +24,11 @@ import java.util.Optional;
  * @param tried what was changed since the complaints began, oldest first, and what came of it
  * @param driven the run as the book keeps it: number, date, laps
  * @param talked what was said of it; the reports have it already
+ * @param background on which tyres, how far, by whom
  */
 public record Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
         List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
-        List<Tried> tried, Driven driven, Talked talked) {
+        List<Tried> tried, Driven driven, Talked talked, Background background) {
 
     /** Copies the collections, the maps in the order of the vocabulary. */
     public Case {
@@ -36,6 +37,14 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         earlier = List.copyOf(earlier);
         setup = ordered(Adjuster.class, setup);
         tried = List.copyOf(tried);
+    }
+
+    /** A case of which nobody has said on what tyres, how far or by whom. */
+    public Case(String title, String source, Car car, Conditions conditions, Map<Wheel, TyreReading> tyres,
+            List<Report> reports, List<Case> earlier, Optional<String> carFile, Map<Adjuster, Quantity> setup,
+            List<Tried> tried, Driven driven, Talked talked) {
+        this(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked,
+                Background.UNKNOWN);
     }
 
     /** A case of which nobody has spoken in words of their own. */
@@ -65,7 +74,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case by another name. */
     public Case withSource(String name) {
-        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+        return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked, background);
     }
 
     /** What was understood of the driver's own words, if any were said. */
@@ -78,33 +87,38 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         List<Report> all = new ArrayList<>(reports);
         said.told().stream().map(Report::of).filter(report -> !all.contains(report)).forEach(all::add);
         return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres, all,
-                earlier, carFile, setup, tried, driven, new Talked(Optional.of(said), talked.answered()));
+                earlier, carFile, setup, tried, driven, new Talked(Optional.of(said), talked.answered()), background);
     }
 
     /** The same case with other things answered in a debrief. */
     public Case withAnswered(List<String> words) {
         return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven,
-                new Talked(talked.heard(), words));
+                new Talked(talked.heard(), words), background);
+    }
+
+    /** The same case with more known of the tyres it was driven on, and of who drove. */
+    public Case withBackground(Background other) {
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked, other);
     }
 
     /** The same case with more known of its car. */
     public Case withCar(Car other) {
-        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked, background);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven, talked);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven, talked, background);
     }
 
     /** The same case on another day, or of another place. */
     public Case withConditions(Conditions others) {
-        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+        return new Case(title, source, car, others, tyres, reports, earlier, carFile, setup, tried, driven, talked, background);
     }
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven, talked);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven, talked, background);
     }
 
     /**
@@ -121,27 +135,27 @@ public record Case(String title, String source, Car car, Conditions conditions, 
             }
         });
         return new Case(title, source, car.with(changes), conditions, tyres, reports, earlier, carFile, merged,
-                tried, driven, talked);
+                tried, driven, talked, background);
     }
 
     /** The same case with other changes tried. */
     public Case withTried(List<Tried> others) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven, talked);
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven, talked, background);
     }
 
     /** The same case of another run. */
     public Case withDriven(Driven other) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other, talked);
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other, talked, background);
     }
 
     /** The same case under another title. */
     public Case withTitle(String other) {
-        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked);
+        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked, background);
     }
 
     /** The same case with other earlier runs. */
     public Case withEarlier(List<Case> others) {
-        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven, talked);
+        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven, talked, background);
     }
 
     /**
@@ -150,7 +164,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
      * @param file the file that the car was read from
      */
     public Case ofCar(Car other, Optional<String> file) {
-        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven, talked)
+        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven, talked, background)
                 .withSetup(setup);
     }
 }

@@ -1,6 +1,7 @@
 package camberwell.run;
 
 import camberwell.saying.Told;
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -15,10 +16,18 @@ import java.util.Optional;
  * One complaint of the driver or the coach, or one that a log shows. What nobody said stays open.
  *
  * @param measured how a log shows it; empty for what a person said
+ * @param corner what kind of corner, where that was said
  */
 public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
         Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn,
-        Optional<Measured> measured) {
+        Optional<Measured> measured, Optional<CornerKind> corner) {
+
+    /** A complaint of which no kind of corner was named. */
+    public Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
+            Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn,
+            Optional<Measured> measured) {
+        this(symptom, where, phase, speed, severity, occurrence, since, turn, measured, Optional.empty());
+    }
 
     /** A complaint that a person made. */
     public Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
@@ -42,7 +51,12 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
 
     /** The same complaint as a log shows it. */
     public Report withMeasured(Measured how) {
-        return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.of(how));
+        return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.of(how), corner);
+    }
+
+    /** The same complaint of a kind of corner. */
+    public Report withCorner(CornerKind kind) {
+        return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, measured, Optional.of(kind));
     }
 
     /**
@@ -51,7 +65,7 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
      */
     public boolean alike(Report other) {
         return kin(symptom) == kin(other.symptom) && agrees(phase, other.phase) && agrees(speed, other.speed)
-                && agrees(where.map(Place::axle), other.where.map(Place::axle))
+                && agrees(corner, other.corner) && agrees(where.map(Place::axle), other.where.map(Place::axle))
                 && (turn.isEmpty() || other.turn.isEmpty() || turn.get() == Turn.BOTH || other.turn.get() == Turn.BOTH
                         || turn.equals(other.turn));
     }
@@ -76,6 +90,7 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
     public String text() {
         StringBuilder text = new StringBuilder(severity.id()).append(' ')
                 .append(complaint(symptom, where, phase, speed));
+        corner.ifPresent(kind -> text.append(" at a ").append(kind.id()));
         turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways"
                 : " in " + side.id() + " turns only"));
         text.append(switch (occurrence) {

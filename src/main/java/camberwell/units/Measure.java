@@ -22,6 +22,7 @@ public record Measure(String noun, List<Range> ranges) {
     public static final Measure ALTITUDE =
             new Measure("an altitude", List.of(new Range(List.of(Unit.METRE), -500, 5000)));
     public static final Measure PRESSURE = in("a pressure", Unit.BAR, 0.3, 6);
+    public static final Measure FUEL = in("a load of fuel", Unit.KILOGRAM, 0, 300);
     public static final Measure RIM = in("a rim diameter", Unit.INCH, 6, 26);
     public static final Measure DIAMETER = in("a tyre diameter", Unit.MILLIMETRE, 250, 1200);
     public static final Measure CAMBER_PER_KELVIN = in("camber for one kelvin", Unit.DEGREE, 0.001, 0.5);

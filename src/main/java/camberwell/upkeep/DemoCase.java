@@ -1,6 +1,7 @@
 package camberwell.upkeep;
 
 import camberwell.fact.Finding;
+import camberwell.fact.Outing;
 import camberwell.fact.Passing;
 import camberwell.fact.Setup;
 import camberwell.language.Asked;
@@ -9,9 +10,11 @@ import camberwell.language.Question;
 import camberwell.language.RuleGraph;
 import camberwell.language.RuleText;
 import camberwell.language.Statement;
+import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
+import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Typical;
 import camberwell.vocabulary.Word;
@@ -47,6 +50,8 @@ public final class DemoCase {
     private final Map<String, Passing> car = new TreeMap<>();
     private final Map<String, Passing> day = new TreeMap<>();
     private final Map<String, String> readings = new TreeMap<>();
+    private final DemoFigures figures = new DemoFigures();
+    private final DemoBackground background = new DemoBackground();
 
     private DemoCase(Collection<RuleText> rules) {
         this.rules = rules;
@@ -68,6 +73,11 @@ public final class DemoCase {
                 asked.passes().forEach((key, passing) -> car.merge(key, passing, Passing::and));
             } else if (asked.ofDay()) {
                 asked.passes().forEach((key, passing) -> day.merge(key, passing, Passing::and));
+            } else if (condition.question().isAbout(Outing.KIND)) {
+                asked.passes().forEach((key, passing) -> {
+                    figures.enter(key, passing);
+                    background.enter(key, passing);
+                });
             } else if (asked.ofReadings()) {
                 asked.passes().forEach((key, passing) ->
                         readings.put(key, passing.words().stream().findFirst().orElse("")));
@@ -106,7 +116,8 @@ public final class DemoCase {
 
     private void report(Asked asked) {
         Map<String, String> report = new LinkedHashMap<>();
-        for (String key : List.of("symptom", "where", "phase", "speed", "severity", "occurrence", "since", "turn")) {
+        for (String key : List.of("symptom", "where", "phase", "speed", "severity", "occurrence", "since", "turn",
+                "corner")) {
             Passing passing = asked.passes().get(key);
             if (passing != null) {
                 report.put(key, chosen(passing));
@@ -133,7 +144,7 @@ public final class DemoCase {
     private String text(String title) {
         StringBuilder text = new StringBuilder("title: '" + title.replace("'", "''") + "'\n");
         String drive = car.containsKey("drive") ? chosen(car.get("drive")) : "rear";
-        text.append("car:\n  name: Practice car\n  drive: ").append(drive).append("\n  adjusters:\n");
+        text.append("car:\n  name: Practice car\n  drive: ").append(drive).append(carWords()).append("\n  adjusters:\n");
         adjusters().forEach((adjuster, setting) ->
                 text.append("    ").append(adjuster.id()).append(": {").append(setting).append("}\n"));
         text.append("  tyres:\n");
@@ -142,7 +153,9 @@ public final class DemoCase {
                     .append("cold-minimum: 1.30 bar, rim: 17 in, diameter: 630 mm}\n");
         }
         text.append("conditions: {surface: ").append(day.containsKey("surface") ? chosen(day.get("surface")) : "dry")
-                .append(", air: 18 °C, track: ").append(track()).append(" °C}\n");
+                .append(", air: ").append(two(warmth("air", 18))).append(" °C, track: ")
+                .append(two(warmth("track", track()))).append(" °C").append(turns()).append("}\n");
+        text.append(background.text());
         tyres(text);
         if (!reports.isEmpty()) {
             text.append("reports:\n");
@@ -151,8 +164,56 @@ public final class DemoCase {
         return text.toString();
     }
 
+    /** The kind of car, whether it is one of a simulator, and its mass, where they are asked. */
+    private String carWords() {
+        StringBuilder words = new StringBuilder();
+        if (car.containsKey("kind")) {
+            words.append("\n  kind: ").append(chosen(car.get("kind")));
+        }
+        if (car.containsKey("simulator")) {
+            words.append("\n  simulator: ").append(chosen(car.get("simulator")));
+        }
+        String mass = car.containsKey("mass in kg") ? "mass: " + two(beyond(car.get("mass in kg"), 1200, 50)) + " kg" : "";
+        String air = car.containsKey("wings") && car.get("wings").lets("yes") ? "rear-downforce: 400 N" : "";
+        if (!mass.isEmpty() || !air.isEmpty()) {
+            words.append("\n  dimensions: {").append(mass).append(mass.isEmpty() || air.isEmpty() ? "" : ", ").append(air)
+                    .append("}");
+        }
+        return words.toString();
+    }
+
     private int track() {
-        return !day.containsKey("track") ? 27 : day.get("track").words().contains("cold") ? 8 : 45;
+        return !day.containsKey("track") ? 27 : day.get("track").lets("mild") ? 27
+                : day.get("track").words().contains("cold") ? 8 : 45;
+    }
+
+    /** A temperature that passes what is asked of it in figures. */
+    private double warmth(String of, double usual) {
+        double value = usual;
+        for (Unit unit : List.of(Unit.CELSIUS, Unit.FAHRENHEIT)) {
+            Passing passing = day.get(of + " in " + unit.symbol());
+            if (passing != null) {
+                value = Unit.CELSIUS.fromSi(unit.toSi(beyond(passing, new Quantity(value, Unit.CELSIUS).in(unit), 3)));
+            }
+        }
+        return Math.rint(value * 10) / 10;
+    }
+
+    private String turns() {
+        if (day.containsKey("turns")) {
+            return ", turns: " + chosen(day.get("turns"));
+        }
+        return day.containsKey("circuit") && day.get("circuit").lets("one-way") ? ", turns: left" : "";
+    }
+
+    /** A figure that passes, {@code by} away from the border; the usual one where it passes. */
+    private static double beyond(Passing passing, double usual, double by) {
+        if (usual > passing.above() && usual < passing.below()) {
+            return usual;
+        }
+        boolean open = passing.below() == Double.MAX_VALUE || passing.above() == -Double.MAX_VALUE;
+        double away = open ? by : (passing.below() - passing.above()) / 2;
+        return usual <= passing.above() ? passing.above() + away : passing.below() - away;
     }
 
     private Map<Adjuster, String> adjusters() {
@@ -178,18 +239,39 @@ public final class DemoCase {
             case CASTER -> value(adjuster, usual, 0.5);
             default -> usual;
         };
-        return range(now, typical);
+        return car.keySet().stream().filter(key -> key.contains(":in ") || key.startsWith("steps left of "))
+                .filter(key -> Setup.adjusterOf(key).equals(Optional.of(adjuster))).findFirst()
+                .map(key -> asked(adjuster, key, now)).orElseGet(() -> range(now, typical));
+    }
+
+    /** A setting that passes what is asked of it in figures: of where it stands, or of the steps that are left. */
+    private String asked(Adjuster adjuster, String key, double usual) {
+        Typical typical = adjuster.typical();
+        double step = typical.step().value();
+        if (key.startsWith("steps left of ")) {
+            Direction towards = Word.of(Direction.class, key.substring(key.lastIndexOf(' ') + 1));
+            double left = beyond(car.get(key), 3, 1);
+            double end = usual + (towards.raises() ? 1 : -1) * Math.max(0, Math.floor(left)) * step;
+            double min = Math.min(usual, towards.raises() ? typical.min().value() : end);
+            double max = Math.max(usual, towards.raises() ? end : typical.max().value());
+            return "now: " + setting(usual, typical.now().unit()) + ", min: " + setting(min, typical.now().unit())
+                    + ", max: " + setting(max, typical.now().unit()) + ", step: " + setting(step, typical.now().unit());
+        }
+        String symbol = key.substring(key.indexOf(":in ") + ":in ".length());
+        Unit unit = symbol.equals("position") ? Unit.POSITION : Unit.withSymbol(symbol).orElseThrow();
+        boolean own = unit.dimension() == typical.now().unit().dimension();
+        double by = own ? new Quantity(step, typical.step().unit()).unit().differenceToSi(step) / unit.differenceToSi(1) : 1;
+        double now = beyond(car.get(key), own ? new Quantity(usual, typical.now().unit()).in(unit) : 0, by);
+        double range = own ? 8 * by : 8;
+        return "now: " + setting(now, unit) + ", min: " + setting(now - range, unit) + ", max: "
+                + setting(now + range, unit) + ", step: " + setting(by, unit) + (unit == Unit.POSITION
+                && !adjuster.adjustment().countedEitherWay() ? ", larger-is: " + adjuster.directions().get(1).id() : "");
     }
 
     /** A figure that passes, {@code by} away from the border; the usual one where it passes. */
     private double value(Adjuster adjuster, double usual, double by) {
         Passing passing = car.get(adjuster.id());
-        if (passing == null || usual > passing.above() && usual < passing.below()) {
-            return usual;
-        }
-        boolean open = passing.below() == Double.MAX_VALUE || passing.above() == -Double.MAX_VALUE;
-        double away = open ? by : (passing.below() - passing.above()) / 2;
-        return usual <= passing.above() ? passing.above() + away : passing.below() - away;
+        return passing == null ? usual : beyond(passing, usual, by);
     }
 
     private static String range(double now, Typical typical) {
@@ -208,17 +290,23 @@ public final class DemoCase {
     }
 
     private void tyres(StringBuilder text) {
-        if (!readings.containsValue("yes")) {
+        List<String> wheels = List.of("front-left", "front-right", "rear-left", "rear-right");
+        if (!readings.containsValue("yes") && wheels.stream().noneMatch(wheel -> figures.hasTread(wheel)
+                || figures.hasPressure(wheel))) {
             return;
         }
         text.append("tyres:\n");
-        for (String wheel : List.of("front-left", "front-right", "rear-left", "rear-right")) {
+        for (String wheel : wheels) {
             String axle = wheel.substring(0, wheel.indexOf('-'));
             List<String> read = new ArrayList<>();
-            if ("yes".equals(readings.get(axle + " pyrometer read")) || axle.equals(otherOfHotter())) {
+            if (figures.hasTread(wheel)) {
+                read.add(figures.tread(wheel));
+            } else if ("yes".equals(readings.get(axle + " pyrometer read")) || axle.equals(otherOfHotter())) {
                 read.add(tread(axle, wheel.endsWith("left")));
             }
-            if ("yes".equals(readings.get(axle + " gauge read"))) {
+            if (figures.hasPressure(wheel)) {
+                read.add(figures.pressure(wheel));
+            } else if ("yes".equals(readings.get(axle + " gauge read"))) {
                 read.add("cold-pressure: 1.40 bar, hot-pressure: " + two(1.9 + overTarget(axle, wheel)) + " bar");
             }
             if (!read.isEmpty()) {

@@ -1,11 +1,15 @@
 package camberwell.upkeep;
 
+import camberwell.fact.Thresholds;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.language.RuleText;
 import camberwell.pack.Manifest;
+import camberwell.pack.OwnQuestion;
+import camberwell.pack.OwnSymptom;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
+import camberwell.pack.ThresholdsFile;
 import camberwell.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,13 +22,19 @@ import java.util.TreeMap;
  * @param pack the pack
  * @param rules the names of the rules that it adds, those that take another's place among them
  * @param replaces the rules whose place it takes, each with the rule that takes it
+ * @param off the rules that it switches off
  * @param notes the names of its notes
  * @param overrides those of its notes that take another's place, each with the file of the other
+ * @param thresholds what it states otherwise of from what on words hold
+ * @param words the words for complaints that it brings
+ * @param questions the follow-up questions that it brings
  * @param cases how many cases it has
  * @param obstacles why it cannot be used: needs that are not met, and what is wrong with its rules
  */
-public record PackSummary(RulePack pack, List<String> rules, Map<String, String> replaces, List<String> notes,
-        Map<String, String> overrides, int cases, List<String> obstacles) {
+public record PackSummary(RulePack pack, List<String> rules, Map<String, String> replaces, List<String> off,
+        List<String> notes,
+        Map<String, String> overrides, List<String> thresholds, List<String> words,
+        List<String> questions, int cases, List<String> obstacles) {
 
     /**
      * Of each pack, in the order in which they are read.
@@ -39,14 +49,17 @@ public record PackSummary(RulePack pack, List<String> rules, Map<String, String>
             builtIn.names(kind).forEach(name -> known.put(name, builtIn.file(name)));
         }
         List<Manifest> before = new ArrayList<>();
+        Thresholds thresholds = Thresholds.BUILT_IN;
         for (RulePack pack : packs) {
-            summaries.add(of(pack, set, known, before));
+            summaries.add(of(pack, set, known, before, ThresholdsFile.otherwise(pack, thresholds)));
+            thresholds = pack.thresholds(thresholds);
             pack.manifest().ifPresent(before::add);
         }
         return summaries;
     }
 
-    private static PackSummary of(RulePack pack, RuleSet set, Map<String, String> known, List<Manifest> before) {
+    private static PackSummary of(RulePack pack, RuleSet set, Map<String, String> known, List<Manifest> before,
+            List<String> thresholds) {
         String folder = pack.name() + "/";
         List<String> rules = set.packRules().stream().filter(rule -> rule.file().startsWith(folder))
                 .map(RuleText::name).toList();
@@ -71,6 +84,9 @@ public record PackSummary(RulePack pack, List<String> rules, Map<String, String>
         set.packProblems().stream().filter(problem -> problem.file().startsWith(folder)
                 && !problem.file().equals(folder + RulePack.MANIFEST)).map(Problem::text).forEach(obstacles::add);
         int cases = (int) pack.files().keySet().stream().filter(path -> path.startsWith(RulePack.CASES + "/")).count();
-        return new PackSummary(pack, rules, replaces, List.copyOf(notes), overrides, cases, List.copyOf(obstacles));
+        List<String> off = set.switchedOff().entrySet().stream().filter(entry -> entry.getValue().equals(pack.title()))
+                .map(entry -> entry.getKey().name()).toList();
+        return new PackSummary(pack, rules, replaces, off, List.copyOf(notes), overrides, thresholds,
+                pack.symptoms().stream().map(OwnSymptom::id).toList(), pack.questions().stream().map(OwnQuestion::id).toList(), cases, List.copyOf(obstacles));
     }
 }

@@ -254,7 +254,7 @@ public final class RuleCheck {
             for (Line line : rule.conclusions()) {
                 if (line.statement() instanceof Statement.SpeakAgainst against) {
                     nothingConcludes(rule, line, against.finding(), found, told);
-                } else if (line.statement() instanceof Statement.Find find && !asked.contains(find.finding())
+                } else if (line.statement() instanceof Statement.Find find && !find.alone() && !asked.contains(find.finding())
                         && told.add("unused " + find.finding())) {
                     problem(rule, line, Check.LEADS_NOWHERE, "the finding \"" + find.finding()
                             + "\" leads nowhere: no rule asks for it");

@@ -164,6 +164,11 @@ public final class Symptom implements Word, Comparable<Symptom> {
         }
     }
 
+    /** Whether a word was brought rather than built in. */
+    public static boolean isBrought(Symptom symptom) {
+        return symptom.ordinal > COLD_MIDDLE.ordinal;
+    }
+
     private void leave() {
         synchronized (BRINGING) {
             List<Symptom> fewer = new ArrayList<>(known);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 
 /** A working directory in which commands are run in-process, as a person would run them. */
 final class Bench {
@@ -33,7 +34,9 @@ final class Bench {
         try {
             Path file = directory.resolve(path);
             Files.createDirectories(file.getParent());
-            Files.writeString(file, text);
+            // There whole or not at all: somebody may be watching it.
+            Path draft = Files.writeString(Files.createTempFile("bench", null), text);
+            Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
             return this;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

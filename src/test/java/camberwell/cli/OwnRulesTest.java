@@ -210,11 +210,20 @@ class OwnRulesTest {
     void findingASentence() throws IOException {
         Bench.Run run = bench.run("rules", "sentences", "tread", "middle", "hotter");
         assertEquals("""
+                What the pyrometer and the gauge read, as bare numbers; of an axle the mean of its tyres that were
+                read
+                - the {place} tread is hotter in the middle by more than {figure} K
+                    means: middle less the mean of both edges, a bare difference in kelvin
+                    for instance: the front-left tread is hotter in the middle by more than 10 K
+
                 What the pyrometer and the gauge show; each is as certain as the reading is clear
                 - the {axle} tread is hotter in the middle
+                    means: against the mean of both edges; from 3 K on, beyond doubt from 8 K
                     for instance: the front tread is hotter in the middle
 
                 The words that fit
+                {place}    front-left, front-right, rear-left, rear-right, front, rear
+                {figure}   a number, with a point where it has decimals
                 {axle}     front, rear
                 """, run.out());
         assertEquals(1, bench.run("rules", "sentences", "carburettor").code());
@@ -292,7 +301,7 @@ class OwnRulesTest {
         }
         Bench.Run run = watch.get(60, TimeUnit.SECONDS);
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.out().endsWith("What mine changes\n  - Front bump softer moved from number 2 to 1\n"
-                + "  - Rear bump softer moved from number 1 to 2\n\n"), run.out());
+        assertTrue(run.out().contains("What mine changes\n  - Front bump softer moved from number 2 to 1\n"
+                + "  - Rear bump softer moved from number 1 to 2\n  - front-bump softer, why: is now"), run.out());
     }
 }

@@ -132,6 +132,25 @@ class PredictCommandTest {
         }
     }
 
+    @Test
+    @DisplayName("springs that are numbered and not rated are in no model")
+    void numberedSprings(@TempDir Path scratch) throws IOException {
+        Path numbered = scratch.resolve("numbered.yaml");
+        String coupe = Files.readString(Path.of(COUPE));
+        Files.writeString(numbered, coupe.replaceAll("front-springs: \\{.*\\}", "front-springs: {now: 3, min: 1, max: 5, step: 1}"));
+        Ran outcome = run(80, "predict", "--car", numbered.toString(), "--change", "front-springs softer 1");
+        assertEquals(2, outcome.code());
+        assertTrue(outcome.err().contains("is not in the models"), outcome.err());
+    }
+
+    @Test
+    @DisplayName("of less air at the rear the driven car tells, phase by phase")
+    void pressure() {
+        Ran outcome = run(80, "predict", "--car", COUPE, "--change", "rear-pressure lower 3");
+        assertEquals(0, outcome.code(), outcome.err());
+        assertTrue(outcome.out().contains("exit"), outcome.out());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "front-anti-rol-bar softer 1 | did you mean front-anti-roll-bar?",
@@ -139,7 +158,6 @@ class PredictCommandTest {
         "front-anti-roll-bar softer 9 | has only 3 steps left that way",
         "front-anti-roll-bar softer 0 | steps are a whole number",
         "front-anti-roll-bar | say adjuster, direction and steps",
-        "rear-pressure lower 1 | is not in the models",
         "front-wing more 1 | is not known here"})
     @DisplayName("a change that cannot be made is told in a sentence")
     void wrongChanges(String change, String told) {

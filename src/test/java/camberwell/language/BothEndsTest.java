@@ -64,7 +64,7 @@ class BothEndsTest {
                 rules.stream().map(rule -> rule.standing().id()).toList());
         assertEquals("The rear does less work than the front.", rules.get(1).because());
         assertEquals("rear-tyres-cold", rules.get(1).note());
-        assertEquals(List.of(new Statement.Find("rear-tyres-cold", 0.6)), rules.get(1).statements());
+        assertEquals(List.of(new Statement.Find("rear-tyres-cold", 0.6, false)), rules.get(1).statements());
         assertEquals(7, rules.get(1).conditions().get(0).head().line());
     }
 

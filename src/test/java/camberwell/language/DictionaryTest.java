@@ -80,9 +80,9 @@ class DictionaryTest {
     @DisplayName("is read no further than it makes sense")
     void nonsense() {
         Map<String, String> wrong = Map.of("[when]it rains=Weather(is(\"surface\", \"wet\"))",
-                "dictionary line 1: there is no fact \"Weather\": Reported, Reading, Setup, Day, Finding",
+                "dictionary line 1: there is no fact \"Weather\": Reported, Reading, Setup, Day, Outing, Finding",
                 "[when]it rains=Day(was(\"surface\", \"wet\"))",
-                "dictionary line 1: a fact is asked is, isNot, atLeast, above or below, not was",
+                "dictionary line 1: a fact is asked is, isNot, atLeast, atMost, above or below, not was",
                 "[when]it rains=Day(is(\"surface\"))", "dictionary line 1: is(\"surface\") names no answer",
                 "[when]it rains=Day(is(\"surface\", \"wet\")) and so on",
                 "dictionary line 1: expected nothing more at \" and so on\"",

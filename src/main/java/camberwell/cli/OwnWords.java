@@ -1,0 +1,76 @@
+package camberwell.cli;
+
+import camberwell.knowledge.Effect;
+import camberwell.knowledge.When;
+import camberwell.pack.OwnSymptom;
+import camberwell.pack.RulePack;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The words for complaints that packs bring, known as long as the command that uses them runs. */
+final class OwnWords implements AutoCloseable {
+
+    private final Map<String, OwnSymptom> known = new LinkedHashMap<>();
+    private final Map<String, String> whose = new LinkedHashMap<>();
+    private final List<Symptom.Brought> brought = new ArrayList<>();
+
+    /**
+     * Makes the words of those packs known.
+     *
+     * @return the packs
+     * @throws ProblemsException if two packs bring one word and mean two things
+     */
+    synchronized List<RulePack> of(List<RulePack> packs) {
+        for (RulePack pack : packs) {
+            for (OwnSymptom symptom : pack.symptoms()) {
+                OwnSymptom other = known.get(symptom.id());
+                if (other != null && !other.equals(symptom)) {
+                    throw new ProblemsException(Problem.of(pack.name() + "/" + RulePack.SYMPTOMS, "brings \"" + symptom.id()
+                            + "\", which " + whose.get(symptom.id()) + " brings too and means otherwise", Optional.empty()));
+                }
+                if (other == null) {
+                    brought.add(Symptom.bring(symptom.id(), symptom.felt(), symptom.tyre(), symptom.axle()));
+                    known.put(symptom.id(), symptom);
+                    whose.put(symptom.id(), pack.name());
+                }
+            }
+        }
+        return packs;
+    }
+
+    /** What changes do to the words of those packs, as the notes would tell it. */
+    static Map<Change, List<Effect>> effects(List<RulePack> packs) {
+        Map<Change, List<Effect>> effects = new LinkedHashMap<>();
+        for (RulePack pack : packs) {
+            for (OwnSymptom symptom : pack.symptoms()) {
+                Symptom on = Word.of(Symptom.class, symptom.id());
+                symptom.helpedBy().forEach((change, effect) -> {
+                    add(change, on, effect, effects);
+                    add(change.opposite(), on, -effect, effects);
+                });
+            }
+        }
+        return effects;
+    }
+
+    private static void add(Change change, Symptom on, int effect, Map<Change, List<Effect>> effects) {
+        effects.computeIfAbsent(change, key -> new ArrayList<>()).add(new Effect(on, Optional.empty(), Optional.empty(),
+                Optional.empty(), When.ALWAYS, effect));
+    }
+
+    @Override
+    public synchronized void close() {
+        brought.forEach(Symptom.Brought::close);
+        brought.clear();
+        known.clear();
+        whose.clear();
+    }
+}

@@ -1,0 +1,13 @@
+package camberwell.fact;
+
+import camberwell.vocabulary.Change;
+import java.util.List;
+
+/** One rule's word that a change comes before the others, if it is advised at all. */
+public record Preference(Change change, double certainty, String rule, List<Premise> premises) implements Conclusion {
+
+    @Override
+    public int hashCode() {
+        return rule.hashCode();
+    }
+}
