@@ -101,13 +101,11 @@ interface Advising {
                         Move move = new Move(adjuster, setting.moved(way, steps));
                         Map<Adjuster, Quantity> settings = new EnumMap<>(session.settings());
                         settings.put(adjuster, move.to());
-                        Optional<CarModel> changed = Fault.with(session.driver().good(), settings);
-                        if (changed.isPresent()) {
-                            double burden = TestDriver.burden(session.driver().feels(changed.get()));
-                            if (burden < least) {
-                                least = burden;
-                                best = move;
-                            }
+                        double burden = session.driver().feels(settings).map(TestDriver::burden)
+                                .orElse(Double.POSITIVE_INFINITY);
+                        if (burden < least) {
+                            least = burden;
+                            best = move;
                         }
                     }
                 }

@@ -14,16 +14,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.Supplier;
-import java.util.stream.IntStream;
+import java.util.Set;
+import java.util.function.IntFunction;
 
 /**
  * Does it cure the car? Faults are put into cars, the driver's complaints told to an adviser, its change made, the car
  * driven again, at most six times. Prints what share of the faults each adviser cured, and what its changes were worth;
  * then, for the program itself, the faults that it did not cure, with the changes that it named. Every second fault is
- * set aside and reported apart.
+ * set aside and reported apart. Seeds are fixed: two runs print the same.
  *
- * <p>Arguments: any of {@code quick} (without the row that tries everything) and {@code noise} (a driver who errs).
+ * <p>Arguments: any of {@code quick} (without the row that tries everything), {@code noise} (a driver who errs),
+ * {@code learn} (without the faults set aside) and {@code alone} (the program with its memory alone).
  */
 public final class ClosedLoop {
 
@@ -36,71 +37,81 @@ public final class ClosedLoop {
     private static final int MOST_CHANGES = 6;
     /** A fault is worth the trial from so much on: two clear complaints or one strong one. */
     private static final double WORTH = 4;
+    private static final String WITH_MEMORY = "camberwell, with its memory";
 
     private ClosedLoop() {
     }
 
+    /** @param number among the faults of its car: every second one is set aside */
     private record Patient(Car car, Fault fault, int number) {
+        boolean aside() {
+            return number % 2 == 1;
+        }
     }
 
-    private record Trail(Patient patient, double first, double left, boolean cured, List<Session.Step> changes) {
+    private record Trail(String adviser, Patient patient, double first, double left, boolean cured,
+            List<Session.Step> changes) {
     }
 
     public static void main(String[] arguments) {
-        List<String> words = List.of(arguments);
-        boolean noise = words.contains("noise");
-        List<Patient> patients = patients();
-        Map<String, Supplier<Advising>> advisers = new LinkedHashMap<>();
-        advisers.put("any change at random", () -> Advising.random(1));
-        advisers.put("a plain chart", Advising::chart);
-        advisers.put("camberwell", () -> new Camberwell(false));
-        if (!words.contains("quick")) {
-            advisers.put("the best single step", Advising::best);
-        }
-        advisers.put("camberwell, told what it tried", () -> new Camberwell(true));
-        System.out.printf("%d faults of %d cars, at most %d changes%s%n", patients.size(), CARS.size(), MOST_CHANGES,
-                noise ? ", a driver who errs in one report of ten" : "");
-        Map<String, List<Trail>> trails = new LinkedHashMap<>();
-        advisers.forEach((name, adviser) -> trails.put(name, treat(patients, adviser, noise)));
-        for (int half = 0; half < 2; half++) {
-            int wanted = half;
-            System.out.printf("%n%s%n%-32s %6s %16s %24s %6s%n",
-                    half == 0 ? "Faults to learn from" : "Faults set aside", "who advises", "cured", "first +/-", "all +/-/nothing", "left");
-            trails.forEach((name, of) -> row(name, of.stream()
-                    .filter(it -> it.patient().number() % 2 == wanted).toList()));
+        Set<String> words = Set.of(arguments);
+        Map<String, IntFunction<Advising>> advisers = advisers(words);
+        System.out.printf("at most %d changes%s%n", MOST_CHANGES,
+                words.contains("noise") ? ", a driver who errs in one report of ten" : "");
+        List<Trail> trails = CARS.parallelStream().flatMap(file -> treat(file, advisers, words).stream()).toList();
+        for (boolean aside : words.contains("learn") ? List.of(false) : List.of(false, true)) {
+            List<Trail> half = trails.stream().filter(it -> it.patient().aside() == aside).toList();
+            System.out.printf("%n%s: %d%n%-32s %6s %16s %24s %6s%n", aside ? "Faults set aside" : "Faults to learn from",
+                    half.size() / advisers.size(), "who advises", "cured", "first +/-", "all +/-/nothing", "left");
+            advisers.keySet().forEach(name -> row(name, half.stream().filter(it -> it.adviser().equals(name)).toList()));
         }
         System.out.println("\nNot cured, of the faults to learn from");
-        trails.get("camberwell, told what it tried").stream()
-                .filter(it -> it.patient().number() % 2 == 0 && !it.cured()).forEach(ClosedLoop::tell);
+        trails.stream().filter(it -> it.adviser().equals(WITH_MEMORY) && !it.patient().aside() && !it.cured())
+                .forEach(ClosedLoop::tell);
     }
 
-    private static List<Patient> patients() {
+    private static Map<String, IntFunction<Advising>> advisers(Set<String> words) {
+        Map<String, IntFunction<Advising>> advisers = new LinkedHashMap<>();
+        if (!words.contains("alone")) {
+            advisers.put("any change at random", Advising::random);
+            advisers.put("a plain chart", number -> Advising.chart());
+            advisers.put("camberwell", number -> new Camberwell(false));
+        }
+        advisers.put(WITH_MEMORY, number -> new Camberwell(true));
+        if (!words.contains("quick") && !words.contains("alone")) {
+            advisers.put("the best single step", number -> Advising.best());
+        }
+        return advisers;
+    }
+
+    /** One car: one driver knows it, and remembers how it was with each set of settings. */
+    private static List<Trail> treat(String file, Map<String, IntFunction<Advising>> advisers, Set<String> words) {
+        Car car = new CaseReader().readCar(Path.of(System.getProperty("camberwell.home", "")).resolve(file));
+        TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow());
+        List<Trail> trails = new ArrayList<>();
+        for (Patient patient : patients(file, driver)) {
+            if (!words.contains("learn") || !patient.aside()) {
+                advisers.forEach((name, adviser) -> trails.add(treat(name, patient, driver,
+                        adviser.apply(patient.number()), words.contains("noise"))));
+            }
+        }
+        return trails;
+    }
+
+    private static List<Patient> patients(String file, TestDriver driver) {
         List<Patient> patients = new ArrayList<>();
-        for (String file : CARS) {
-            Car car = new CaseReader().readCar(Path.of(System.getProperty("camberwell.home", "")).resolve(file));
-            TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow());
-            Random random = new Random(file.hashCode());
-            for (int i = 0; i < SINGLE + DOUBLE; i++) {
-                Optional<Fault> fault = Session.draw(driver, i < SINGLE ? 1 : 2, WORTH, random);
-                boolean known = fault.isEmpty() || patients.stream()
-                        .anyMatch(it -> it.car().name().equals(car.name()) && it.fault().equals(fault.get()));
-                if (!known) {
-                    patients.add(new Patient(car, fault.get(), patients.size()));
-                }
+        Random random = new Random(file.hashCode());
+        for (int i = 0; i < SINGLE + DOUBLE; i++) {
+            Optional<Fault> fault = Session.draw(driver, i < SINGLE ? 1 : 2, WORTH, random);
+            if (fault.isPresent() && patients.stream().noneMatch(it -> it.fault().equals(fault.get()))) {
+                patients.add(new Patient(driver.good().car(), fault.get(), patients.size()));
             }
         }
         return patients;
     }
 
-    private static List<Trail> treat(List<Patient> patients, Supplier<Advising> advisers, boolean noise) {
-        ThreadLocal<Advising> adviser = ThreadLocal.withInitial(advisers);
-        return IntStream.range(0, patients.size()).parallel()
-                .mapToObj(i -> treat(patients.get(i), adviser.get(), noise)).toList();
-    }
-
-    private static Trail treat(Patient patient, Advising adviser, boolean noise) {
-        Session session = new Session(new TestDriver(CarModel.of(patient.car(), Surface.DRY).orElseThrow()),
-                patient.fault());
+    private static Trail treat(String name, Patient patient, TestDriver driver, Advising adviser, boolean noise) {
+        Session session = new Session(driver, patient.fault());
         Random luck = new Random(patient.number());
         while (!session.cured() && session.steps().size() < MOST_CHANGES) {
             List<Report> told = noise ? Told.of(session.felt(), luck) : Told.of(session.felt());
@@ -110,7 +121,7 @@ public final class ClosedLoop {
             }
             session.make(move.get().adjuster(), move.get().to(), told);
         }
-        return new Trail(patient, session.first(), session.burden(), session.cured(), session.steps());
+        return new Trail(name, patient, session.first(), session.burden(), session.cured(), session.steps());
     }
 
     private static void row(String name, List<Trail> trails) {

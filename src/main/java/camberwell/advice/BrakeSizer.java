@@ -9,6 +9,7 @@ import camberwell.units.Unit;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,9 @@ final class BrakeSizer {
     Sized size(Change change, Setting setting, List<Complaint> helped) {
         boolean rearward = change.direction() == Direction.REARWARD;
         List<String> computation = new ArrayList<>();
-        double aim = Complaint.strong(helped) ? MOST_PERCENT : LEAST_PERCENT;
+        // Rear wheels that lock turn a car round, however slightly: the whole of what may be moved at once.
+        boolean rearsLock = helped.stream().anyMatch(it -> it.symptom() == Symptom.REAR_LOCKING);
+        double aim = Complaint.strong(helped) || rearsLock ? MOST_PERCENT : LEAST_PERCENT;
         if (balance.isPresent()) {
             double spare = balance.get().sparePercent();
             computation.add(balance.get().text());

@@ -33,6 +33,7 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
 
     /** The weight of a strong complaint on every lap. */
     private static final double STRONG = 1.5;
+    private static final double MOSTLY = 1.25;
     /** In the order of the vocabulary, whatever order they were written down in. */
     private static final Comparator<Complaint> ORDER = Comparator.comparing((Complaint complaint) -> !complaint.reported())
             .thenComparing(Complaint::symptom).thenComparing(complaint -> complaint.phase.map(Phase::ordinal).orElse(-1))
@@ -100,6 +101,15 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
     /** Whether one of them is strong and comes on every lap. */
     static boolean strong(List<Complaint> complaints) {
         return complaints.stream().anyMatch(complaint -> complaint.weight >= STRONG);
+    }
+
+    /**
+     * Whether they are strong on the whole. What is strong in one part of the corner and clear or slight in others is near
+     * to a balance that turns round within a step.
+     */
+    static boolean mostlyStrong(List<Complaint> complaints) {
+        return strong(complaints) && complaints.stream().filter(Complaint::reported)
+                .mapToDouble(Complaint::weight).average().orElse(0) >= MOSTLY;
     }
 
     private Complaint weighing(double other) {

@@ -6,9 +6,14 @@ import camberwell.learning.Belief;
 import camberwell.learning.Trials;
 import camberwell.run.Case;
 import camberwell.run.Tried;
+import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Outcome;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,6 +46,13 @@ public final class Experience {
         return Optional.ofNullable(learned.get(change));
     }
 
+    /** Whether {@code change} was let go because it did nothing that was felt the one time it was tried. */
+    boolean onceMore(Change change) {
+        Learned said = learned.get(change);
+        return said != null && objections.containsKey(change) && said.outcome() == Outcome.SAME && said.judged() == 1
+                && !change.adjuster().adjustment().damping();
+    }
+
     /** Why {@code change} is not tried again, where it is not. */
     Optional<String> objection(Change change) {
         return Optional.ofNullable(objections.get(change));
@@ -65,6 +77,12 @@ public final class Experience {
     static Experience of(Case run, List<Complaint> complaints, Map<Change, List<Proposal>> proposals,
             Function<Change, Score> worth, Weights weights) {
         return new Making(run, complaints, proposals, worth, weights).made();
+    }
+
+    /** Brakes do nothing where nobody brakes: what got worse there has another cause. */
+    static boolean elsewhere(Tried trial) {
+        return trial.change().adjuster() == Adjuster.BRAKE_BIAS && trial.on().phase()
+                .filter(phase -> phase != Phase.BRAKING && phase != Phase.ENTRY).isPresent();
     }
 
     /** One case's experience in the making. */
@@ -96,7 +114,27 @@ public final class Experience {
                 }
             }
             touched.forEach(this::learn);
+            dampers();
             return new Experience(learned, objections);
+        }
+
+        /** One damper that did nothing for a complaint speaks for all: it is steady, and dampers act while something moves. */
+        private void dampers() {
+            for (Change tried : List.copyOf(objections.keySet())) {
+                if (tried.adjuster().adjustment().damping() && learned.get(tried).outcome() == Outcome.SAME) {
+                    proposals.keySet().stream().filter(other -> other.adjuster().adjustment().damping())
+                            .filter(other -> !objections.containsKey(other) && sameKind(worth.apply(other), tried))
+                            .forEach(other -> objections.put(other, "another damper did nothing for this: "
+                                    + objections.get(tried)));
+                }
+            }
+        }
+
+        /** Whether all that a change helps is what that trial told of. */
+        private boolean sameKind(Score score, Change tried) {
+            List<Tried> told = learned.get(tried).last();
+            return score.helps().stream().allMatch(help -> told.stream().anyMatch(entry ->
+                    help.complaint().is(entry.on())));
         }
 
         private void learn(Change change) {
@@ -152,10 +190,15 @@ public final class Experience {
             return tally;
         }
 
-        /** What was tried and judged is not tried again, unless it helped, or was tried elsewhere or long ago. */
+        /**
+         * What was tried and judged is not tried again, unless it helped, or was tried elsewhere or long ago. What helped
+         * the time before may do nothing once: a grade that is told the same hides a small gain.
+         */
         private void object(Learned said, int last, List<Score.Help> helps) {
             boolean inVain = said.outcome() == Outcome.WORSE
-                    || said.outcome() == Outcome.SAME && shareOf(Outcome.SAME, last, helps) >= MOST_OF_IT;
+                    || said.outcome() == Outcome.SAME && shareOf(Outcome.SAME, last, helps) >= MOST_OF_IT
+                    && !helpedBefore(last) && !(strong() && trials.any(last, Outcome.BETTER)
+                    && !trials.any(last, Outcome.WORSE));
             if (inVain && trials.binding(last)) {
                 objections.put(said.change(), "tried " + said.text() + (trials.stillOn(last)
                         && said.outcome() == Outcome.SAME ? "; put it back, unless something else needs it" : ""));
@@ -164,15 +207,51 @@ public final class Experience {
             }
         }
 
+        /** What was strong and still is may be less so: there is no grade above it. */
+        private boolean strong() {
+            return complaints.stream().flatMap(complaint -> complaint.report().stream())
+                    .anyMatch(report -> report.severity() == Severity.STRONG);
+        }
+
+        /** Whether the trial of the same change before that one helped, and harmed nothing. */
+        private boolean helpedBefore(int last) {
+            int before = last - 1;
+            while (before >= 0 && trials.sameTrial(before, before + 1)) {
+                before--;
+            }
+            while (before >= 0 && trials.get(before).change().adjuster() != trials.get(last).change().adjuster()) {
+                before--;
+            }
+            return before >= 0 && trials.get(before).change().equals(trials.get(last).change())
+                    && trials.any(before, Outcome.BETTER) && !trials.any(before, Outcome.WORSE);
+        }
+
         /** The outcome of a trial that may have been judged for several complaints: worse for one is worse. */
         private Outcome outcome(int last, List<Score.Help> helps) {
             if (trials.get(last).outcome() == Outcome.UNCLEAR) {
                 return Outcome.UNCLEAR;
             }
             double better = shareOf(Outcome.BETTER, last, helps);
+            if (better > 0 && alikeBoth(last)) {
+                return Outcome.BETTER;
+            }
             return shareOf(Outcome.WORSE, last, helps) > 0 ? Outcome.WORSE
                     : better > 0 && better >= shareOf(Outcome.SAME, last, helps) ? Outcome.BETTER
                     : trials.get(last).outcome() == Outcome.BETTER ? Outcome.BETTER : Outcome.SAME;
+        }
+
+        /** Whether all that got worse is of a kind of which more got better: a driver tells the worst, and then the next. */
+        private boolean alikeBoth(int last) {
+            Set<Symptom> worse = new HashSet<>();
+            Set<Symptom> better = new HashSet<>();
+            int balance = 0;
+            for (Tried entry : trials.trial(last)) {
+                if (entry.outcome() == Outcome.WORSE || entry.outcome() == Outcome.BETTER) {
+                    (entry.outcome() == Outcome.WORSE ? worse : better).add(entry.on().symptom().orElse(null));
+                    balance += entry.outcome() == Outcome.BETTER ? 1 : -1;
+                }
+            }
+            return !worse.isEmpty() && better.containsAll(worse) && balance > 0;
         }
 
         private double shareOf(Outcome outcome, int last, List<Score.Help> helps) {
@@ -189,7 +268,7 @@ public final class Experience {
          */
         private double share(Tried trial, List<Score.Help> helps) {
             if (trial.on().symptom().isEmpty() || trial.outcome() == Outcome.WORSE) {
-                return 1;
+                return elsewhere(trial) ? 0 : 1;
             }
             double all = 0;
             double told = 0;

@@ -2,7 +2,9 @@ package camberwell.advice;
 
 import camberwell.fact.Proposal;
 import camberwell.knowledge.Note;
+import camberwell.units.Quantity;
 import camberwell.vocabulary.Change;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +31,21 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
     /** The same change at another place. */
     RankedChange at(int place) {
         return new RankedChange(place, change, size, score, proposals, because, firstBy, note, way);
+    }
+
+    /** The same change as far as another setting. */
+    RankedChange sized(Quantity to, int steps) {
+        return new RankedChange(rank, change, new Size(size.from(), Optional.of(to), steps, size.wheels(),
+                size.computation()), score, proposals, because, firstBy, note, way)
+                .explained("no further: beyond lies a setting that was tried");
+    }
+
+    /** The same change with one more line to its computation. */
+    RankedChange explained(String line) {
+        List<String> computation = new ArrayList<>(size.computation());
+        computation.add(line);
+        return new RankedChange(rank, change, new Size(size.from(), size.to(), size.steps(), size.wheels(),
+                List.copyOf(computation)), score, proposals, because, firstBy, note, way);
     }
 
     /** The names of the rules that speak for it, strongest first. */

@@ -27,7 +27,7 @@ final class StepSizer {
     private static final double HEIGHT_PART = 0.05;
     private static final double HEIGHT_MILLIMETRES = 2.5;
     /** A limit balance that moves by this is felt, so that one step is enough whatever the complaint. */
-    private static final double FELT = 0.01;
+    private static final double FELT = 0.02;
     private static final double LEAST = 0.0005;
 
     private final Surface surface;
@@ -74,7 +74,8 @@ final class StepSizer {
 
     private int steps(Adjuster adjuster, Setting setting, OptionalDouble shift, List<String> computation) {
         int bound = Math.max(1, Bounds.steps(adjuster, setting));
-        boolean strong = Complaint.strong(helped) && surface == Surface.DRY;
+        boolean strong = surface == Surface.DRY && (adjuster.kind() == Adjuster.Kind.STIFFNESS
+                ? Complaint.mostlyStrong(helped) : Complaint.strong(helped));
         double aim = aim(setting);
         if (aim > 0) {
             int steps = (int) Math.max(1, Math.round((strong ? 2 : 1) * aim / setting.step().value()));

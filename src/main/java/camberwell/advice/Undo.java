@@ -43,7 +43,7 @@ final class Undo {
         List<RankedChange> undos = new ArrayList<>();
         for (int i = trials.count() - 1; i >= 0; i--) {
             Tried trial = trials.get(i);
-            boolean worse = trial.outcome() == Outcome.WORSE && !mixed(i) && !trials.isUndo(i) && trials.stillOn(i)
+            boolean worse = trial.outcome() == Outcome.WORSE && !Experience.elsewhere(trial) && !mixed(i) && !trials.isUndo(i) && trials.stillOn(i)
                     && trials.binding(i);
             if (worse && undos.stream().noneMatch(it -> it.change().adjuster() == trial.change().adjuster())) {
                 size(trial).ifPresent(size -> undos.add(undo(trial, size)));
@@ -89,21 +89,41 @@ final class Undo {
     }
 
     private RankedChange undo(Tried trial, Size size) {
-        Change back = trial.change().opposite();
-        Note note = notes.get(back.adjuster().note());
-        double certainty = Belief.certainty(weights.learning().worse());
         List<Score.Help> helps = complaints.stream().filter(Complaint::reported)
                 .filter(complaint -> complaint.is(trial.on()))
                 .map(complaint -> new Score.Help(complaint, WHOLE_EFFECT)).toList();
+        return back(trial, size, helps, new Note.Way(List.of(), "It was moved the other way " + trial.text()
+                + ". Go back to what you know before you try the next thing.",
+                "You changed this the other way, and it did not get better but worse. So put it back first.",
+                "The car is as it was before that change.",
+                "The car is worse without that change than it was with it."));
+    }
+
+    /** The way back of a change that helped and went too far. */
+    RankedChange halfBack(LastChange last, Size size) {
+        return back(last.trial().get(0), size, last.relievedByGoingBack(), new Note.Way(List.of(), "It was moved the other way "
+                + Tried.text(last.trial()) + ". It went too far: what was complained of has turned round, so the place "
+                + "for it lies between.",
+                "You changed this the other way, and that was too much of a good thing. So go back part of the way.",
+                "What you felt before that change and what you feel now are both gone, or nearly.",
+                "What you felt before that change is back."));
+    }
+
+    /** What the way back of a change that went too far rests on. */
+    static Learned learned(RankedChange back, LastChange last) {
+        double certainty = back.score().certainty();
+        return new Learned(back.change(), last.change(), Outcome.WORSE, last.trial(), 0, 1, 0, certainty, certainty,
+                true);
+    }
+
+    private RankedChange back(Tried trial, Size size, List<Score.Help> helps, Note.Way way) {
+        Change back = trial.change().opposite();
+        Note note = notes.get(back.adjuster().note());
+        double certainty = Belief.certainty(weights.learning().worse());
         double relief = helps.isEmpty() ? weights.severity().get(Severity.CLEAR)
                 : helps.stream().mapToDouble(help -> help.complaint().weight()).sum();
         Score score = new Score(certainty, relief, 0, 0, weights.effort() * (note.effort() - 1),
                 weights.risk() * note.risk(), helps, List.of());
-        Note.Way way = new Note.Way(List.of(), "It was moved the other way " + trial.text()
-                + ". Go back to what you know before you try the next thing.",
-                "You changed this the other way, and it did not get better but worse. So put it back first.",
-                "The car is as it was before that change.",
-                "The car is worse without that change than it was with it.");
         return new RankedChange(0, back, size, score, List.of(new Proposal(back, certainty, Learned.RULE, List.of())),
                 Optional.empty(), List.of(), note, way);
     }

@@ -8,6 +8,7 @@ import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.learning.Trials;
 import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
@@ -92,7 +93,14 @@ final class Weighing {
             place(candidate, position);
         }
         if (!run.tried().isEmpty() && halt.isEmpty()) {
+            LastChange last = new LastChange(run, complaints, new Trials(run, weights.learning()), this::worth);
+            if (ranked.isEmpty()) {
+                List.copyOf(withheld.keySet()).forEach(this::onceMore);
+                ranked.sort(Comparator.comparingDouble(change -> -change.score().total()));
+            }
+            keepBetween(last);
             undoFirst();
+            goOn(last);
         }
         addConflicts();
     }
@@ -137,6 +145,100 @@ final class Weighing {
         for (int i = 0; i < all.size(); i++) {
             ranked.add(all.get(i).at(i + 1));
         }
+    }
+
+    /** After what is to be put back: what helped goes on, what went too far goes half way back, or to finer levers. */
+    private void goOn(LastChange last) {
+        boolean putsBack = !ranked.isEmpty() && experience.of(ranked.get(0).change()).filter(Learned::undo).isPresent();
+        if (putsBack) {
+            return;
+        }
+        if (last.call() == LastChange.Call.GO_ON) {
+            first(last.change(), "it helped in the last run and something of what it helps is left: on with it");
+        } else if (last.call() == LastChange.Call.BACK) {
+            last.sizeBack().ifPresent(size -> {
+                RankedChange back = new Undo(run, complaints, notes, weights).halfBack(last, size);
+                ranked.removeIf(other -> other.change().adjuster() == back.change().adjuster());
+                withheld.remove(back.change());
+                ranked.add(0, back);
+                experience = experience.with(List.of(Undo.learned(back, last)));
+            });
+        } else if (last.call() == LastChange.Call.FINER && !ranked.isEmpty() && !last.fine(ranked.get(0).change())) {
+            finer(last);
+        }
+        for (int i = 0; i < ranked.size(); i++) {
+            ranked.set(i, ranked.get(i).at(i + 1));
+        }
+    }
+
+    /** What is left to finer levers: also those that cost more than they bring, since the others cost more still. */
+    private void finer(LastChange last) {
+        String why = "a whole step of a stronger lever went too far before: a finer one now";
+        Optional<Change> fine = advised().stream().filter(last::fine).filter(this::helpsReported).findFirst();
+        fine.ifPresent(change -> first(change, why));
+        for (RankedChange candidate : fine.isPresent() ? List.<RankedChange>of() : candidates) {
+            if (last.fine(candidate.change()) && helpsReported(candidate.change()) && !candidate.score().worthIt()) {
+                take(candidate.change(), why);
+                first(candidate.change(), "it acts little, and little is left to do");
+                break;
+            }
+        }
+        if (last.slight()) {
+            ranked.stream().map(RankedChange::change).filter(change -> change.adjuster().kind() == Adjuster.Kind.STIFFNESS
+                    && !change.adjuster().adjustment().damping()).toList().forEach(coarse -> {
+                        ranked.removeIf(other -> other.change().equals(coarse));
+                        withhold(coarse, "a whole step of such a lever turned the car round before, and what is left is "
+                                + "slight: live with it, or look for a finer step", List.of());
+                    });
+        }
+    }
+
+    private boolean helpsReported(Change change) {
+        return worth(change).helps().stream().anyMatch(help -> help.complaint().reported());
+    }
+
+    /** What did nothing that was felt, once: when nothing else is left, one more step of it may be felt. */
+    private void onceMore(Change change) {
+        boolean justTried = run.tried().get(run.tried().size() - 1).change().equals(change);
+        if (experience.onceMore(change) && !justTried && candidate(change, certainty(change)).score().worthIt()) {
+            take(change, "it did nothing that was felt the first time, and nothing else is left: once more");
+        }
+    }
+
+    /** Takes in what was withheld, if it can be made. */
+    private void take(Change change, String why) {
+        RankedChange candidate = candidate(change, certainty(change));
+        Optional<Sized> sized = sizer.size(change, candidate.score().helps().stream().map(Score.Help::complaint)
+                .toList(), true);
+        if (sized.isPresent() && sized.get() instanceof Sized.Possible possible
+                && candidate.score().certainty() >= weights.leastCertainty()) {
+            withheld.remove(change);
+            ranked.add(new RankedChange(ranked.size() + 1, change, possible.size(), candidate.score(),
+                    candidate.proposals(), candidate.because(), candidate.firstBy(), candidate.note(),
+                    candidate.way()).explained(why));
+        }
+    }
+
+    /** No change goes as far as a setting from which one has come away for the better. */
+    private void keepBetween(LastChange last) {
+        for (RankedChange change : List.copyOf(ranked)) {
+            int room = last.room(change.change());
+            if (room == 0) {
+                ranked.remove(change);
+                withhold(change.change(), "a step of it leads back to a setting that was tried, and no other lies between: "
+                        + "look for a finer lever", List.of());
+            } else if (room < change.size().steps()) {
+                ranked.set(ranked.indexOf(change), change.sized(run.car().setting(change.change().adjuster()).get()
+                        .moved(change.change().direction(), room), room));
+            }
+        }
+    }
+
+    private void first(Change change, String why) {
+        ranked.stream().filter(other -> other.change().equals(change)).findFirst().ifPresent(found -> {
+            ranked.remove(found);
+            ranked.add(0, found.explained(why));
+        });
     }
 
     private Score worth(Change change) {
@@ -224,7 +326,8 @@ final class Weighing {
         // One wheel's own pressure is part of mending what halts, and comes after looking for the leak.
         boolean halted = halt.isPresent() && change.adjuster().wheel().isEmpty();
         boolean stays = candidate.score().certainty() < weights.leastCertainty() || halted;
-        boolean wanted = !stays && candidate.score().worthIt();
+        boolean worth = candidate.score().worthIt() || !candidate.firstBy().isEmpty();
+        boolean wanted = !stays && worth;
         Optional<Sized> sized = sizer.size(change, candidate.score().helps().stream().map(Score.Help::complaint)
                 .toList(), wanted);
         if (sized.isEmpty()) {
@@ -237,7 +340,7 @@ final class Weighing {
             withhold(change, reasonOf(holding.get(0)), holding);
         } else if (sized.get() instanceof Sized.Impossible impossible) {
             withhold(change, impossible.reason(), List.of());
-        } else if (!candidate.score().worthIt()) {
+        } else if (!worth) {
             withhold(change, notWorthIt(candidate), List.of());
         } else if (sized.get() instanceof Sized.Possible possible && !said(change)) {
             ranked.add(new RankedChange(ranked.size() + 1, change, AmountSizer.size(run, change, candidate.proposals(), possible.size()), candidate.score(),
@@ -268,7 +371,8 @@ final class Weighing {
     }
 
     private void withhold(Change change, String reason, List<String> by) {
-        withheld.putIfAbsent(change, new Withheld(change, reason, by, List.copyOf(proposals.get(change))));
+        withheld.putIfAbsent(change, new Withheld(change, reason, by,
+                List.copyOf(proposals.getOrDefault(change, List.of()))));
     }
 
     /**

@@ -46,6 +46,11 @@ public final class LogSource implements Closeable {
         if (Files.isDirectory(file)) {
             throw problem(name, "this is a folder, not a log", Optional.empty());
         }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            // A pipe or a device may never end, or never begin.
+            throw problem(name, "this is no plain file; a log that another program writes goes in by standard input, named -",
+                    Optional.empty());
+        }
         try {
             InputStream in = Files.newInputStream(file);
             try {

@@ -120,6 +120,7 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     private void check() {
+        CaseInput.once(cases);
         if (say == null && cases.isEmpty() && book == null) {
             throw new ParameterException(spec.commandLine(), "which case? Name a case file, - for standard input, or a "
                     + "book of runs with --book; or say what the car did with --say");
@@ -151,7 +152,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     private Outcome advise(CaseReader reader, String name) {
         try {
-            CaseFile file = name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
+            CaseFile file = say != null && name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
             Advice advice = engine.advisor().advise(book == null ? file.run()
                     : RunsOnCase.inform(console, book, file.run()));
             return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),

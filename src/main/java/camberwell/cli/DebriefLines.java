@@ -10,11 +10,8 @@ import camberwell.run.Case;
 import camberwell.vocabulary.Audience;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -47,17 +44,17 @@ final class DebriefLines {
 
     /** @param keep what keeps the case after each answer */
     int talk(Consumer<Case> keep) throws IOException {
-        BufferedReader in = new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
+        TypedLines in = new TypedLines(console.in());
         talk.ask();
         talk.take();
         while (talk.question().isPresent()) {
             question(talk.question().get());
-            String typed = in.readLine();
-            if (typed == null) {
+            Optional<String> typed = in.next();
+            if (typed.isEmpty()) {
                 break;
             }
-            Talk.Next next = talk.reply(typed);
-            answer(typed);
+            Talk.Next next = talk.reply(typed.get());
+            answer(typed.get());
             if (next == Talk.Next.ANSWERED || next == Talk.Next.ADVISE) {
                 keep.accept(debrief.run());
             }

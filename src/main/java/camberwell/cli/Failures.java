@@ -6,21 +6,33 @@ import camberwell.problem.Text;
 import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
 import picocli.CommandLine;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IExecutionStrategy;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
 /**
- * What is said when a command cannot be done. A class rather than two lambdas: picocli's interfaces are of an old class
+ * What is said when a command cannot be done. A class rather than lambdas: picocli's interfaces are of an old class
  * version, whose lambdas no class-data archive keeps.
  */
-final class Failures implements IParameterExceptionHandler, IExecutionExceptionHandler {
+final class Failures implements IParameterExceptionHandler, IExecutionExceptionHandler, IExecutionStrategy {
 
     private final Console console;
 
     Failures(Console console) {
         this.console = console;
+    }
+
+    /** Runs the command. Help that cannot be written is a failure as any other, which picocli by itself takes for a bug. */
+    @Override
+    public int execute(ParseResult parsed) {
+        try {
+            return new CommandLine.RunLast().execute(parsed);
+        } catch (Written.Lost lost) {
+            throw new ExecutionException(parsed.commandSpec().commandLine(), lost.getMessage(), lost);
+        }
     }
 
     @Override

@@ -3,10 +3,13 @@ package camberwell.cli;
 import camberwell.engine.RuleBase;
 import camberwell.pack.Manifest;
 import camberwell.pack.Shelf;
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
 import java.io.PrintWriter;
 import java.nio.file.InvalidPathException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -74,7 +77,13 @@ public final class Main implements Runnable {
 
     /** Runs one command line and returns its exit code. */
     static int run(Console console, Engine engine, String... arguments) {
-        String[] here = lists(console, arguments);
+        String[] here;
+        try {
+            here = lists(console, arguments);
+        } catch (ProblemsException e) {
+            e.problems().forEach(problem -> console.err().println(problem.text()));
+            return ExitCode.WRONG_INPUT;
+        }
         CommandLine line = line(console, engine, here);
         try {
             int code = line.execute(here);
@@ -85,11 +94,18 @@ public final class Main implements Runnable {
         }
     }
 
-    /** A list of arguments, {@code @FILE}, is looked for where the person is, not where the program lies. */
+    /**
+     * A list of arguments, {@code @FILE}, is looked for where the person is, not where the program lies. A case is none: its
+     * words would be taken for arguments one by one.
+     */
     private static String[] lists(Console console, String... arguments) {
         String[] here = arguments.clone();
         for (int i = 0; i < here.length; i++) {
             if (here[i].length() > 1 && here[i].charAt(0) == '@' && here[i].charAt(1) != '@') {
+                if (here[i].endsWith(".yaml") || here[i].endsWith(".md")) {
+                    throw new ProblemsException(Problem.of(here[i], "is no list of arguments, which an @ before a name asks for",
+                            Optional.of(here[i].substring(1))));
+                }
                 here[i] = "@" + console.path(here[i].substring(1));
             }
         }
@@ -125,6 +141,7 @@ public final class Main implements Runnable {
         Failures failures = new Failures(console);
         line.setParameterExceptionHandler(failures);
         line.setExecutionExceptionHandler(failures);
+        line.setExecutionStrategy(failures);
         return line;
     }
 

@@ -26,22 +26,30 @@ final class PackCases {
 
     private final Console console;
     private final CaseReader reader;
+    private final Path shipped;
     private final List<CaseFile> read = new ArrayList<>();
     private boolean broken;
 
-    PackCases(Console console, CaseReader reader) {
+    /** @param shipped where the cases and cars lie that come with camberwell */
+    PackCases(Console console, CaseReader reader, Path shipped) {
         this.console = console;
         this.reader = reader;
+        this.shipped = shipped;
     }
 
-    /** Adds the cases of a pack; where it is a folder, as its files lie there. */
+    /**
+     * Adds the cases of a pack; where it is a folder, as its files lie there. They may be a stranger's, and see what is in the
+     * pack and what comes with camberwell, unless the pack is trusted.
+     */
     PackCases of(RulePack pack, Path place) {
+        CaseReader within = pack.trusted() ? reader : reader.within(List.of(place, shipped));
         if (Files.isDirectory(place)) {
-            return files(CaseFolder.cases(place.resolve(RulePack.CASES)));
+            CaseFolder.cases(place.resolve(RulePack.CASES)).forEach(file -> add(() -> within.read(file)));
+            return this;
         }
         Map<String, String> texts = new TreeMap<>(pack.files());
         texts.keySet().removeIf(path -> !path.startsWith(RulePack.CASES + "/") || path.startsWith(CARS));
-        texts.forEach((path, text) -> add(() -> reader.read(pack.name() + "/" + path, new ByteArrayInputStream(
+        texts.forEach((path, text) -> add(() -> within.read(pack.name() + "/" + path, new ByteArrayInputStream(
                 withCar(text, pack).getBytes(StandardCharsets.UTF_8)), console.path("."))));
         return this;
     }

@@ -140,7 +140,25 @@ final class PressureCommand implements Callable<Integer> {
         }
     }
 
+    /** What no tyre does is told before anything is computed from it. */
+    private void check() {
+        if (cold.isEmpty() || hot.isEmpty()) {
+            return;
+        }
+        double from = cold.get().si() + GasLaw.STANDARD_ATMOSPHERE;
+        double to = hot.get().si() + GasLaw.STANDARD_ATMOSPHERE;
+        if (to < from) {
+            console.err().println("--hot " + hot.get() + ": warning: it is below --cold " + cold.get()
+                    + ", and a tyre gains pressure as it warms; are the two swapped, or does it leak?");
+        }
+        if (to > 2 * from) {
+            throw new ParameterException(spec.commandLine(), "--hot " + hot.get() + " with --cold " + cold.get()
+                    + ": the gas would have to be twice as hot, in kelvin; read both again");
+        }
+    }
+
     private int ofOne() throws IOException {
+        check();
         Answer answer = new PressureQuestion(cold, hot, target, setAt, gas, air, track, next(),
                 place == null ? GasLaw.STANDARD_ATMOSPHERE : place.pascal(), minimum, step()).answer();
         if (answer.figures().isEmpty()) {

@@ -44,6 +44,7 @@ final class ReadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        CaseInput.once(cases);
         CaseReader reader = new CaseReader();
         List<CaseFile> files = new ArrayList<>();
         for (String name : cases) {

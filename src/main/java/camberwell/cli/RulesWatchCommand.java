@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import camberwell.engine.RuleProblemException;
+import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
@@ -46,7 +47,7 @@ final class RulesWatchCommand implements Callable<Integer> {
     @Mixin
     private RulesOption rules;
 
-    @Option(names = "--rounds", paramLabel = "N", defaultValue = "0",
+    @Option(names = "--rounds", paramLabel = "N", defaultValue = "0", converter = Count.Rounds.class,
             description = "Ends after so many rounds; 0, which is the default, for as many as there are saves.")
     private int rounds;
 
@@ -103,7 +104,8 @@ final class RulesWatchCommand implements Callable<Integer> {
             if (checked.problems().isEmpty()) {
                 RulesOption.Named named = rules.on(engine, console, List.of(folder));
                 RuleTrial trial = new RuleTrial(named.packs(), named.base());
-                PackCases found = new PackCases(console, trial.cases());
+                PackCases found = new PackCases(console, trial.cases(),
+                engine.home().resolve(RulePack.CASES));
                 trial.of((cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
                         : found.files(cases.stream().map(console::path).toList())).read())
                         .forEach(tried -> trial.write(tried, page));

@@ -30,7 +30,7 @@ final class RunsCompareCommand implements Callable<Integer> {
     private final Console console;
 
     @Parameters(paramLabel = "RUN", arity = "2..*", description = "Numbers of runs, in the order they were driven.",
-            converter = RunNumber.class)
+            converter = Count.OfRun.class)
     private List<Integer> numbers;
 
     @Mixin

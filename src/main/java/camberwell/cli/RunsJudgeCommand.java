@@ -36,7 +36,7 @@ final class RunsJudgeCommand implements Callable<Integer> {
     private final Console console;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "RUN", description = "Its number; the last one by default.",
-            converter = RunNumber.class)
+            converter = Count.OfRun.class)
     private Integer number;
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "OUTCOME", converter = TypedWord.OfOutcome.class,

@@ -23,7 +23,7 @@ final class RunsShowCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(paramLabel = "RUN", description = "Its number.", converter = RunNumber.class)
+    @Parameters(paramLabel = "RUN", description = "Its number.", converter = Count.OfRun.class)
     private int number;
 
     @Mixin

@@ -71,6 +71,7 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path file = console.path(output);
+        CaseInput.once(cases);
         NewFiles.check("-o", output, overwrite, console);
         NewFiles page = new NewFiles();
         engine = rules.on(engine, console);

@@ -32,6 +32,8 @@ final class CarReader {
     static final String UNKNOWN = "unknown";
     private static final String LARGER_IS = "larger-is";
     private static final double HAIR = 1e-9;
+    /** A spring of 300 N/mm by the newton and a metre of height by the millimetre have fewer. */
+    private static final int MOST_STEPS = 2000;
 
     private CarReader() {
     }
@@ -105,7 +107,24 @@ final class CarReader {
             fields.error("now", "now " + now.get() + " is not between min " + min.get() + " and max " + max.get());
             return Optional.empty();
         }
-        return Optional.of(setting);
+        return countable(setting, fields) ? Optional.of(setting) : Optional.empty();
+    }
+
+    /** Whether the steps between the ends are as many as somebody may count; a slip of the unit makes millions, or none. */
+    private static boolean countable(Setting setting, Fields fields) {
+        double travel = setting.max().value() - setting.min().value();
+        double step = setting.step().value();
+        if (travel > 0 && step > travel + HAIR) {
+            fields.error("step", "a step of " + setting.step() + " is more than the whole way from " + setting.min() + " to "
+                    + setting.max());
+            return false;
+        }
+        if (travel / step > MOST_STEPS) {
+            fields.error("step", "so small a step makes more than " + MOST_STEPS + " of them from "
+                    + setting.min() + " to " + setting.max() + "; is its unit right?");
+            return false;
+        }
+        return true;
     }
 
     /** Whether a setting lies in the adjuster's range; the unit must be of the same dimension. */
@@ -167,6 +186,14 @@ final class CarReader {
                 fields.quantity("hot-target", Measure.PRESSURE), fields.quantity("cold-minimum", Measure.PRESSURE),
                 fields.quantity("rim", Measure.RIM), fields.quantity("diameter", Measure.DIAMETER),
                 fields.quantity("camber-per-kelvin", Measure.CAMBER_PER_KELVIN));
+        if (spec.hotTarget().isPresent() && spec.coldMinimum().isPresent()
+                && spec.hotTarget().get().compareTo(spec.coldMinimum().get()) < 0) {
+            fields.error("hot-target", "the hot target of " + spec.hotTarget().get() + " is below the cold minimum of "
+                    + spec.coldMinimum().get());
+        }
+        if (spec.rim().isPresent() && spec.diameter().isPresent() && spec.rim().get().compareTo(spec.diameter().get()) >= 0) {
+            fields.error("rim", "a rim of " + spec.rim().get() + " does not go into a tyre of " + spec.diameter().get());
+        }
         fields.done();
         return spec;
     }

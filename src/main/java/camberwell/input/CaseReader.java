@@ -62,6 +62,8 @@ public final class CaseReader {
     private final Map<Path, Car> cars = new ConcurrentHashMap<>();
 
     private final Function<String, Heard> ear;
+    /** Where it reads; anywhere if empty. */
+    private final List<Path> bounds;
 
     /** One that leaves a driver's own words alone: for whoever wants the car or the tyres only. */
     public CaseReader() {
@@ -70,7 +72,20 @@ public final class CaseReader {
 
     /** @param ear what understands a driver's own words */
     public CaseReader(Function<String, Heard> ear) {
+        this(ear, List.of());
+    }
+
+    private CaseReader(Function<String, Heard> ear, List<Path> bounds) {
         this.ear = ear;
+        this.bounds = List.copyOf(bounds);
+    }
+
+    /**
+     * One for the cases of a stranger: it reads what lies in {@code folders}, and says of nothing else what is in it or
+     * whether it is there.
+     */
+    public CaseReader within(List<Path> folders) {
+        return new CaseReader(ear, folders);
     }
 
     /** Reads a case and the car that it points to. */
@@ -81,6 +96,9 @@ public final class CaseReader {
     /** Reads a case with some of its values replaced; problems with those are told at their place. */
     public CaseFile read(Path file, List<Substitution> substitutions) {
         Problems problems = new Problems();
+        if (!Bounds.hold(bounds, file)) {
+            throw new ProblemsException(Problem.of(file.toString(), Bounds.OUTSIDE, Optional.empty()));
+        }
         Optional<Document> document = Document.load(file, problems);
         return finish(document, folderOf(file), substitutions, problems);
     }
@@ -120,7 +138,7 @@ public final class CaseReader {
 
     private CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
             Problems problems) {
-        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars, ear).read(true));
+        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars, ear, bounds).read(true));
         List<Problem> warnings = problems.warningsOrFail();
         return new CaseFile(run.orElseThrow(), warnings);
     }
@@ -131,7 +149,7 @@ public final class CaseReader {
 
     /** The reading of one case file. */
     private record OneCase(Document in, Path folder, List<Substitution> substitutions, Problems problems,
-            Map<Path, Car> cars, Function<String, Heard> ear) {
+            Map<Path, Car> cars, Function<String, Heard> ear, List<Path> bounds) {
 
         /**
          * The case; empty, with the problems noted, when it has no car.
@@ -243,6 +261,10 @@ public final class CaseReader {
             }
             try {
                 Path path = folder.resolve(written).normalize();
+                if (!Bounds.hold(bounds, path)) {
+                    in.error(node, Text.quoted(written) + " " + Bounds.OUTSIDE);
+                    return Optional.empty();
+                }
                 if (Files.isDirectory(path)) {
                     in.error(node, Text.quoted(written) + " is a folder, not a file");
                     return Optional.empty();
@@ -258,11 +280,18 @@ public final class CaseReader {
             return Optional.empty();
         }
 
+        /** Salted water is ice by then, °C. */
+        private static final double ICE = -5;
+
         private static Conditions conditions(Fields fields) {
             Conditions conditions = new Conditions(fields.word("surface", Surface.class),
                     fields.quantity("air", Measure.AIR), fields.quantity("track", Measure.TRACK),
                     fields.quantity("cold-tyres", Measure.COLD_TYRES), fields.quantity("altitude", Measure.ALTITUDE),
                     fields.word("turns", Turn.class).orElse(Turn.BOTH));
+            if (conditions.surface() != Surface.DRY && conditions.track().filter(it -> it.in(Unit.CELSIUS) < ICE).isPresent()) {
+                fields.warn("track", "a track at " + conditions.track().get() + " that is " + conditions.surface().id()
+                        + " is ice; is the sign right?");
+            }
             fields.done();
             return conditions;
         }
@@ -352,8 +381,8 @@ public final class CaseReader {
         private Optional<Case> earlierRun(Node node, Optional<Car> car) {
             Optional<Case> earlier = path(node, "earlier run").map(Path::of)
                     .flatMap(path -> Document.load(path, problems)
-                            .flatMap(it -> new OneCase(it, folderOf(path), List.of(), problems, cars, ear)
-                                    .read(false)));
+                            .flatMap(it -> new OneCase(it, folderOf(path), List.of(), problems, cars, ear,
+                                    bounds).read(false)));
             if (earlier.isPresent() && car.isPresent() && !earlier.get().car().name().equals(car.get().name())) {
                 in.error(node, "this is a run of the " + earlier.get().car().name() + ", not of the "
                         + car.get().name());

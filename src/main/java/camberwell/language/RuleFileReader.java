@@ -25,6 +25,7 @@ public final class RuleFileReader {
     private static final int LONGEST_LINE = 1000;
     private static final int MOST_PROBLEMS = 100;
     private static final int LONGEST_NAME = 140;
+    private static final int MOST_SENTENCES = 100;
     /** Everything that a name may be made of; it is the one free text of a rule that reaches Drools. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} ,.:;'()/%+°?!&-]*");
     private static final Pattern RULE = Pattern.compile("rule\\s+\"([^\"]*)\"\\s*");
@@ -56,6 +57,7 @@ public final class RuleFileReader {
     private enum Section { BETWEEN, HEAD, WHEN, THEN }
 
     private static final class Draft {
+        private int sentences;
         private String name;
         private int line;
         private int problemsBefore;
@@ -279,6 +281,9 @@ public final class RuleFileReader {
             return;
         }
         draft.saysWhen = true;
+        if (tooMany(number, column)) {
+            return;
+        }
         if (!sentences.isSentence(true, text) && sentences.isSentence(false, text) && !thenFollows(number)) {
             problem(number, column, rule + " has no then; write then above this line");
             section = Section.THEN;
@@ -307,6 +312,15 @@ public final class RuleFileReader {
         above.narrowings().add(line);
     }
 
+    /** More sentences than anybody reads in one rule; the compiler would run out of its stack over thousands. */
+    private boolean tooMany(int number, int column) {
+        draft.sentences++;
+        if (draft.sentences == MOST_SENTENCES + 1) {
+            problem(number, column, "the rule \"" + draft.name + "\" has more than " + MOST_SENTENCES + " sentences");
+        }
+        return draft.sentences > MOST_SENTENCES;
+    }
+
     private boolean thenFollows(int number) {
         return lines.subList(number, afterRule).stream().map(String::strip).anyMatch("then"::equalsIgnoreCase);
     }
@@ -321,6 +335,9 @@ public final class RuleFileReader {
             return;
         }
         draft.saysThen = true;
+        if (tooMany(number, column)) {
+            return;
+        }
         Optional<Line> line = sentences.read(false, text, number, column);
         line.ifPresent(said -> {
             Statement.Verb verb = said.sentence().verb().orElseThrow();

@@ -68,17 +68,28 @@ public final class Trials {
         return trial.runsAgo().orElseGet(() -> trial.run().map(number -> latestRun - number).orElse(0));
     }
 
-    /** Whether this trial put back what a trial before it had changed in vain. */
+    /** Whether this trial put back what a trial before it had changed in vain or to the worse. */
     public boolean isUndo(int index) {
         Tried undo = get(index);
-        for (int i = index - 1; i >= 0; i--) {
-            Tried before = get(i);
-            if (before.change().adjuster() == undo.change().adjuster()) {
-                return before.change().equals(undo.change().opposite()) && before.outcome() != Outcome.BETTER
-                        && sameSteps(before, undo);
-            }
+        int i = first(index) - 1;
+        while (i >= 0 && get(i).change().adjuster() != undo.change().adjuster()) {
+            i--;
         }
-        return false;
+        return i >= 0 && get(i).change().equals(undo.change().opposite()) && !(any(i, Outcome.BETTER)
+                && !any(i, Outcome.WORSE)) && sameSteps(get(i), undo);
+    }
+
+    /** Whether the trial that the entry at {@code index} is part of had that outcome for some complaint. */
+    public boolean any(int index, Outcome outcome) {
+        return trial(index).stream().anyMatch(entry -> entry.outcome() == outcome);
+    }
+
+    private int first(int index) {
+        int first = index;
+        while (first > 0 && sameTrial(first - 1, first)) {
+            first--;
+        }
+        return first;
     }
 
     private static boolean sameSteps(Tried one, Tried other) {
@@ -110,15 +121,11 @@ public final class Trials {
 
     /** The trial that the entry at {@code index} is part of: one entry for each complaint that it was judged for. */
     public List<Tried> trial(int index) {
-        int first = index;
-        while (first > 0 && sameTrial(first - 1, first)) {
-            first--;
-        }
         int last = index;
         while (last + 1 < count() && sameTrial(last, last + 1)) {
             last++;
         }
-        return tried.subList(first, last + 1);
+        return tried.subList(first(index), last + 1);
     }
 
     /** Whether two entries tell of one trial: one change, judged for several complaints. */

@@ -8,8 +8,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -37,10 +35,6 @@ final class PackFiles {
     static final int LARGEST_PACK = 8 << 20;
     private static final int DEEPEST = 4;
     private static final int LONGEST_PATH = 200;
-    private static final int ENTRY_SIGNATURE = 0x02014b50;
-    private static final int ENTRY_LENGTH = 46;
-    private static final int END_SIGNATURE = 0x06054b50;
-    private static final int END_LENGTH = 22;
     /** The kinds of file of POSIX, sys/stat.h, as zip programs write them. */
     private static final int KIND_OF_FILE = 0170000;
     private static final int ORDINARY_FILE = 0100000;
@@ -192,28 +186,15 @@ final class PackFiles {
         }
     }
 
-    /** The names in the table of contents, sorted (PKWARE's APPNOTE.TXT, sections 4.3.12 and 4.3.16). */
+    /** The names in the table of contents, sorted; none where it does not go with the entries. */
     private List<String> listed(byte[] whole) {
         List<String> listed = new ArrayList<>();
-        ByteBuffer zip = ByteBuffer.wrap(whole).order(ByteOrder.LITTLE_ENDIAN);
-        int end = whole.length - END_LENGTH;
-        while (end >= 0 && zip.getInt(end) != END_SIGNATURE) {
-            end--;
-        }
-        int at = end < 0 ? -1 : zip.getInt(end + 16);
-        while (at >= 0 && at <= end - ENTRY_LENGTH && zip.getInt(at) == ENTRY_SIGNATURE) {
-            int length = Short.toUnsignedInt(zip.getShort(at + 28));
-            if (at + ENTRY_LENGTH + length > end) {
-                break;
-            }
-            String path = new String(whole, at + ENTRY_LENGTH, length, StandardCharsets.UTF_8);
-            listed.add(path);
-            int kind = zip.getInt(at + 38) >>> 16 & KIND_OF_FILE;
+        for (ZipContents.Entry entry : ZipContents.of(whole).orElse(List.of())) {
+            listed.add(entry.name());
+            int kind = entry.mode() & KIND_OF_FILE;
             if (kind != 0 && kind != ORDINARY_FILE && kind != FOLDER) {
-                problem("", "the zip file has a link or another odd entry: " + printable(path));
+                problem("", "the zip file has a link or another odd entry: " + printable(entry.name()));
             }
-            at += ENTRY_LENGTH + length + Short.toUnsignedInt(zip.getShort(at + 30))
-                    + Short.toUnsignedInt(zip.getShort(at + 32));
         }
         listed.sort(null);
         return listed;

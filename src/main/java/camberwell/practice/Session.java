@@ -63,10 +63,9 @@ public final class Session {
     }
 
     private void drive() {
-        CarModel now = Fault.with(driver.good(), settings)
+        felt = driver.feels(settings)
                 .orElseThrow(() -> new IllegalArgumentException("the model does not know of that setting"));
-        car = now.car();
-        felt = driver.feels(now);
+        car = driver.good().car().with(settings);
     }
 
     /** Whether the change can be made: the car has the adjuster, the model knows it, and it is not at its stop. */
@@ -139,8 +138,7 @@ public final class Session {
     public static Optional<Fault> draw(TestDriver driver, int adjusters, double worth, Random random) {
         for (int tries = 0; tries < TRIES; tries++) {
             Fault fault = Fault.draw(driver.good().car(), adjusters, random);
-            Optional<CarModel> faulty = Fault.with(driver.good(), fault.set());
-            if (faulty.isPresent() && TestDriver.burden(driver.feels(faulty.get())) >= worth) {
+            if (driver.feels(fault.set()).filter(felt -> TestDriver.burden(felt) >= worth).isPresent()) {
                 return Optional.of(fault);
             }
         }

@@ -3,10 +3,13 @@ package camberwell.practice;
 import camberwell.model.CarModel;
 import camberwell.model.Figures;
 import camberwell.model.ProvingGround;
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +33,7 @@ public final class TestDriver {
 
     private final CarModel good;
     private final ProvingGround track;
+    private final Map<Map<Adjuster, Quantity>, List<Felt>> driven = new HashMap<>();
 
     /** @param good the car as it should be */
     public TestDriver(CarModel good) {
@@ -40,6 +44,21 @@ public final class TestDriver {
     /** The car as it should be. */
     public CarModel good() {
         return good;
+    }
+
+    /**
+     * What is worth a word of the car with settings changed, strongest first; what was driven before is remembered.
+     *
+     * @return empty where the model does not know of one of the settings
+     */
+    public Optional<List<Felt>> feels(Map<Adjuster, Quantity> settings) {
+        List<Felt> known = driven.get(settings);
+        if (known != null) {
+            return Optional.of(known);
+        }
+        Optional<List<Felt>> felt = Fault.with(good, settings).map(this::feels);
+        felt.ifPresent(it -> driven.put(Map.copyOf(settings), it));
+        return felt;
     }
 
     /** What is worth a word of the car as it is now, strongest first. */
@@ -53,7 +72,7 @@ public final class TestDriver {
         feel(now, Phase.KERBS, CornerSpeed.MEDIUM, felt);
         felt.removeIf(it -> it.excess() < 1);
         felt.sort((one, other) -> Double.compare(other.excess(), one.excess()));
-        return felt;
+        return List.copyOf(felt);
     }
 
     /** All that is felt together: 0 for a car as it should be. */

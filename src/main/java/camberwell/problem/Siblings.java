@@ -23,8 +23,12 @@ public final class Siblings {
             return Optional.empty();
         }
         try (Stream<Path> entries = Files.list(folder)) {
-            List<String> names = entries.filter(meant).map(entry -> entry.getFileName().toString()).sorted().toList();
-            return Nearest.to(missing.getFileName().toString(), names);
+            List<String> names = entries.map(entry -> entry.getFileName().toString()).sorted().toList();
+            // Looking at each of thousands of files would take longer than comparing their names.
+            Optional<String> nearest = Nearest.to(missing.getFileName().toString(), names);
+            return nearest.isEmpty() || meant.test(folder.resolve(nearest.get())) ? nearest
+                    : Nearest.to(missing.getFileName().toString(), names.stream()
+                            .filter(name -> meant.test(folder.resolve(name))).toList());
         } catch (IOException | UncheckedIOException e) {
             // A folder that cannot be listed has nothing to suggest.
             return Optional.empty();

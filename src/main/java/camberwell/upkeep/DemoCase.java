@@ -307,7 +307,9 @@ public final class DemoCase {
             if (figures.hasPressure(wheel)) {
                 read.add(figures.pressure(wheel));
             } else if ("yes".equals(readings.get(axle + " gauge read"))) {
-                read.add("cold-pressure: 1.40 bar, hot-pressure: " + two(1.9 + overTarget(axle, wheel)) + " bar");
+                read.add("cold-pressure: " + (readings.containsKey(axle + " below-minimum") ? "1.20" : "1.40")
+                        + " bar, hot-pressure: " + (readings.containsKey(axle + " no-growth") ? "1.35"
+                        : two(1.9 + overTarget(axle, wheel))) + " bar");
             }
             if (!read.isEmpty()) {
                 text.append("  ").append(wheel).append(": {").append(String.join(", ", read)).append("}\n");

@@ -22,7 +22,7 @@ public final class Nearest {
         for (String candidate : known) {
             int shorter = Math.min(wanted.length(), candidate.length());
             if (Math.abs(wanted.length() - candidate.length()) < least) {
-                int distance = distance(wanted, candidate.toLowerCase(Locale.ROOT));
+                int distance = distance(wanted, candidate.toLowerCase(Locale.ROOT), least);
                 if (distance < least && (distance < shorter || distance == 0)) {
                     least = distance;
                     best = candidate;
@@ -34,11 +34,19 @@ public final class Nearest {
 
     /** How many letters are wrong, missing, too many or swapped with their neighbour (the restricted distance of Damerau, 1964). */
     public static int distance(String a, String b) {
+        return distance(a, b, Integer.MAX_VALUE);
+    }
+
+    /** The same where it is below {@code limit}; of words that are further apart, some number that is not. */
+    private static int distance(String a, String b, int limit) {
         int[][] cost = new int[a.length() + 1][b.length() + 1];
+        int before = 0;
         for (int i = 0; i <= a.length(); i++) {
+            int least = Integer.MAX_VALUE;
             for (int j = 0; j <= b.length(); j++) {
                 if (i == 0 || j == 0) {
                     cost[i][j] = i + j;
+                    least = Math.min(least, cost[i][j]);
                     continue;
                 }
                 int replaced = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
@@ -46,7 +54,13 @@ public final class Nearest {
                 if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
                     cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
                 }
+                least = Math.min(least, cost[i][j]);
             }
+            // A way leads through this row or, where two letters are swapped, over it from the one before.
+            if (least >= limit && before >= limit) {
+                return limit;
+            }
+            before = least;
         }
         return cost[a.length()][b.length()];
     }

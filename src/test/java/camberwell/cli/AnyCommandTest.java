@@ -18,6 +18,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.Yaml;
 
@@ -126,6 +127,37 @@ class AnyCommandTest {
             assertEquals(2, documents.size(), typed.out());
             assertEquals(documents.get(0), documents.get(1));
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"advise - case.yaml -", "read - -", "sheet - - -o page.html"})
+    @DisplayName("standard input is read once, and is not missed the second time")
+    void standardInputTwice(String line) {
+        Typed typed = line(line);
+        assertEquals(ExitCode.WRONG_INPUT, typed.code());
+        assertEquals("-: standard input is one case; name it once", typed.err().strip());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "pressure --cold 0.3bar --hot 6bar --target 1.9bar | --hot 6 bar with --cold 0.3 bar: the gas would have to be twice",
+        "rules watch --rounds -1 cars | it is a whole number from 0 to 1000",
+        "runs show 0 --book cars | \"0\" is no number of a run",
+        "advise --top 0 case.yaml | it is a whole number from 1 to 1000"})
+    @DisplayName("a number that makes no sense is refused, not computed with")
+    void senseless(String line, String says) {
+        Typed typed = line(line);
+        assertEquals(ExitCode.WRONG_INPUT, typed.code());
+        assertTrue(typed.err().contains(says), typed.err());
+    }
+
+    @Test
+    @DisplayName("a case without a name is none, and is not taken for what was said")
+    void namelessCase() {
+        Typed typed = run("", "advise", "case.yaml", "");
+        assertEquals(ExitCode.WRONG_INPUT, typed.code());
+        assertFalse(typed.err().isBlank());
+        assertFalse(typed.err().contains("Exception"), typed.err());
     }
 
     @Test

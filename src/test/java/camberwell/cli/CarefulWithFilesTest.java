@@ -121,6 +121,9 @@ class CarefulWithFilesTest {
         Bench.Run run = assertTimeoutPreemptively(Duration.ofSeconds(30), () -> bench().run("advise", "pipe.yaml"));
         assertEquals("pipe.yaml: this is no plain file\n", run.err());
         assertEquals(ExitCode.WRONG_INPUT, run.code());
+        Bench.Run log = assertTimeoutPreemptively(Duration.ofSeconds(30), () -> bench().run("observe", "pipe.yaml", "--car", CAR));
+        assertEquals("pipe.yaml: this is no plain file; a log that another program writes goes in by standard input, named -\n",
+                log.err());
     }
 
     @Test
@@ -141,10 +144,20 @@ class CarefulWithFilesTest {
     }
 
     @Test
+    @DisplayName("a case with an @ before its name is no list of arguments")
+    void caseAsList() {
+        Bench.Run run = bench().file("case.yaml", Bench.kerbCase()).run("advise", "@case.yaml");
+        assertEquals("@case.yaml: is no list of arguments, which an @ before a name asks for; did you mean \"case.yaml\"?\n",
+                run.err());
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+    }
+
+    @Test
     @DisplayName("an answer without an end is none")
     void endlessLine() {
         String endless = "y".repeat(1_000_000);
-        for (String[] line : List.of(new String[] {"quiz", "--seed", "1"},
+        for (String[] line : List.of(new String[] {"quiz", "--seed", "1"}, new String[] {"practise", "--car", CAR},
+                new String[] {"rules", "new", "A", "--into", "mine"}, new String[] {"debrief", "--car", CAR, "--format", "jsonl"},
                 new String[] {"debrief", "--car", CAR})) {
             Bench.Run run = bench().runWith(endless, line);
             assertEquals(ExitCode.WRONG_INPUT, run.code(), run.err());

@@ -66,6 +66,8 @@ class LostOutputTest {
                 said.toString(StandardCharsets.UTF_8));
         said.reset();
         assertEquals(ExitCode.FOUND_WRONG, run(new Failing(0, "No space left on device"), "--help"));
+        assertEquals("camberwell: the output cannot be written: No space left on device\n",
+                said.toString(StandardCharsets.UTF_8));
     }
 
     @Test

@@ -229,6 +229,15 @@ class PressureCommandTest {
         assertEquals("", result.out());
     }
 
+    @Test
+    @DisplayName("a hot pressure below the cold one is doubted, and computed with all the same")
+    void coolerThanCold() {
+        Typed result = Typed.run("pressure --cold 2.5bar --hot 2.15bar --target 1.9bar");
+        assertEquals(ExitCode.DONE, result.code());
+        assertEquals("--hot 2.15 bar: warning: it is below --cold 2.5 bar, and a tyre gains pressure as it warms; are the two "
+                + "swapped, or does it leak?", result.err().strip());
+    }
+
     @Property(tries = 60)
     @Label("a setting in psi is the setting in bar, and cold grows back to the target")
     void roundTrip(@ForAll @DoubleRange(min = 1.3, max = 1.9) double cold,

@@ -4,6 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Label;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.Chars;
+import net.jqwik.api.constraints.Size;
+import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,5 +58,21 @@ class NearestTest {
     @DisplayName("one letter is never changed into another one: K is not C")
     void shortWords() {
         assertEquals(Optional.empty(), Nearest.to("K", List.of("C", "F")));
+    }
+
+    @Property
+    @Label("a comparison that is given up early finds what one to the end finds")
+    void early(@ForAll @StringLength(max = 9) @Chars({'a', 'b', 'c'}) String word,
+            @ForAll @Size(max = 6) List<@StringLength(max = 9) @Chars({'a', 'b', 'c'}) String> known) {
+        String best = null;
+        int least = Math.max(1, word.length() / 3) + 1;
+        for (String candidate : known) {
+            int distance = Nearest.distance(word, candidate);
+            if (distance < least && (distance == 0 || distance < Math.min(word.length(), candidate.length()))) {
+                least = distance;
+                best = candidate;
+            }
+        }
+        assertEquals(Optional.ofNullable(best), Nearest.to(word, known));
     }
 }

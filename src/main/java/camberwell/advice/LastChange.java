@@ -1,0 +1,180 @@
+package camberwell.advice;
+
+import camberwell.car.Setting;
+import camberwell.learning.Trials;
+import camberwell.run.Case;
+import camberwell.run.Tried;
+import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Outcome;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Symptom;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * What the last change calls for, by what came of it and what is complained of now. One that helped goes on while there is
+ * something left of what it helps. One that went too far, so that the complaint turned round, goes half way back; where
+ * it was one step, the rest is left to finer levers, unless what it brought is strong. Common practice, no source; halving
+ * is how any bracketed quantity is found.
+ */
+final class LastChange {
+
+    /** What to do with it. */
+    enum Call {
+        GO_ON, BACK, FINER, NOTHING
+    }
+
+    private static final Set<Symptom> LOOSE = Set.of(Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER);
+    private static final Set<Adjuster.Kind> FINE = Set.of(Adjuster.Kind.TOE, Adjuster.Kind.CAMBER, Adjuster.Kind.PRESSURE);
+
+    private final Case run;
+    private final List<Complaint> complaints;
+    private final Trials trials;
+    private final Function<Change, Score> worth;
+    private final int last;
+    private final Call call;
+
+    /** @param worth what a change is worth by its note */
+    LastChange(Case run, List<Complaint> complaints, Trials trials, Function<Change, Score> worth) {
+        this.run = run;
+        this.complaints = complaints;
+        this.trials = trials;
+        this.worth = worth;
+        this.last = trials.count() - 1;
+        this.call = judge();
+    }
+
+    /** What it calls for. */
+    Call call() {
+        return call;
+    }
+
+    private Call judge() {
+        boolean speaks = last >= 0 && trials.get(last).trial().together() == 1 && trials.binding(last)
+                && trials.stillOn(last) && !trials.isUndo(last);
+        boolean helped = speaks && trials.any(last, Outcome.BETTER);
+        double more = helped ? helps(change()) : 0;
+        double back = helped ? helps(change().opposite()) : 0;
+        if (more > back) {
+            return room(change()) > 0 ? Call.GO_ON : Call.FINER;
+        }
+        if (back > more && (steps() > 1 && room(change().opposite()) > 0 || steps() == 1 && strong())) {
+            return Call.BACK;
+        }
+        return back > more || !strong() && overshotBefore() ? Call.FINER : Call.NOTHING;
+    }
+
+    /** The change. */
+    Change change() {
+        return trials.get(last).change();
+    }
+
+    /** The trial, one entry for each complaint that it was judged for. */
+    List<Tried> trial() {
+        return trials.trial(last);
+    }
+
+    /** How far it is to go back: half of what it was moved, the whole of one step. */
+    Optional<Size> sizeBack() {
+        Optional<Setting> setting = run.car().setting(change().adjuster());
+        int moved = steps();
+        int steps = Math.max(1, Math.min(moved / 2, room(change().opposite())));
+        if (setting.isEmpty() || run.car().generic() || setting.get().stepsLeft(change().direction().opposite()) < steps) {
+            return Optional.empty();
+        }
+        Quantity to = setting.get().moved(change().direction().opposite(), steps);
+        return Optional.of(new Size(Optional.of(setting.get().now()), Optional.of(to), steps, List.of(), List.of(moved == 1
+                ? "one step was too much: back by it, and on with a finer lever"
+                : "it was moved " + moved + " steps and went too far: half of them back")));
+    }
+
+    /**
+     * How many steps a change may go before it comes to a setting of which the opposite is known to be complained of:
+     * where the change the other way began, and helped. What lies between has to be looked for between. It holds as long
+     * as nothing else has moved the car since.
+     */
+    int room(Change change) {
+        Optional<Setting> setting = run.car().setting(change.adjuster());
+        int room = Integer.MAX_VALUE;
+        for (int i = last; i >= 0 && setting.isPresent() && !run.car().generic(); i--) {
+            Tried trial = trials.get(i);
+            if (trial.change().adjuster() != change.adjuster()) {
+                if (trials.any(i, Outcome.BETTER) || trials.any(i, Outcome.WORSE)) {
+                    break;
+                }
+            } else if (trial.change().equals(change.opposite()) && trials.binding(i) && trials.any(i, Outcome.BETTER)
+                    && trial.moved().from().isPresent()) {
+                int steps = setting.get().sign(change.direction())
+                        * setting.get().stepsTo(trial.moved().from().get().to(setting.get().now().unit()));
+                room = steps > 0 ? Math.min(room, steps - 1) : room;
+            }
+        }
+        return room;
+    }
+
+    /** Whether a change is finer than a step of a bar or a spring; one of a wing is, where only fast corners call. */
+    boolean fine(Change change) {
+        return FINE.contains(change.adjuster().kind()) || change.adjuster().kind() == Adjuster.Kind.WING
+                && complaints.stream().filter(Complaint::reported)
+                        .allMatch(complaint -> complaint.speed().filter(CornerSpeed.FAST::equals).isPresent());
+    }
+
+    /** Whether all that is reported is slight. */
+    boolean slight() {
+        return complaints.stream().flatMap(complaint -> complaint.report().stream())
+                .allMatch(report -> report.severity() == Severity.SLIGHT);
+    }
+
+    /** What a change relieves of what is reported. */
+    private double helps(Change change) {
+        double sum = 0;
+        for (Score.Help help : worth.apply(change).helps()) {
+            sum += help.complaint().reported() ? help.effect() * help.complaint().weight() : 0;
+        }
+        return sum;
+    }
+
+    /** What is reported now that its opposite relieves. */
+    List<Score.Help> relievedByGoingBack() {
+        return worth.apply(change().opposite()).helps().stream().filter(help -> help.complaint().reported()).toList();
+    }
+
+    private boolean strong() {
+        return complaints.stream().flatMap(complaint -> complaint.report().stream())
+                .anyMatch(report -> report.severity() == Severity.STRONG);
+    }
+
+    private int steps() {
+        Tried.Moved moved = trials.get(last).moved();
+        Optional<Setting> setting = run.car().setting(change().adjuster());
+        Optional<Integer> counted = setting.flatMap(now -> moved.from()
+                .map(from -> Math.abs(now.stepsTo(from.to(now.now().unit())))));
+        return Math.max(1, moved.steps().or(() -> counted).orElse(1));
+    }
+
+    /** Whether one step of something has turned the car round before. */
+    private boolean overshotBefore() {
+        for (int i = last; i >= 0; i--) {
+            if (trials.binding(i) && trials.get(i).moved().steps().filter(steps -> steps > 1).isEmpty()
+                    && trials.get(i).change().adjuster().kind() == Adjuster.Kind.STIFFNESS && turned(trials.trial(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean turned(List<Tried> entries) {
+        return told(entries, Outcome.BETTER, Set.of(Symptom.UNDERSTEER)) && told(entries, Outcome.WORSE, LOOSE)
+                || told(entries, Outcome.BETTER, LOOSE) && told(entries, Outcome.WORSE, Set.of(Symptom.UNDERSTEER));
+    }
+
+    private static boolean told(List<Tried> entries, Outcome outcome, Set<Symptom> symptoms) {
+        return entries.stream().anyMatch(entry -> entry.outcome() == outcome
+                && entry.on().symptom().filter(symptoms::contains).isPresent());
+    }
+}

@@ -1,0 +1,99 @@
+package camberwell.cases;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import camberwell.Trackside;
+import camberwell.advice.Advice;
+import camberwell.advice.RankedChange;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** What an engineer does after a change, by what came of it. Common practice, no source. */
+@DisplayName("After a change, what came of it leads")
+class LastChangeTest {
+
+    private static final String CAR = "car: {name: a, drive: rear, adjusters: {front-anti-roll-bar: {now: %s, min: 1, max: "
+            + "9, step: 1}, rear-anti-roll-bar: {now: 4, min: 1, max: 9, step: 1}, front-springs: {now: 90 N/mm, min: 60 "
+            + "N/mm, max: 120 N/mm, step: 5 N/mm}, front-camber: {now: -2.5 deg, min: -4 deg, max: -1 deg, step: 0.1 deg}, "
+            + "rear-toe: {now: 0.20 deg, min: 0 deg, max: 0.4 deg, step: 0.05 deg}, brake-bias: {now: 60 %%, min: 50 %%, "
+            + "max: 70 %%, step: 0.5 %%}}}\n";
+
+    private static Advice advise(String frontBar, String reports, String tried) {
+        return Paddock.advise(Trackside.yaml("title: a\n" + CAR.formatted(frontBar) + "reports:\n" + reports + "tried:\n"
+                + tried));
+    }
+
+    private static String told(String symptom, String phase, String severity) {
+        return "  - {symptom: %s, phase: %s, severity: %s, occurrence: every-lap}\n".formatted(symptom, phase, severity);
+    }
+
+    private static String first(Advice advice) {
+        RankedChange change = advice.changes().get(0);
+        return change.change().id() + " " + change.size().from().orElseThrow() + " -> " + change.size().to().orElseThrow();
+    }
+
+    private static List<String> changes(Advice advice) {
+        return advice.changes().stream().map(change -> change.change().id()).toList();
+    }
+
+    @Test
+    @DisplayName("a softer front bar that helped goes on while the car still pushes")
+    void goesOn() {
+        assertEquals("front-anti-roll-bar softer 4 -> 3", first(advise("4", told("understeer", "mid-corner", "clear"),
+                "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: better, on: understeer}\n")));
+    }
+
+    @Test
+    @DisplayName("two steps that turned a push into a slide go back by one")
+    void halfBack() {
+        Advice advice = advise("3", told("oversteer", "mid-corner", "clear"),
+                "  - {change: front-anti-roll-bar softer, steps: 2, from: 5, to: 3, outcome: better, on: understeer}\n"
+                + "  - {change: front-anti-roll-bar softer, steps: 2, from: 5, to: 3, outcome: worse, on: oversteer}\n");
+        assertEquals("front-anti-roll-bar stiffer 3 -> 4", first(advice));
+        assertTrue(advice.changes().get(0).why().contains("went too far"), advice.changes().get(0).why());
+    }
+
+    @Test
+    @DisplayName("one step that turned a push into a slight slide stays, and a finer lever does the rest")
+    void finer() {
+        Advice advice = advise("4", told("oversteer", "exit", "slight"),
+                "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: better, on: understeer}\n"
+                + "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: worse, on: oversteer}\n");
+        assertEquals("rear-toe toe-in 0.2 deg -> 0.25 deg", first(advice));
+        assertTrue(changes(advice).stream().noneMatch(change -> change.equals("front-anti-roll-bar stiffer")),
+                changes(advice).toString());
+    }
+
+    @Test
+    @DisplayName("one step that made a strong slide of a push is put back whole")
+    void wholeBack() {
+        assertEquals("front-anti-roll-bar stiffer 4 -> 5", first(advise("4", told("oversteer", "mid-corner", "strong"),
+                "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: better, on: understeer}\n"
+                + "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: worse, on: oversteer}\n")));
+    }
+
+    @Test
+    @DisplayName("it never goes to and fro between two settings")
+    void noToAndFro() {
+        Advice advice = advise("4", told("understeer", "mid-corner", "clear"),
+                "  - {change: front-anti-roll-bar softer, steps: 2, from: 5, to: 3, outcome: better, on: understeer}\n"
+                + "  - {change: front-anti-roll-bar softer, steps: 2, from: 5, to: 3, outcome: worse, on: oversteer}\n"
+                + "  - {change: front-anti-roll-bar stiffer, steps: 1, from: 3, to: 4, outcome: better, on: oversteer}\n"
+                + "  - {change: front-anti-roll-bar stiffer, steps: 1, from: 3, to: 4, outcome: worse, on: understeer}\n");
+        assertTrue(changes(advice).stream().noneMatch(change -> change.startsWith("front-anti-roll-bar")),
+                changes(advice).toString());
+        assertNotEquals(0, advice.changes().size());
+    }
+
+    @Test
+    @DisplayName("brakes that were moved forward are not blamed for a push on the way out")
+    void brakesElsewhere() {
+        Advice advice = advise("4", told("rear-locking", "braking", "clear"),
+                "  - {change: brake-bias forward, steps: 2, outcome: better, on: rear-locking, phase: braking}\n"
+                + "  - {change: brake-bias forward, steps: 2, outcome: worse, on: understeer, phase: exit}\n");
+        assertEquals("brake-bias forward 60 % -> 61 %", first(advice));
+    }
+}
