@@ -182,7 +182,7 @@ class ObserveCommandTest {
             slow.append(rows[i]).append('\n');
         }
         refused(slow.toString(), ":2:1:", "1.00 s apart");
-        refused(String.join("\n", List.of(rows).subList(0, 45)), ":", "");
+        refused(String.join("\n", List.of(rows).subList(0, 45)), ":1:1:", "shorter than five seconds");
     }
 
     @Test
