@@ -77,6 +77,10 @@ public final class Measure {
         String[] figures = Processes.output(known).strip().split("\\s+");
         atLeast("complaints told of " + figures[0] + " known logs that are right", Double.parseDouble(figures[1]), 0.95);
         atLeast("complaints in them that are told", Double.parseDouble(figures[2]), 0.85);
+        atLeast("complaints told of " + figures[3] + " runs of the transient model that are right",
+                Double.parseDouble(figures[4]), 0.95);
+        atLeast("complaints in them that are told", Double.parseDouble(figures[5]), 0.85);
+        atMost("complaints of calm ones that are wrong", Double.parseDouble(figures[6]), 0);
         String car = distribution.resolve("demo-cases/cars/corvane-coupe.yaml").toString();
         Path ten = scratch.resolve("ten-laps.csv");
         Path tenMillion = scratch.resolve("ten-million-rows.csv");

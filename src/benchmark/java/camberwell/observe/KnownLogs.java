@@ -7,6 +7,7 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 
@@ -44,6 +45,40 @@ public final class KnownLogs {
             }
         }
         System.out.printf(Locale.ROOT, "%d %.4f %.4f%n", runs, right / told, right / there);
+        driven(home, limits);
+    }
+
+    /** The same for runs of the transient model, and how many complaints of slides there are in calm ones. */
+    private static void driven(Path home, Limits limits) throws IOException {
+        double right = 0;
+        double told = 0;
+        double found = 0;
+        double there = 0;
+        int runs = 0;
+        int calm = 0;
+        for (TransientRuns.Run asked : TransientRuns.all(home)) {
+            TransientRun run = asked.drive();
+            if (run.lost) {
+                System.err.println(asked.name() + ": does not stay on the road");
+                continue;
+            }
+            runs++;
+            TransientTruth truth = new TransientTruth(run);
+            Set<KnownRun.Truth> said = TransientRuns.slides(asked.observe(run, limits));
+            Set<KnownRun.Truth> wrong = new HashSet<>(said);
+            wrong.removeAll(truth.mayBe);
+            Set<KnownRun.Truth> missed = TransientRuns.missed(truth, said);
+            right += said.size() - wrong.size();
+            told += said.size();
+            found += truth.there.size() - missed.size();
+            there += truth.there.size();
+            calm += asked.calm() ? wrong.size() : 0;
+            if (wrong.size() + missed.size() > 0) {
+                System.err.println(asked.name() + ": wrong " + KnownRun.listed(wrong) + "; missed "
+                        + KnownRun.listed(missed));
+            }
+        }
+        System.out.printf(Locale.ROOT, "%d %.4f %.4f %d%n", runs, right / told, found / there, calm);
     }
 
     /** One run over and over, with its clock going on. */

@@ -1,6 +1,5 @@
 package camberwell.channel;
 
-import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.units.Figures;
 import java.util.ArrayList;
@@ -20,6 +19,10 @@ public final class Consistency {
     private static final List<LoggedUnit> YAWS = List.of(LoggedUnit.RADIAN_PER_SECOND, LoggedUnit.DEGREE_PER_SECOND);
     private static final List<LoggedUnit> ACCELERATIONS = List.of(LoggedUnit.METRE_PER_SECOND_SQUARED,
             LoggedUnit.GRAVITY);
+    /** Nothing can be held against anything in less, s. */
+    private static final double SHORTEST = 5;
+    /** Times the mean distance from the line beyond which a car slides rather than travels. */
+    private static final double FAR = 2.0;
 
     private final Log log;
     private final double fits;
@@ -40,6 +43,9 @@ public final class Consistency {
      * @throws ProblemsException if channels that are needed are not of one car
      */
     public static boolean settle(Log log, ChannelMap map, Limits limits) {
+        if (log.size() < SHORTEST * log.rate()) {
+            throw new ProblemsException(log.problem("the log is shorter than five seconds"));
+        }
         Consistency consistency = new Consistency(log, limits);
         consistency.speedFromWheels();
         consistency.motion();
@@ -126,8 +132,8 @@ public final class Consistency {
         if (stated(Kind.SPEED) && stated(Kind.YAW_RATE) && stated(Kind.LATERAL_ACCELERATION)) {
             log.doubt(what + "; the stated units stand");
         } else {
-            throw new ProblemsException(Problem.of(log.name(), what + "; state the units in a file for --channels, for "
-                    + "instance \"yaw-rate: {column: NAME, unit: deg/s}\"", Optional.empty()));
+            throw new ProblemsException(log.problem(what + "; state the units in a file for --channels, for "
+                    + "instance \"yaw-rate: {column: NAME, unit: deg/s}\""));
         }
     }
 
@@ -148,14 +154,13 @@ public final class Consistency {
         if (swapped) {
             String lateral = log.binding(Kind.LATERAL_ACCELERATION).orElseThrow().heading();
             String along = log.binding(Kind.LONGITUDINAL_ACCELERATION).orElseThrow().heading();
-            throw new ProblemsException(Problem.of(log.name(), what + ", but they do with the column \"" + along
+            throw new ProblemsException(log.problem(what + ", but they do with the column \"" + along
                     + "\"; if the two are swapped, write into a file for --channels\n    lateral-acceleration: {column: \""
-                    + along + "\"}\n    longitudinal-acceleration: {column: \"" + lateral + "\"}", Optional.empty()));
+                    + along + "\"}\n    longitudinal-acceleration: {column: \"" + lateral + "\"}"));
         }
         if (Math.max(yaw, side) < 0.7) {
-            throw new ProblemsException(Problem.of(log.name(), what + ", and neither goes with the steering; name the right "
-                    + "columns in a file for --channels, for instance \"yaw-rate: {column: NAME, unit: deg/s}\"",
-                    Optional.empty()));
+            throw new ProblemsException(log.problem(what + ", and neither goes with the steering; name the right "
+                    + "columns in a file for --channels, for instance \"yaw-rate: {column: NAME, unit: deg/s}\""));
         }
         Kind odd = yaw >= side ? Kind.LATERAL_ACCELERATION : Kind.YAW_RATE;
         log.doubt(what + "; the " + odd.spoken() + " goes less with the steering and is left out");
@@ -271,8 +276,37 @@ public final class Consistency {
 
     private Fit fit(float[] speed, float[] yaw, float[] side) {
         double[] sums = side == null ? new double[3] : sums(speed, yaw, side, log.size());
+        Fit fit = line(speed, yaw, sums);
+        if (side == null || Math.abs(fit.correlation) >= alike || fit.slope == 0) {
+            return fit;
+        }
+        // A car that slides about turns otherwise than it travels: what lies far from the line is left out once.
+        Fit held = line(speed, yaw, near(speed, yaw, side, fit.slope));
+        return Math.abs(held.correlation) >= alike ? held : fit;
+    }
+
+    private Fit line(float[] speed, float[] yaw, double[] sums) {
         double both = Math.sqrt(sums[0] * sums[2]);
         return new Fit(log, speed, yaw, sums[0] > 0 ? sums[1] / sums[0] : 0, both > 0 ? sums[1] / both : 0);
+    }
+
+    /** The same sums over the samples within so many times the mean distance from a line. */
+    private double[] near(float[] speed, float[] yaw, float[] side, double slope) {
+        double sum = 0;
+        int count = 0;
+        for (int i = 0; i < log.size(); i++) {
+            double off = Math.abs(side[i] - slope * speed[i] * yaw[i]);
+            if (!Double.isNaN(off)) {
+                sum += off;
+                count++;
+            }
+        }
+        double most = FAR * sum / Math.max(1, count);
+        float[] kept = new float[log.size()];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = Math.abs(side[i] - slope * speed[i] * yaw[i]) <= most ? side[i] : Float.NaN;
+        }
+        return sums(speed, yaw, kept, kept.length);
     }
 
     /** Sums of squares and products of speed times yaw rate and of the lateral acceleration. */

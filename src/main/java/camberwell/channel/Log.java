@@ -1,5 +1,6 @@
 package camberwell.channel;
 
+import camberwell.problem.Problem;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.TreeMap;
 public final class Log {
 
     private final String name;
+    private final int headingLine;
     private final double rate;
     private final int size;
     private final int[] runs;
@@ -22,9 +24,10 @@ public final class Log {
     private final List<String> cleaning;
     private final List<String> doubts = new ArrayList<>();
 
-    Log(String name, double rate, int size, int[] runs, long rows, double rowRate, Map<Channel, Binding> bindings,
+    Log(String name, int headingLine, double rate, int size, int[] runs, long rows, double rowRate, Map<Channel, Binding> bindings,
             Map<Channel, float[]> samples, Map<Channel, float[]> rates, List<String> cleaning) {
         this.name = name;
+        this.headingLine = headingLine;
         this.rate = rate;
         this.size = size;
         this.runs = runs;
@@ -39,6 +42,16 @@ public final class Log {
     /** The file it came from. */
     public String name() {
         return name;
+    }
+
+    /** What is wrong with it as a whole, at the line of its headings. */
+    public Problem problem(String message) {
+        return Problem.error(name, headingLine, 1, message);
+    }
+
+    /** The line that its headings stand in, counted from 1. */
+    int headingLine() {
+        return headingLine;
     }
 
     /** Samples a second, Hz. */

@@ -127,8 +127,8 @@ public final class LogReader {
                 rates.put(channel, store.column(next++));
             }
         }
-        Log log = new Log(source.name(), store.rate(), store.size(), store.runs(), rows.rows(), 1 / time.period(),
-                bindings, samples, rates, cleaning(rows));
+        Log log = new Log(source.name(), layout.headingLine(), store.rate(), store.size(), store.runs(), rows.rows(),
+                1 / time.period(), bindings, samples, rates, cleaning(rows));
         if (store.full()) {
             log.doubt("the log is longer than " + Figures.fixed(store.size() / store.rate() / 3600, 0)
                     + " hours; what comes after is left out");

@@ -52,7 +52,8 @@ public final class Logs {
             log.cleaning().stream().map(it -> log.name() + ": " + it).forEach(cleaning::add);
             rows += log.rows();
         }
-        Log joined = new Log(logs.get(0).name() + " and " + (logs.size() - 1) + " more", rate, size,
+        Log joined = new Log(logs.get(0).name() + " and " + (logs.size() - 1) + " more", logs.get(0).headingLine(), rate,
+                size,
                 runs.stream().mapToInt(Integer::intValue).toArray(), rows, logs.get(0).rowRate(), bindings, samples, rates,
                 cleaning);
         logs.stream().flatMap(log -> log.doubts().stream()).distinct().forEach(joined::doubt);

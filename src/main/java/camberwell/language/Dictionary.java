@@ -179,6 +179,11 @@ public final class Dictionary {
         return words;
     }
 
+    /** Whether all of that narrows a report. */
+    boolean narrows(String text) {
+        return narrowings(withoutCommas(text), 0, new ArrayList<>());
+    }
+
     private boolean narrowings(String[] words, int from, List<String> texts) {
         if (from == words.length) {
             return true;

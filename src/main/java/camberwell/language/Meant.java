@@ -21,6 +21,7 @@ final class Meant {
     /** Words that carry no meaning of their own, so that one too many or one missing does no harm. */
     private static final Set<String> SMALL = Set.of("a", "an", "the", "is", "are", "was", "were", "be", "its", "their",
             "than", "those", "that", "of", "to", "with", "by", "and", "do", "does", "has", "have");
+    private static final Set<String> DENYING = Set.of("no", "not", "never", "without", "nobody");
     private static final int MOST_OFFERED = 3;
     /** Where more sentences are about the same, none of them is a help. */
     private static final int MOST_ALIKE = 8;
@@ -55,12 +56,35 @@ final class Meant {
         if (next.isPresent()) {
             return new Answer(Optional.empty(), next.get());
         }
+        Optional<String> spread = spread(words);
+        if (spread.isPresent()) {
+            return new Answer(spread, "");
+        }
         Optional<String> same = dictionary.sentences().stream().filter(sentence -> sentence.condition() == condition)
                 .map(sentence -> Map.entry(sentence, aligned(words, sentence)))
                 .filter(entry -> entry.getValue().isPresent())
                 .min(Comparator.comparingDouble(entry -> entry.getValue().get().cost()))
                 .map(entry -> entry.getKey().filled(entry.getValue().get().words()));
         return same.isPresent() ? new Answer(same, "") : new Answer(Optional.empty(), about(words));
+    }
+
+    /** A report that is misspelt, with what narrows it on the same line. */
+    private Optional<String> spread(List<String> words) {
+        for (int i = words.size() - 1; condition && i > 2; i--) {
+            List<String> head = words.subList(0, i);
+            String rest = String.join(" ", words.subList(i, words.size()));
+            if (dictionary.narrows(rest)) {
+                Optional<String> meant = dictionary.sentences().stream().filter(Sentence::narrowable)
+                        .map(sentence -> Map.entry(sentence, aligned(head, sentence)))
+                        .filter(entry -> entry.getValue().isPresent())
+                        .min(Comparator.comparingDouble(entry -> entry.getValue().get().cost()))
+                        .map(entry -> entry.getKey().filled(entry.getValue().get().words()) + " " + rest);
+                if (meant.isPresent()) {
+                    return meant;
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** What a report is narrowed by stands on lines of its own. */
@@ -140,6 +164,9 @@ final class Meant {
         if (word.equals(wanted)) {
             return Optional.of(0.0);
         }
+        if (word.equals(wanted + "s") || wanted.equals(word + "s")) {
+            return Optional.of(0.2);
+        }
         // Whoever wrote a word that some sentence has meant that word.
         return known.contains(word) || Nearest.to(word, List.of(wanted)).isEmpty() ? Optional.empty()
                 : Optional.of(0.4);
@@ -150,7 +177,8 @@ final class Meant {
         List<Sentence> offered = new ArrayList<>();
         int most = 0;
         for (Sentence sentence : dictionary.sentences()) {
-            if (sentence.condition() == condition && sentence.narrowing() == words.get(0).equals("-")) {
+            if (sentence.condition() == condition && sentence.narrowing() == words.get(0).equals("-")
+                    && denies(List.of(sentence.template().split(" "))) == denies(words)) {
                 int common = common(words, sentence);
                 if (common > most) {
                     offered.clear();
@@ -167,6 +195,11 @@ final class Meant {
         return "about the same: " + offered.stream().sorted(Comparator.comparingInt(sentence ->
                 sentence.template().split(" ").length - common(words, sentence))).limit(MOST_OFFERED)
                 .map(sentence -> "\"" + withWordsOf(words, sentence) + "\"").collect(Collectors.joining(", "));
+    }
+
+    /** Whether a line says that something is not so: no help is one that says the contrary. */
+    private static boolean denies(List<String> words) {
+        return words.stream().anyMatch(word -> DENYING.contains(word) || word.endsWith("n't"));
     }
 
     private static int common(List<String> words, Sentence sentence) {

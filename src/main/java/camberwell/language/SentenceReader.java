@@ -35,10 +35,6 @@ final class SentenceReader {
             + "|.*\\beval\\s*\\(.*"
             + "|/\\*.*|\\*.*|#.*");
 
-    /** The words that what narrows a report begins with. */
-    private static final Set<String> BEGINNINGS = Set.of("at", "in", "on", "over", "not", "only", "from", "late", "less",
-            "anywhere", "after");
-
     private static final Pattern GAP = Pattern.compile("\\{[A-Za-z-]+}");
 
     private final Dictionary dictionary;
@@ -63,7 +59,7 @@ final class SentenceReader {
     }
 
     private static String spaced(String text) {
-        return SPACES.matcher(text).replaceAll(" ");
+        return Rewording.tidied(SPACES.matcher(text).replaceAll(" "));
     }
 
     /**
@@ -87,9 +83,14 @@ final class SentenceReader {
         }
         int reported = dictionary.reported(spaced);
         String[] words = spaced.split(" ");
-        if (reported > 0 && BEGINNINGS.contains(words[reported])) {
+        if (reported > 0 && reported < words.length) {
             // What narrows the report is told by itself: the rest of the line is well.
             String rest = String.join(" ", Arrays.asList(words).subList(reported, words.length));
+            if (words[reported].equals("and")) {
+                tell(number, column + Math.max(0, text.indexOf(rest)), "one sentence a line: what follows \"and\" stands on the "
+                        + "next line");
+                return List.of();
+            }
             unknown(true, "- " + rest, number, column + Math.max(0, text.indexOf(rest)) - 2);
             return List.of();
         }
@@ -230,19 +231,18 @@ final class SentenceReader {
         }
         String spaced = spaced(text);
         String small = spaced.toLowerCase(Locale.ROOT);
-        if (!small.equals(spaced) && dictionary.match(condition, small).isPresent()) {
+        if (!small.equals(spaced) && isSentence(condition, spaced)) {
             tell(number, column, "sentences are written in small letters", Optional.of(small));
             return;
         }
-        for (Sentence sentence : dictionary.sentences()) {
-            Optional<List<Sentence.Filled>> filled =
-                    sentence.condition() == condition ? sentence.fill(spaced) : Optional.empty();
-            if (filled.isPresent()) {
-                filled.get().stream().filter(word -> !word.gap().takes(word.word())).forEach(word ->
-                        tell(number, column + Math.max(0, text.indexOf(word.word())),
-                        wrongWord(word.gap(), word.word()), Nearest.to(word.word(), word.gap().words())));
-                return;
-            }
+        String joined = Rewording.joined(spaced, dictionary);
+        if (!joined.equals(spaced) && (dictionary.match(condition, joined).isPresent()
+                || condition && dictionary.spread(joined).isPresent())) {
+            tell(number, column, "no sentence of the dictionary reads \"" + text + "\"", Optional.of(joined));
+            return;
+        }
+        if (wrongWords(condition, text, spaced, number, column)) {
+            return;
         }
         if (RAW.matcher(text).matches()) {
             tell(number, column, raw(text));
@@ -257,6 +257,45 @@ final class SentenceReader {
         }
     }
 
+    /** Tells the words that do not fit, where a sentence reads so but for them; of several sentences the nearest. */
+    private boolean wrongWords(boolean condition, String text, String spaced, int number, int column) {
+        Sentence nearest = null;
+        List<Sentence.Filled> wrong = List.of();
+        for (Sentence sentence : dictionary.sentences()) {
+            Optional<List<Sentence.Filled>> filled =
+                    sentence.condition() == condition ? sentence.fill(spaced) : Optional.empty();
+            if (filled.isPresent()) {
+                List<Sentence.Filled> misfits = filled.get().stream().filter(word -> !word.gap().takes(word.word())).toList();
+                if (nearest == null || misfits.size() < wrong.size()) {
+                    nearest = sentence;
+                    wrong = misfits;
+                }
+            }
+        }
+        if (nearest == null) {
+            return false;
+        }
+        if (wrong.size() == 2 && wrong.get(0).gap().takes(wrong.get(1).word()) && wrong.get(1).gap().takes(wrong.get(0).word())) {
+            tell(number, column + wrong.get(0).at(), "\"" + wrong.get(0).word() + "\" and \"" + wrong.get(1).word()
+                    + "\" stand the wrong way round");
+            return true;
+        }
+        if (nearest.narrowing() && wrong.stream().anyMatch(word -> otherwiseKnown(word.gap(), word.word()))) {
+            return false;
+        }
+        wrong.forEach(word -> tell(number, column + Math.max(0, text.indexOf(word.word())),
+                wrongWord(word.gap(), word.word()), Synonyms.of(word.word(), word.gap().words())
+                .or(() -> word.word().contains("damper") || !endingIn(word.gap(), word.word()).isEmpty() ? Optional.empty()
+                        : Nearest.to(word.word(), word.gap().words()))));
+        return true;
+    }
+
+    /** Whether a word stands in another list, so that rather another sentence was meant. */
+    private boolean otherwiseKnown(Sentence.Gap gap, String word) {
+        return !gap.words().isEmpty() && dictionary.sentences().stream().flatMap(sentence -> sentence.gaps().stream())
+                .anyMatch(other -> !other.words().equals(gap.words()) && other.words().contains(word));
+    }
+
     private static String wrongWord(Sentence.Gap gap, String word) {
         return switch (gap.name()) {
             case "certainty" -> word.equals("1") ? "a certainty of 1 is written 1.0"
@@ -264,9 +303,16 @@ final class SentenceReader {
                     : NO_CERTAINTY + word;
             case "number", "figure", "steps" -> word.matches("-?[0-9]+,[0-9]+")
                     ? "a number is written with a point: " + word.replace(',', '.') : "\"" + word + "\" is not a number";
-            default -> "\"" + word + "\" is no " + noun(gap) + (gap.words().size() <= 8 && !gap.words().isEmpty()
+            default -> "\"" + word + "\" is no " + noun(gap) + (word.contains("damper")
+                    ? ": a damper has bump and rebound" : !endingIn(gap, word).isEmpty()
+                    ? "; which one: " + String.join(", ", endingIn(gap, word)) + "?" : gap.words().size() <= 8 && !gap.words().isEmpty()
                     ? ": " + String.join(", ", gap.words()) : "");
         };
+    }
+
+    /** The words of a list that a word leaves open: {@code camber} may be the front's or the rear's. */
+    private static List<String> endingIn(Sentence.Gap gap, String word) {
+        return gap.words().stream().filter(it -> it.endsWith("-" + word)).toList();
     }
 
     /** What stands in a gap, in a word: a second one of a kind goes by another name. */

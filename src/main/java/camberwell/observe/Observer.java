@@ -6,7 +6,6 @@ import camberwell.channel.ChannelMap;
 import camberwell.channel.Kind;
 import camberwell.channel.Limits;
 import camberwell.channel.Log;
-import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.run.Report;
 import camberwell.units.Figures;
@@ -65,16 +64,15 @@ public final class Observer {
         List<Lap> all = finder.find();
         List<Lap> laps = all.stream().filter(Lap::counts).toList();
         if (laps.isEmpty()) {
-            throw new ProblemsException(Problem.of(log.name(), all.isEmpty() ? "the log is shorter than five seconds"
+            throw new ProblemsException(log.problem(all.isEmpty() ? "the log is shorter than five seconds"
                     : "there is no whole lap in it: lap " + all.get(all.size() - 1).number() + " is left out ("
-                            + all.get(all.size() - 1).leftOut().orElse("") + "); log at least one lap from line to line",
-                    Optional.empty()));
+                            + all.get(all.size() - 1).leftOut().orElse("") + "); log at least one lap from line to line"));
         }
         CornerMap map = CornerMap.of(trace, laps, limits);
         if (map.corners().isEmpty()) {
-            throw new ProblemsException(Problem.of(log.name(), "no corner is found in it: nowhere does the path bend so "
+            throw new ProblemsException(log.problem("no corner is found in it: nowhere does the path bend so "
                     + "that the car is asked for " + Figures.fixed(limits.of("corners.turn-on"), 0) + " m/s² to the side; "
-                    + "are the units of speed, yaw rate and lateral acceleration right?", Optional.empty()));
+                    + "are the units of speed, yaw rate and lateral acceleration right?"));
         }
         Dampers dampers = new Dampers(trace, limits);
         boolean[] struck = dampers.strikes();

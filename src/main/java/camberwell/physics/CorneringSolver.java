@@ -27,6 +27,7 @@ final class CorneringSolver {
     private static final int EVALUATIONS = 200;
     private static final double TOLERANCE = 1e-10;
     private static final double FOLDS_FROM = 0.8;
+    private static final double JUST_BELOW = 0.99;
     /** Golden-section steps; the force at a peak so located is exact to about 1e-7. */
     private static final int PEAK_STEPS = 18;
     private static final double GOLDEN = (Math.sqrt(5.0) - 1.0) / 2.0;
@@ -91,6 +92,19 @@ final class CorneringSolver {
         frontForce.forget();
         rearForce.forget();
         return solveNear(atSpeed, atLateral, atLongitudinal);
+    }
+
+    /**
+     * Solves from scratch, and where the iteration did not settle once more from a solution below: near a fold there are
+     * points that it misses.
+     */
+    Reason solveOrFollow(double atSpeed, double atLateral, double atLongitudinal) {
+        Reason reason = solve(atSpeed, atLateral, atLongitudinal);
+        if (reason == null || !folded) {
+            return reason;
+        }
+        return solve(atSpeed, JUST_BELOW * atLateral, atLongitudinal) == null
+                ? solveNear(atSpeed, atLateral, atLongitudinal) : solve(atSpeed, atLateral, atLongitudinal);
     }
 
     /** Solves from where the last solution left off. */

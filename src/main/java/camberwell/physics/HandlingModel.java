@@ -80,7 +80,7 @@ public final class HandlingModel {
     }
 
     private static Solution solve(CorneringSolver solver, OperatingPoint point) {
-        Reason reason = solver.solve(point.speed(), Math.abs(point.lateral()), point.longitudinal());
+        Reason reason = solver.solveOrFollow(point.speed(), Math.abs(point.lateral()), point.longitudinal());
         return reason == null ? solver.describe(point) : new NoEquilibrium(point, reason);
     }
 
@@ -142,7 +142,7 @@ public final class HandlingModel {
         }
         Beyond beyond = new Beyond(high, reason);
         UnivariateFunction margin = lateral -> {
-            Reason there = solver.solve(speed, lateral, longitudinal);
+            Reason there = solver.solveOrFollow(speed, lateral, longitudinal);
             beyond.note(lateral, there);
             return solver.margin(there);
         };
@@ -160,7 +160,7 @@ public final class HandlingModel {
         double held = 0.0;
         for (double part : LOOK_BACK) {
             double lateral = part * found.lateral();
-            Reason reason = solver.solve(speed, lateral, longitudinal);
+            Reason reason = solver.solveOrFollow(speed, lateral, longitudinal);
             if (reason != null) {
                 // There may be another below the first that was found.
                 return beforeGap(solver, speed, longitudinal,
@@ -178,7 +178,7 @@ public final class HandlingModel {
         Reason reason = refused.reason();
         while (high - low > LIMIT_TOLERANCE) {
             double middle = (low + high) / 2.0;
-            Reason there = solver.solve(speed, middle, longitudinal);
+            Reason there = solver.solveOrFollow(speed, middle, longitudinal);
             if (there == null) {
                 low = middle;
             } else {

@@ -31,7 +31,7 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("What came of a change is remembered")
+@Label("What came of a change is remembered")
 class ExperienceTest {
 
     private static final String CASE = "pushes-in-snaps-out";

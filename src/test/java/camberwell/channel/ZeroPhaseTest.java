@@ -10,7 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("A low-pass that shifts no phase")
+@Label("A low-pass that shifts no phase")
 class ZeroPhaseTest {
 
     /** Second-order Butterworth, bilinear; both passes 3 dB down at the cut-off (Winter): recomputed by hand and in Python. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Golden;
 import camberwell.observe.MadeLogs;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -49,14 +50,9 @@ class ObserveCommandTest {
     }
 
     private static void golden(String name, String text) throws IOException {
-        Path file = GOLDENS.resolve(name);
-        if (Boolean.getBoolean("bless")) {
-            Files.writeString(file, text);
-        }
-        assertEquals(Files.readString(file), text);
+        Golden.check(GOLDENS.resolve(name), text);
     }
 
-    /** Run with {@code -Dbless=true} to write text and JSON anew, and read the difference. */
     @Test
     @DisplayName("pushes in fast corners, slides out of slow ones: the page, the JSON and the case, as they were written down")
     void goldens() throws IOException {
@@ -186,7 +182,7 @@ class ObserveCommandTest {
             slow.append(rows[i]).append('\n');
         }
         refused(slow.toString(), ":2:1:", "1.00 s apart");
-        refused(String.join("\n", List.of(rows).subList(0, 45)), ":", "");
+        refused(String.join("\n", List.of(rows).subList(0, 45)), ":1:1:", "shorter than five seconds");
     }
 
     @Test

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Figures by hand from the Beta-binomial model (A. Gelman et al., "Bayesian Data Analysis", 3rd ed., ch. 2) with the
  * certainty taken as log-odds (D. Heckerman, UAI 1985); the quantiles with SciPy 1.17.1, {@code scipy.stats.beta.ppf}.
  */
-@DisplayName("What came of a change moves the certainty that it helps")
+@Label("What came of a change moves the certainty that it helps")
 class BeliefTest {
 
     private static final double RUNS = 4;

@@ -13,10 +13,13 @@ import camberwell.physics.motion.Pace;
 import camberwell.run.Report;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Here nothing obeys a line: the tyres saturate, the body rolls, a driver steers. What slides is read off their slip. */
 @DisplayName("Runs of the transient model")
@@ -58,5 +61,24 @@ class TransientRunsTest {
         double most = Math.toDegrees(run.understeer.stream().mapToDouble(it -> it).max().orElseThrow());
         double seen = observed.cells().stream().mapToDouble(Observed.Cell::front).max().orElseThrow();
         assertEquals(most, seen, 0.35 * most, "the log against the slip of the tyres, degrees");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Winged car, rear-drive, the rear bar too stiff",
+        // Its rear comes round so far that speed times yaw rate is no lateral acceleration any more.
+        "Winged car, all-wheel drive, the rear bar too stiff", "Harrow rally saloon, the front bar too stiff"})
+    @DisplayName("what the tyres slide is told, where they do, and nothing else")
+    void slides(String name) throws IOException {
+        TransientRuns.Run asked = TransientRuns.all(Path.of("")).stream().filter(it -> it.name().equals(name)).findFirst()
+                .orElseThrow();
+        TransientRun run = asked.drive();
+        assertFalse(run.lost);
+        TransientTruth truth = new TransientTruth(run);
+        Set<KnownRun.Truth> told = TransientRuns.slides(asked.observe(run, VectorsTest.limits()));
+
+        assertFalse(truth.there.isEmpty());
+        assertTrue(truth.mayBe.containsAll(told), () -> KnownRun.listed(told));
+        assertTrue(TransientRuns.missed(truth, told).size() * 3 <= truth.there.size(), () -> KnownRun.listed(truth.there)
+                + "; told " + KnownRun.listed(told));
     }
 }

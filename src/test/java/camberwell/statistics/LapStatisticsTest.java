@@ -26,7 +26,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Worked figures by SciPy 1.17.1, with the call named beside each, and by Hipparchus' own statistics. */
-@DisplayName("What lap times can tell")
+@Label("What lap times can tell")
 class LapStatisticsTest {
 
     private static final double[] A = {92.52, 92.51, 92.38, 92.32, 92.20, 92.37, 92.26, 92.23};
