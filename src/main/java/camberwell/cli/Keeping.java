@@ -10,12 +10,14 @@ import camberwell.report.Page;
 import camberwell.run.Case;
 import camberwell.run.Driven;
 import camberwell.vocabulary.Audience;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -24,10 +26,13 @@ import java.util.function.BiConsumer;
 final class Keeping {
 
     private static final int TRANSCRIPT_WIDTH = 80;
+    private static final String ENDING = ".yaml";
 
     private final Console console;
     private final Optional<Book> book;
     private String file;
+    /** What the file held when this talk last saw it; null where it was not there. */
+    private byte[] known;
     private boolean kept;
     private Book.Page page;
 
@@ -39,6 +44,7 @@ final class Keeping {
         this.console = console;
         this.file = file;
         this.book = book;
+        this.known = file == null ? null : content();
     }
 
     /** The run of the book that it was entered as, if it was. */
@@ -79,11 +85,42 @@ final class Keeping {
                 enter(run.withSetup(Changes.setup(run.car())));
                 return;
             }
+            giveWay();
             new CaseWriter().write(run, console.path(file));
+            known = content();
             kept = true;
         } catch (ProblemsException e) {
             e.problems().forEach(problem -> console.err().println(console.shown(problem.text())));
         }
+    }
+
+    /** Takes another name where another talk or program has written to the file meanwhile: neither is lost. */
+    private void giveWay() {
+        byte[] now = content();
+        if (now != null && !Arrays.equals(now, known)) {
+            String other = free(file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file);
+            console.err().println(file + ": somebody else has written to it meanwhile; this talk is kept in " + other);
+            file = other;
+        }
+    }
+
+    private byte[] content() {
+        try {
+            Path path = console.path(file);
+            return Files.isRegularFile(path) ? Files.readAllBytes(path) : null;
+        } catch (IOException e) {
+            // What cannot be read cannot be written either, which is told then.
+            return null;
+        }
+    }
+
+    /** The first name that no file has. */
+    private String free(String stem) {
+        String name = stem + ENDING;
+        for (int i = 2; Files.exists(console.path(name)); i++) {
+            name = stem + "-" + i + ENDING;
+        }
+        return name;
     }
 
     /** Writes the case to another file from now on; empty, or why not. */
@@ -93,6 +130,7 @@ final class Keeping {
                 .or(() -> Files.exists(path) && !other.equals(file) ? Optional.of("stands there already; take another name")
                         : Optional.empty());
         if (wrong.isEmpty()) {
+            known = other.equals(file) ? known : null;
             file = other;
             keep(run);
         }
@@ -105,13 +143,9 @@ final class Keeping {
             return Optional.empty();
         }
         String stem = "debrief-" + LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmm"));
-        String name = stem + ".yaml";
-        for (int i = 2; Files.exists(console.path(name)); i++) {
-            name = stem + "-" + i + ".yaml";
-        }
-        file = name;
+        file = free(stem);
         keep(run);
-        return kept ? Optional.of(name) : Optional.empty();
+        return kept ? Optional.of(file) : Optional.empty();
     }
 
     /**

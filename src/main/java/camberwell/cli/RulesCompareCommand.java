@@ -63,8 +63,7 @@ final class RulesCompareCommand implements Callable<Integer> {
         List<String> news = stack(fresh);
         Engine before = with(olds);
         Engine after = with(news);
-        PackCases found = new PackCases(console, after.cases(),
-                engine.home().resolve(RulePack.CASES));
+        PackCases found = new PackCases(console, after.cases(), engine.home().resolve(RulePack.CASES));
         if (cases != null) {
             found.files(CaseFolder.cases(console.path(cases)));
         } else {

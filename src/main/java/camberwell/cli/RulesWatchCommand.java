@@ -104,8 +104,7 @@ final class RulesWatchCommand implements Callable<Integer> {
             if (checked.problems().isEmpty()) {
                 RulesOption.Named named = rules.on(engine, console, List.of(folder));
                 RuleTrial trial = new RuleTrial(named.packs(), named.base());
-                PackCases found = new PackCases(console, trial.cases(),
-                engine.home().resolve(RulePack.CASES));
+                PackCases found = new PackCases(console, trial.cases(), engine.home().resolve(RulePack.CASES));
                 trial.of((cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
                         : found.files(cases.stream().map(console::path).toList())).read())
                         .forEach(tried -> trial.write(tried, page));

@@ -52,7 +52,7 @@ public final class NewcomerText {
             page.paragraph(0, advice.complaints().isEmpty() ? "You told of nothing that is wrong."
                     : "You told of nothing that is wrong, but the tyres show something.");
         }
-        advice.run().reports().forEach(report -> page.point(0, told(report)));
+        advice.run().reports().forEach(report -> page.point(0, told(report, terms)));
         why(advice, page);
         readAgain(advice, page);
         if (advice.complaints().isEmpty()) {
@@ -150,7 +150,7 @@ public final class NewcomerText {
     /** How a run is driven that is to judge one change. */
     private static void nextRun(Advice advice, Page page) {
         page.heading("How to do the next run");
-        if (!advice.run().reports().isEmpty()) {
+        if (advice.run().reports().stream().anyMatch(report -> report.occurrence() == Occurrence.EVERY_LAP)) {
             page.paragraph(0, "It comes on every lap, so this looks more like the car than like you.");
             page.blank();
         }
@@ -160,8 +160,8 @@ public final class NewcomerText {
                 + "not, and only then try the next thing.");
     }
 
-    /** A report as one tells a newcomer of it. */
-    private String told(Report report) {
+    /** A report as one tells a newcomer of it, in whole sentences. */
+    public static String told(Report report, Terms terms) {
         List<String> circumstances = new ArrayList<>();
         report.phase().ifPresent(phase -> circumstances.add(terms.felt(phase)));
         report.speed().ifPresent(speed -> circumstances.add(terms.felt(speed)));

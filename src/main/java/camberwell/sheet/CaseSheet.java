@@ -8,6 +8,7 @@ import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
+import camberwell.report.NewcomerText;
 import camberwell.report.Words;
 import camberwell.run.Report;
 import camberwell.vocabulary.Audience;
@@ -96,12 +97,7 @@ final class CaseSheet {
     private void said(List<DomContent> parts) {
         List<Report> reports = advice.run().reports().stream().filter(report -> report.measured().isEmpty()).toList();
         parts.add(section(h2("What was said"), reports.isEmpty() ? p("Nobody complained of anything.")
-                : ul(each(reports, report -> li(newcomer() ? told(report) : Words.sentence(report.text()))))));
-    }
-
-    /** A report as one tells a newcomer of it. */
-    private String told(Report report) {
-        return terms.felt(report.symptom()) + " (" + report.text() + ")";
+                : ul(each(reports, report -> li(newcomer() ? NewcomerText.told(report, terms) : Words.sentence(report.text()))))));
     }
 
     private void measured(List<DomContent> parts) {
@@ -113,7 +109,7 @@ final class CaseSheet {
         PressureFigure.of(id + "-pressures", advice.tyres()).ifPresent(drawings::add);
         List<Report> shown = advice.run().reports().stream().filter(report -> report.measured().isPresent()).toList();
         if (!shown.isEmpty()) {
-            parts.add(section(h2("What the log shows"), ul(each(shown, report -> li((newcomer() ? told(report)
+            parts.add(section(h2("What the log shows"), ul(each(shown, report -> li((newcomer() ? NewcomerText.told(report, terms)
                     : Words.sentence(report.text())) + ": " + report.measured().orElseThrow().how())))));
         }
         parts.add(section(h2("What was measured"), drawings.isEmpty() ? p("No tyre was read.")
@@ -149,7 +145,10 @@ final class CaseSheet {
             why.add(ul(each(change.size().wheels(), wheel -> li(Words.sentence(wheel.wheel().spoken()) + ": "
                     + arrow(Words.fromTo(wheel.from(), wheel.to()))))));
         }
-        why.add(labelled("Why", newcomer() ? change.way().plain() : change.way().rationale()));
+        why.add(labelled("Why", newcomer() ? change.way().plain() : change.why()));
+        if (audience == Audience.ENGINEER && !change.way().rationale().equals(change.why())) {
+            why.add(labelled("Behind it", change.way().rationale()));
+        }
         if (!newcomer()) {
             why.add(labelled("Helps", String.join("; ", change.score().helps().stream()
                     .map(help -> help.complaint().text()).toList())));

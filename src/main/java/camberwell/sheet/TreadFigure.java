@@ -49,7 +49,7 @@ final class TreadFigure {
         parts.add(Svg.text("mark", 4, 10, "start", "°C"));
         StringBuilder description = new StringBuilder();
         for (WheelFigures wheel : wheels) {
-            tread(wheel, degrees, parts);
+            tread(wheel, wheels.stream().filter(it -> it != wheel).findFirst(), degrees, parts);
             TreadRead read = wheel.tread().orElseThrow();
             description.append(description.isEmpty() ? "" : "; ").append(wheel.wheel().spoken()).append(" inner ")
                     .append(Figures.fixed(read.inner(), 0)).append(", middle ")
@@ -82,8 +82,11 @@ final class TreadFigure {
                 degrees.at(window[0]) - degrees.at(window[1]))));
     }
 
-    private static void tread(WheelFigures wheel, Scale degrees, List<DomContent> parts) {
+    /** One tread, with its figures on the side where the other one's are not: those of the hotter one stand above. */
+    private static void tread(WheelFigures wheel, Optional<WheelFigures> other, Scale degrees, List<DomContent> parts) {
         TreadRead read = wheel.tread().orElseThrow();
+        double[] others = other.flatMap(WheelFigures::tread).map(it -> new double[] {it.inner(), it.middle(), it.outer()})
+                .orElse(new double[] {Double.NaN, Double.NaN, Double.NaN});
         String style = wheel.wheel().left() ? "left" : "right";
         double inner = LEFT + INSET;
         double middle = (LEFT + RIGHT) / 2;
@@ -96,10 +99,11 @@ final class TreadFigure {
         parts.add(Svg.polyline("curve " + style, inner, degrees.at(read.inner()), middle, degrees.at(read.middle()),
                 outer, degrees.at(read.outer())));
         double[][] points = {{inner, read.inner()}, {middle, read.middle()}, {outer, read.outer()}};
-        for (double[] point : points) {
+        for (int i = 0; i < points.length; i++) {
+            double[] point = points[i];
             parts.add(wheel.wheel().left() ? Svg.circle("point left", point[0], degrees.at(point[1]), 4)
                     : Svg.rectangle("point right", point[0] - 3.5, degrees.at(point[1]) - 3.5, 7, 7));
-            boolean below = wheel.wheel().left();
+            boolean below = point[1] < others[i] || wheel.wheel().left() && !(point[1] > others[i]);
             parts.add(Svg.text("value", point[0] + (below ? -7 : 7), degrees.at(point[1]) + (below ? 15 : -7),
                     below ? "end" : "start", Figures.fixed(point[1], 0)));
         }

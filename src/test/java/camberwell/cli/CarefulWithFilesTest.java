@@ -7,15 +7,22 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import camberwell.input.CaseReader;
 import camberwell.observe.MadeLogs;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.run.Case;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -141,6 +148,26 @@ class CarefulWithFilesTest {
         Bench.Run run = bench().file("list.txt", "missing-one.yaml\nmissing-two.yaml\n").run("advise", "@list.txt");
         assertEquals(List.of("missing-one.yaml", "missing-two.yaml"),
                 run.err().lines().map(told -> told.substring(0, told.indexOf(':'))).toList());
+    }
+
+    @Test
+    @DisplayName("of two talks that are kept in one file neither is lost")
+    void twoTalks() throws IOException {
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
+        Console console = new Console(out, out, new ByteArrayInputStream(new byte[0]), directory, 80, false, false);
+        Case run = new CaseReader().read(Bench.home().resolve("demo-cases/pushes-in-snaps-out.yaml")).run();
+        Keeping first = new Keeping(console, "tonight.yaml", Optional.empty());
+        Keeping second = new Keeping(console, "tonight.yaml", Optional.empty());
+        first.keep(run.withTitle("First"));
+        second.keep(run.withTitle("Second"));
+        first.keep(run.withTitle("First again"));
+        second.keep(run.withTitle("Second again"));
+        assertTrue(content("tonight.yaml").contains("First again"), content("tonight.yaml"));
+        assertTrue(content("tonight-2.yaml").contains("Second again"), content("tonight-2.yaml"));
+        assertEquals(Optional.of("tonight-2.yaml"), second.file());
+        assertEquals("tonight.yaml: somebody else has written to it meanwhile; this talk is kept in tonight-2.yaml\n",
+                said.toString(StandardCharsets.UTF_8));
     }
 
     @Test
