@@ -4,16 +4,42 @@ import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Questions on {@code out}, answers from {@code in}, typed or piped. */
+/**
+ * Questions on {@code out}, answers from {@code in}, typed or piped. At any question {@code back} takes the last answer back,
+ * {@code review} shows all of them, {@code help} says so, and {@code quit} ends the talk.
+ */
 final class Dialogue {
 
     private static final int MOST_TRIES = 20;
+    private static final String HELP = "At any question: back takes the last answer back, review shows what was answered, quit "
+            + "ends and writes nothing.";
 
     private final Console console;
     private final TypedLines in;
+    /** What was answered and taken, in the order of the questions. */
+    private final List<Entry> given = new ArrayList<>();
+    /** What is answered again after a step back, without a word. */
+    private final Deque<String> again = new ArrayDeque<>();
+
+    private record Entry(String question, String answer) {
+    }
+
+    /** The last answer is taken back: everything is asked again, and what stands is answered from memory. */
+    static final class Back extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+
+    /** Whoever answers has had enough. */
+    static final class Quit extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
 
     Dialogue(Console console) {
         this.console = console;
@@ -21,7 +47,16 @@ final class Dialogue {
     }
 
     void say(String line) {
-        console.out().println(line);
+        if (again.isEmpty()) {
+            console.out().println(line);
+        }
+    }
+
+    /** Begins again, with all answers but the last. */
+    void restart() {
+        again.clear();
+        given.subList(0, given.size() - 1).forEach(entry -> again.add(entry.answer()));
+        given.clear();
     }
 
     /**
@@ -29,25 +64,60 @@ final class Dialogue {
      *
      * @param accept the answer's meaning; empty, having said why, when it will not do
      * @throws ProblemsException if the answers end before
+     * @throws Back if the last answer is taken back
+     * @throws Quit if the talk is to end
      */
     <T> T ask(String question, Function<String, Optional<T>> accept) {
         for (int tries = 0; tries < MOST_TRIES; tries++) {
-            console.out().print(question + " ");
-            console.out().flush();
-            String line = readLine();
-            if (line == null) {
-                console.out().println();
-                throw new ProblemsException(Problem.of("-", "the answers ended at: " + question, Optional.empty()));
+            String line = again.isEmpty() ? typed(question) : again.poll();
+            if (told(line)) {
+                continue;
             }
-            if (!console.interactive()) {
-                console.out().println(line);
-            }
-            Optional<T> answer = accept.apply(line.strip());
+            int before = given.size();
+            given.add(new Entry(question, line));
+            Optional<T> answer = accept.apply(line);
             if (answer.isPresent()) {
                 return answer.get();
             }
+            given.subList(before, given.size()).clear();
         }
         throw new ProblemsException(Problem.of("-", "no answer would do: " + question, Optional.empty()));
+    }
+
+    private String typed(String question) {
+        console.out().print(question + " ");
+        console.out().flush();
+        String line = readLine();
+        if (line == null) {
+            console.out().println();
+            throw new ProblemsException(Problem.of("-", "the answers ended at: " + question, Optional.empty()));
+        }
+        if (!console.interactive()) {
+            console.out().println(line);
+        }
+        return line.strip();
+    }
+
+    /** Whether it was a word to the talk itself, which is answered here. */
+    private boolean told(String line) {
+        switch (line) {
+            case "help", "?" -> say(HELP);
+            case "review" -> {
+                given.forEach(entry -> say("  " + entry.question() + " " + entry.answer()));
+                say(given.isEmpty() ? "  nothing yet" : "");
+            }
+            case "quit", "q" -> throw new Quit();
+            case "back" -> {
+                if (!given.isEmpty()) {
+                    throw new Back();
+                }
+                say("There is nothing to go back to.");
+            }
+            default -> {
+                return false;
+            }
+        }
+        return true;
     }
 
     private String readLine() {

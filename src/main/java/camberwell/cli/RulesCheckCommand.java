@@ -132,11 +132,16 @@ final class RulesCheckCommand implements Callable<Integer> {
         }
         packs.forEach(pack -> pack.notes().keySet().forEach(path ->
                 own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
-        RuleSet set = with.ruleSet();
-        List<Problem> problems = new ArrayList<>(
-                new RuleCheck(set, Engine.names(notes), always(notes), notes::file).packs(own));
+        return new Checked(of(with, own).stream().sorted().toList(), with.ruleSet().packSize(), own.size());
+    }
+
+    /** What is wrong with the rules of the packs that are on, and with the notes of those names. */
+    static List<Problem> of(Engine with, Set<String> own) {
+        Notes notes = with.notes();
+        List<Problem> problems = new ArrayList<>(new RuleCheck(with.ruleSet(), Engine.names(notes), always(notes),
+                notes::file).packs(own));
         problems.addAll(notes.problems(own));
-        return new Checked(problems.stream().sorted().toList(), set.packSize(), own.size());
+        return problems;
     }
 
     /** The notes that no rule has to ask for; what is wrong with a note is told by itself. */

@@ -7,10 +7,13 @@ import camberwell.report.Page;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,7 +25,7 @@ import picocli.CommandLine.Parameters;
         description = {"Asks when a rule applies, what follows, why, and who says so. Writes the rule, its note "
             + "and a demo case into your folder, all of them or none.",
             "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "
-            + "can be piped in, one a line."},
+            + "can be piped in, one a line. At any question: back, review, help, quit."},
         footer = {"", "Example:",
             "  camberwell rules new \"Kerbs throw the car: softer front bump\" --into my-rules"})
 final class RulesNewCommand implements Callable<Integer> {
@@ -50,7 +53,12 @@ final class RulesNewCommand implements Callable<Integer> {
         engine = rules.on(engine, console);
         Path into = console.path(folder);
         List<RulePack> before = Files.exists(into) ? RulesOption.read(List.of(folder), List.of(), console) : List.of();
-        NewRule rule = new NewRule(name, engine.withRules(before), new Dialogue(console)).ask();
+        Optional<NewRule> asked = ask(engine.withRules(before));
+        if (asked.isEmpty()) {
+            console.out().println("Nothing was written.");
+            return ExitCode.DONE;
+        }
+        NewRule rule = asked.get();
         Map<String, String> files = new TreeMap<>(before.isEmpty() ? Map.of() : before.get(0).files());
         for (String path : rule.files().keySet()) {
             if (files.containsKey(path)) {
@@ -61,7 +69,10 @@ final class RulesNewCommand implements Callable<Integer> {
         }
         files.putAll(rule.files());
         Engine with = engine.withRules(List.of(new RulePack(folder, Optional.empty(), false, files)));
-        List<Problem> problems = with.ruleSet().problems();
+        List<Problem> problems = new ArrayList<>(with.ruleSet().problems());
+        if (problems.isEmpty()) {
+            problems.addAll(checked(rule, with));
+        }
         if (!problems.isEmpty()) {
             throw new ProblemsException(problems);
         }
@@ -76,5 +87,28 @@ final class RulesNewCommand implements Callable<Integer> {
         console.out().print(new Page(console.width(), console.styled()).paragraph(0, "Now check and try it:")
                 .command("camberwell", "rules", "check", folder).command("camberwell", "rules", "try", folder));
         return ExitCode.DONE;
+    }
+
+    /** Asks for the rule, from the start again with what stands when an answer is taken back; empty when it is given up. */
+    private Optional<NewRule> ask(Engine with) {
+        Dialogue dialogue = new Dialogue(console);
+        while (true) {
+            try {
+                return Optional.of(new NewRule(name, with, dialogue).ask());
+            } catch (Dialogue.Back e) {
+                dialogue.restart();
+            } catch (Dialogue.Quit e) {
+                return Optional.empty();
+            }
+        }
+    }
+
+    /** What rules check would say of the new files. */
+    private List<Problem> checked(NewRule rule, Engine with) {
+        Set<String> own = new TreeSet<>();
+        rule.files().keySet().stream().filter(path -> path.endsWith(".md")).forEach(path ->
+                own.add(path.substring(path.lastIndexOf('/') + 1, path.length() - ".md".length())));
+        return RulesCheckCommand.of(with, own).stream().filter(problem -> rule.files().keySet().stream()
+                .anyMatch(path -> problem.file().equals(folder + "/" + path))).toList();
     }
 }

@@ -304,4 +304,21 @@ class OwnRulesTest {
         assertTrue(run.out().contains("What mine changes\n  - Front bump softer moved from number 2 to 1\n"
                 + "  - Rear bump softer moved from number 1 to 2\n  - front-bump softer, why: is now"), run.out());
     }
+
+    @Test
+    @DisplayName("a new rule is talked over: back takes an answer back, review shows them, quit leaves no trace")
+    void talkedOver() throws IOException {
+        String answers = String.join("\n", "changes", "the front tyres are above their window", "back",
+                "the front tyres are below their window", "review", "help", "", "propose front-wing more with certainty 0.4", "",
+                "Cold tyres want load.", "front-wing") + "\n";
+        Bench.Run run = bench.runWith(answers, "rules", "new", "Cold fronts: more wing", "--into", "mine");
+        assertEquals(0, run.code(), run.all());
+        assertTrue(run.out().contains("  when> the front tyres are below their window"), run.out());
+        String written = Files.readString(directory.resolve("mine/3-changes/cold-fronts-more-wing.dslr"));
+        assertTrue(written.contains("below their window") && !written.contains("above their window"), written);
+        Bench.Run left = bench.runWith("changes\nquit\n", "rules", "new", "Another", "--into", "theirs");
+        assertEquals(0, left.code(), left.all());
+        assertTrue(left.out().endsWith("Nothing was written.\n"), left.out());
+        assertFalse(Files.exists(directory.resolve("theirs")));
+    }
 }
