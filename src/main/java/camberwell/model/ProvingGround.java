@@ -62,7 +62,7 @@ public final class ProvingGround {
     private static final Set<Word> STEERING_LEFT_FREE = Set.of(Symptom.SLOW_TURN_IN, Symptom.NERVOUS_TURN_IN,
             Quality.TURN_IN_RESPONSE, Symptom.UNSTABLE_BRAKING);
     private static final double HANGS = 0.005;
-    /** Complaints about where the car goes while it brakes, which a straight does not show. */
+    /** Complaints about where the car goes while the pedals slow it, which a straight does not show. */
     private static final Set<Word> WHERE_IT_GOES = Set.of(Symptom.UNDERSTEER, Symptom.OVERSTEER,
             Symptom.SNAP_OVERSTEER, Symptom.UNSTABLE_BRAKING);
     private static final double KERB_AT = 0.6;
@@ -232,8 +232,10 @@ public final class ProvingGround {
         if (on == Symptom.SLOW_TURN_IN || on == Symptom.NERVOUS_TURN_IN || on == Quality.TURN_IN_RESPONSE) {
             return turnIn(by, changed, on == Symptom.NERVOUS_TURN_IN, speed);
         }
-        if (phase == Phase.BRAKING && WHERE_IT_GOES.contains(on)) {
-            return underBrakes(changed, on, speed);
+        Exercise held = phase == Phase.BRAKING ? Exercise.BRAKING_IN_A_TURN : phase == Phase.LIFT_OFF ? Exercise.POWER_OFF
+                : null;
+        if (held != null && WHERE_IT_GOES.contains(on)) {
+            return wheelHeld(changed, on, held, speed);
         }
         Optional<Sensed> sensed = Sensed.of(on, by, phase);
         Optional<Figures> before = sensed.flatMap(it -> figures(car, phase, speed));
@@ -255,20 +257,22 @@ public final class ProvingGround {
         return Optional.of(Bench.Relief.of(nervous ? -gain : gain, by == Adjustment.TOE ? LEAST_PART : LEAST_ANSWER));
     }
 
-    /** Braking in a turn with the wheel held: a car that turns in of itself is unsteady, one that runs wide pushes. */
-    private Optional<Bench.Relief> underBrakes(CarModel changed, Word on, double speed) {
-        double before = curvature(car, speed);
-        double gain = (curvature(changed, speed) - before) / before;
+    /**
+     * Braking (ISO 7975) or the throttle closed (ISO 9816) in a turn with the wheel held: a car that turns in of itself is
+     * unsteady, one that runs wide pushes. A driver who steers hides it: the turn that he starts from changes, too.
+     */
+    private Optional<Bench.Relief> wheelHeld(CarModel changed, Word on, Exercise exercise, double speed) {
+        double before = curvature(car, exercise, speed);
+        double gain = (curvature(changed, exercise, speed) - before) / before;
         return Double.isFinite(gain) ? Optional.of(Bench.Relief.of(on == Symptom.UNDERSTEER ? gain : -gain,
-                LEAST_PART))
-                : Optional.empty();
+                LEAST_PART)) : Optional.empty();
     }
 
-    /** Mean curvature of the path over the first second of braking in a turn, 1/m. */
-    private double curvature(CarModel other, double speed) {
-        Driven driven = new Driven(other, new Asked(Exercise.BRAKING_IN_A_TURN, speed));
-        History run = answers.computeIfAbsent(driven, fresh -> drive(other, Exercise.BRAKING_IN_A_TURN, speed));
-        Manoeuvre.Part part = manoeuvre(Exercise.BRAKING_IN_A_TURN, speed).parts().get(0);
+    /** Mean curvature of the path over the first second of it, 1/m. */
+    private double curvature(CarModel other, Exercise exercise, double speed) {
+        History run = answers.computeIfAbsent(new Driven(other, new Asked(exercise, speed)),
+                fresh -> drive(other, exercise, speed));
+        Manoeuvre.Part part = manoeuvre(exercise, speed).parts().get(0);
         return Measures.mean(run, part, Channel.YAW_RATE) / Measures.mean(run, part, Channel.SPEED);
     }
 

@@ -10,6 +10,8 @@ import camberwell.channel.Log;
  */
 final class Trace {
 
+    private static final Channel FRONT_BRAKE = Channel.of(Kind.BRAKE, camberwell.vocabulary.Place.FRONT);
+
     private final Log log;
     private final float[] speed;
     private final float[] yaw;
@@ -17,6 +19,10 @@ final class Trace {
     private final float[] yawChange;
     private final float[] gain;
     private final boolean sideslip;
+    /** Null where they were not logged; looked up once, as they are asked for at every sample. */
+    private final float[] steering;
+    private final float[] throttle;
+    private final float[] brake;
 
     /** @param log with its units and signs settled */
     Trace(Log log) {
@@ -35,6 +41,9 @@ final class Trace {
             }
         }
         this.sideslip = hasYaw && hasSide;
+        this.steering = log.has(Kind.STEERING) ? log.samples(Kind.STEERING) : null;
+        this.throttle = log.has(Kind.THROTTLE) ? log.samples(Kind.THROTTLE) : null;
+        this.brake = log.has(Kind.BRAKE) ? log.samples(Kind.BRAKE) : log.has(FRONT_BRAKE) ? log.samples(FRONT_BRAKE) : null;
         this.yawChange = slope(yaw, log.size(), log.rate());
         this.gain = slope(speed, log.size(), log.rate());
     }
@@ -108,32 +117,29 @@ final class Trace {
     }
 
     boolean hasSteering() {
-        return log.has(Kind.STEERING);
+        return steering != null;
     }
 
     /** Angle of the steering wheel, rad. */
     double steering(int i) {
-        return log.samples(Kind.STEERING)[i];
+        return steering[i];
     }
 
     boolean hasThrottle() {
-        return log.has(Kind.THROTTLE);
+        return throttle != null;
     }
 
     /** 0 to 1; from the change of speed where it was not logged. */
     double throttle(int i) {
-        return hasThrottle() ? log.samples(Kind.THROTTLE)[i] : gain[i] > 0.3 ? 1 : 0;
+        return throttle != null ? throttle[i] : gain[i] > 0.3 ? 1 : 0;
     }
 
     boolean hasBrake() {
-        return log.has(Kind.BRAKE) || log.has(FRONT_BRAKE);
+        return brake != null;
     }
-
-    private static final Channel FRONT_BRAKE = Channel.of(Kind.BRAKE, camberwell.vocabulary.Place.FRONT);
 
     /** 0 to 1; from the change of speed where it was not logged. */
     double brake(int i) {
-        return log.has(Kind.BRAKE) ? log.samples(Kind.BRAKE)[i]
-                : log.has(FRONT_BRAKE) ? log.samples(FRONT_BRAKE)[i] : gain[i] < -2.5 ? 0.5 : 0;
+        return brake != null ? brake[i] : gain[i] < -2.5 ? 0.5 : 0;
     }
 }

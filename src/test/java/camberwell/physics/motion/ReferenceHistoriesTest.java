@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Against histories of an open multi-body model of 29 states (CommonRoad vehicle models, Technical University of
  * Munich, BSD 3-clause; see the heads of the files). It steers through compliant suspensions and pulls the road up
  * with a wheel in the air, which this model does not; the dampers of cars 1 and 3 are from memory. Hence the bounds:
- * yaw rate and lateral acceleration within 5 % of their peaks, sideslip 0.0025 rad, roll 0.005 rad, loads 400 N.
+ * yaw rate and lateral acceleration within 5 % of their peaks, sideslip 0.0025 rad, roll 0.005 rad, loads 400 N. A body
+ * that gives sideways on its axles moves its weight outwards: where that is taken out of the reference, roll is within
+ * 0.0035 rad.
  */
 class ReferenceHistoriesTest {
 
@@ -22,7 +24,16 @@ class ReferenceHistoriesTest {
     void stepSteer(int number, int speed, double steer) {
         Motion motion = new Motion(OpenCars.car(number, OpenCars.PROPORTIONAL), Course.STRAIGHT, speed,
                 (time, into) -> into.steer = steer * Math.min(1, time / 0.1));
-        compare(motion, Reference.read("step_v" + number + "_" + speed + "_symmetric"));
+        compare(motion, Reference.read("step_v" + number + "_" + speed + "_symmetric"), 0.005);
+    }
+
+    @ParameterizedTest(name = "car {0} at {1} m/s, {2} rad")
+    @CsvSource({"1, 15, 0.03", "1, 25, 0.02", "2, 15, 0.03", "2, 25, 0.02", "3, 15, 0.03", "3, 25, 0.02"})
+    @DisplayName("step steer of cars that do not give sideways")
+    void stepSteerOfRigidCars(int number, int speed, double steer) {
+        Motion motion = new Motion(OpenCars.car(number, OpenCars.PROPORTIONAL), Course.STRAIGHT, speed,
+                (time, into) -> into.steer = steer * Math.min(1, time / 0.1));
+        compare(motion, Reference.read("step_v" + number + "_" + speed + "_rigid"), 0.0035);
     }
 
     @ParameterizedTest(name = "car {0}")
@@ -35,7 +46,7 @@ class ReferenceHistoriesTest {
                     double sine = time < hold ? time : Math.max(hold, Math.min(time - 0.5, 1 / 0.7));
                     into.steer = 0.03 * Math.sin(2 * Math.PI * 0.7 * sine);
                 });
-        compare(motion, Reference.read("sinedwell_v" + number + "_symmetric"));
+        compare(motion, Reference.read("sinedwell_v" + number + "_symmetric"), 0.005);
     }
 
     @ParameterizedTest(name = "car {0}")
@@ -43,7 +54,7 @@ class ReferenceHistoriesTest {
     @DisplayName("braking in a turn of 100 m")
     void brakingInATurn(int number) {
         Reference reference = Reference.read("brake_v" + number + "_symmetric");
-        compare(held(number, reference, -3, 0.2, true), reference);
+        compare(held(number, reference, -3, 0.2, true), reference, 0.005);
     }
 
     @ParameterizedTest(name = "car {0}")
@@ -51,7 +62,7 @@ class ReferenceHistoriesTest {
     @DisplayName("power off in a turn of 100 m")
     void powerOff(int number) {
         Reference reference = Reference.read("poweroff_v" + number + "_symmetric");
-        compare(held(number, reference, -1, 0.1, false), reference);
+        compare(held(number, reference, -1, 0.1, false), reference, 0.005);
     }
 
     /** A car in the steady turn that the reference starts from, its steer held from then on. */
@@ -85,7 +96,7 @@ class ReferenceHistoriesTest {
         return motion;
     }
 
-    private static void compare(Motion motion, Reference reference) {
+    private static void compare(Motion motion, Reference reference, double roll) {
         double yaw = 0.05 * reference.largest("yaw_rate_radps");
         double lateral = 0.05 * reference.largest("ay_mps2");
         for (int row = 0; row < reference.rows().size(); row++) {
@@ -97,7 +108,7 @@ class ReferenceHistoriesTest {
             assertEquals(reference.at(row, "yaw_rate_radps"), motion.yawRate(), yaw, when);
             assertEquals(reference.at(row, "ay_mps2"), motion.lateral(), lateral, when);
             assertEquals(reference.at(row, "sideslip_rad"), motion.sideslip(), 0.0025, when);
-            assertEquals(reference.at(row, "roll_rad"), motion.roll(), 0.005, when);
+            assertEquals(reference.at(row, "roll_rad"), motion.roll(), roll, when);
             assertEquals(reference.at(row, "pitch_rad"), motion.pitch(), 0.006, when);
             for (int wheel = 0; wheel < 4; wheel++) {
                 assertEquals(reference.at(row, LOADS[wheel]), motion.load(wheel), 400, when);
