@@ -95,7 +95,7 @@ final class Weighing {
         if (!run.tried().isEmpty() && halt.isEmpty()) {
             LastChange last = new LastChange(run, complaints, new Trials(run, weights.learning()), this::worth);
             if (ranked.isEmpty()) {
-                List.copyOf(withheld.keySet()).forEach(this::onceMore);
+                onceMore();
                 ranked.sort(Comparator.comparingDouble(change -> -change.score().total()));
             }
             keepBetween(last);
@@ -198,10 +198,14 @@ final class Weighing {
     }
 
     /** What did nothing that was felt, once: when nothing else is left, one more step of it may be felt. */
-    private void onceMore(Change change) {
-        boolean justTried = run.tried().get(run.tried().size() - 1).change().equals(change);
-        if (experience.onceMore(change) && !justTried && candidate(change, certainty(change)).score().worthIt()) {
-            take(change, "it did nothing that was felt the first time, and nothing else is left: once more");
+    private void onceMore() {
+        Change justTried = run.tried().get(run.tried().size() - 1).change();
+        List<Change> again = withheld.keySet().stream().filter(experience::onceMore)
+                .filter(change -> candidate(change, certainty(change)).score().worthIt()).toList();
+        for (Change change : again) {
+            if (!change.equals(justTried) || again.size() == 1) {
+                take(change, "it did nothing that was felt the first time, and nothing else is left: once more");
+            }
         }
     }
 

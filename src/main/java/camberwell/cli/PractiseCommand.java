@@ -3,6 +3,7 @@ package camberwell.cli;
 import camberwell.advice.Advisor;
 import camberwell.advice.RankedChange;
 import camberwell.car.Car;
+import camberwell.history.History;
 import camberwell.input.CaseReader;
 import camberwell.model.CarModel;
 import camberwell.practice.Gauges;
@@ -13,6 +14,7 @@ import camberwell.report.Page;
 import camberwell.report.PracticeReport;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
+import camberwell.run.Driven;
 import camberwell.run.Report;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Change;
@@ -21,7 +23,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
@@ -147,14 +151,17 @@ final class PractiseCommand implements Callable<Integer> {
         return Optional.empty();
     }
 
-    /** The advice treats the same fault. */
+    /** The advice treats the same fault, and remembers what came of its changes as it does with a book of runs. */
     private void advise(Session session, int most) throws IOException {
         Advisor advisor = engine.advisor();
+        List<Case> runs = new ArrayList<>();
         while (!session.cured() && session.steps().size() < most) {
             List<Report> told = Told.of(session.felt());
             Case run = new Case("practice", "-", session.car(), Conditions.UNKNOWN,
-                    Gauges.read(session.driver().good().car(), session.car()), told, List.of());
-            Optional<RankedChange> first = advisor.advise(run).changes().stream()
+                    Gauges.read(session.driver().good().car(), session.car()), told, List.of(), Optional.empty(), Map.of(),
+                    List.of(), Driven.UNKNOWN.on(Driven.Sheet.UNKNOWN.numbered(runs.size() + 1)));
+            runs.add(run);
+            Optional<RankedChange> first = advisor.advise(new History(runs).inform(run)).changes().stream()
                     .filter(it -> it.size().to().isPresent() && CarModel.representsInMotion(it.change().adjuster()))
                     .findFirst();
             if (first.isEmpty()) {
