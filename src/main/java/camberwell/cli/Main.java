@@ -121,7 +121,7 @@ public final class Main implements Runnable {
                 .add("explain", () -> new ExplainCommand(console, engine))
                 .add("note", () -> new NoteCommand(console, engine))
                 .add("terms", () -> new TermsCommand(console, engine))
-                .add("quiz", () -> new QuizCommand(console, engine))
+                .add("quiz", () -> quiz(console, engine, arguments))
                 .add("practise", () -> new PractiseCommand(console, engine))
                 .add("read", () -> new ReadCommand(console))
                 .add("observe", () -> new ObserveCommand(console, engine))
@@ -163,6 +163,15 @@ public final class Main implements Runnable {
                 .add("coverage", () -> new CoverageCommand(console, engine))
                 .addTo(rules, Arrays.stream(arguments).filter(word -> !word.equals("rules")).toArray(String[]::new));
         return rules;
+    }
+
+    private static CommandLine quiz(Console console, Engine engine, String... arguments) {
+        CommandLine quiz = new CommandLine(new QuizCommand(console, engine));
+        new Commands()
+                .add("mark", () -> new QuizMarkCommand(console, engine))
+                .add("report", () -> new QuizReportCommand(console))
+                .addTo(quiz, Arrays.stream(arguments).filter(word -> !word.equals("quiz")).toArray(String[]::new));
+        return quiz;
     }
 
     private static CommandLine runs(Console console, Engine engine, String... arguments) {

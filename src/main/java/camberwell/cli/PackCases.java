@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  */
 final class PackCases {
 
-    private static final String CARS = RulePack.CASES + "/cars/";
+    private static final String CARS = "/cars/";
     private static final Pattern CAR = Pattern.compile("(?m)^car:[ \\t]*([^\\s{#][^\\r\\n#]*?)[ \\t]*(#[^\\r\\n]*)?$");
 
     private final Console console;
@@ -47,20 +47,29 @@ final class PackCases {
             CaseFolder.cases(place.resolve(RulePack.CASES)).forEach(file -> add(() -> within.read(file)));
             return this;
         }
+        return inside(pack, RulePack.CASES, within);
+    }
+
+    /** Adds the cases of one folder of a pack as it was read, be it from a folder or from a zip file. */
+    PackCases inside(RulePack pack, String folder) {
+        return inside(pack, folder, pack.trusted() ? reader : reader.within(List.of(shipped)));
+    }
+
+    private PackCases inside(RulePack pack, String folder, CaseReader within) {
         Map<String, String> texts = new TreeMap<>(pack.files());
-        texts.keySet().removeIf(path -> !path.startsWith(RulePack.CASES + "/") || path.startsWith(CARS));
+        texts.keySet().removeIf(path -> !path.startsWith(folder + "/") || path.startsWith(folder + CARS));
         texts.forEach((path, text) -> add(() -> within.read(pack.name() + "/" + path, new ByteArrayInputStream(
-                withCar(text, pack).getBytes(StandardCharsets.UTF_8)), console.path("."))));
+                withCar(text, folder, pack).getBytes(StandardCharsets.UTF_8)), console.path("."))));
         return this;
     }
 
     /** A car that the case points to stands in the same zip file, where no path leads. */
-    private static String withCar(String text, RulePack pack) {
+    private static String withCar(String text, String folder, RulePack pack) {
         Matcher car = CAR.matcher(text);
         if (!car.find()) {
             return text;
         }
-        String body = pack.files().get(RulePack.CASES + "/" + car.group(1).replaceAll("^[\"']|[\"']$", ""));
+        String body = pack.files().get(folder + "/" + car.group(1).replaceAll("^[\"']|[\"']$", ""));
         return body == null ? text : text.substring(0, car.start()) + "car:\n  "
                 + body.strip().replace("\n", "\n  ") + text.substring(car.end());
     }

@@ -1,23 +1,25 @@
 package camberwell.cli;
 
 import camberwell.advice.Advisor;
+import camberwell.advice.RankedChange;
 import camberwell.car.Car;
-import camberwell.explain.Explainer;
 import camberwell.explain.Quiz;
 import camberwell.explain.Reasoning;
 import camberwell.input.CaseReader;
+import camberwell.pack.RulePack;
 import camberwell.report.Page;
 import camberwell.report.QuizText;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Nearest;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -28,7 +30,9 @@ import picocli.CommandLine.Spec;
         footer = {"", "Answer with an adjuster and a direction; an empty line skips a case, q ends the quiz.",
             "", "Examples:", "  camberwell quiz --seed 7 --count 3",
             "  camberwell quiz --topic camber",
-            "  echo \"rear-toe toe-in\" | camberwell quiz --seed 7"})
+            "  echo \"rear-toe toe-in\" | camberwell quiz --seed 7",
+            "  camberwell quiz --seed 7 --count 5 --homework monday.yaml",
+            "  camberwell quiz --own --rules my-rules --record ada.yaml"})
 final class QuizCommand implements Callable<Integer> {
 
     private static final int SEEDS = 10_000;
@@ -57,6 +61,17 @@ final class QuizCommand implements Callable<Integer> {
             description = "A car's file to practise on, instead of the demo cars. Can be given again.")
     private List<String> cars = List.of();
 
+    @Option(names = "--own", description = "Ask the cases that the packs bring in " + RulePack.QUIZ + ", in their order.")
+    private boolean own;
+
+    @Option(names = "--record", paramLabel = "FILE",
+            description = "Add the answers to this file, one a pupil; quiz report tells of a class.")
+    private String record;
+
+    @Option(names = "--homework", paramLabel = "FILE",
+            description = "Ask nothing, and write the cases to a file to hand out; quiz mark marks what is handed in.")
+    private String homework;
+
     QuizCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
@@ -64,8 +79,9 @@ final class QuizCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        NewFiles.check("--homework", homework, false, console);
         engine = rules.on(engine, console);
-        List<String> topics = Quiz.topics(engine.rules());
+        List<String> topics = Quiz.topics(engine.builtIn().rules());
         if (topic != null && !topics.contains(topic)) {
             throw new ParameterException(spec.commandLine(), "there is no topic \"" + topic + "\""
                     + Nearest.to(topic, topics).map(near -> "; did you mean " + near + "?").orElse("")
@@ -73,20 +89,20 @@ final class QuizCommand implements Callable<Integer> {
         }
         long drawn = seed != null ? seed : new Random().nextInt(SEEDS);
         Advisor advisor = engine.advisor();
-        Explainer explainer = new Explainer(engine.rules(), engine.notes(), advisor);
-        Quiz quiz = new Quiz(explainer, engine.rules(), cars(), drawn);
+        QuizCases quiz = new QuizCases(engine);
         QuizText text = new QuizText(engine.rules().rules());
+        List<Reasoning> cases = own ? quiz.own(console)
+                : quiz.drawn(drawn, count, Optional.ofNullable(topic), cars());
+        if (homework != null) {
+            Homework.write(console.path(homework), homework, cases, own ? Optional.empty() : Optional.of(drawn),
+                    Optional.ofNullable(topic), text);
+            console.out().println(homework + ": " + Counted.of(cases.size(), "case") + " to hand out; camberwell quiz mark "
+                    + "marks what is handed in.");
+            return ExitCode.DONE;
+        }
         TypedLines typed = new TypedLines(console.in());
-        int answered = 0;
-        int shared = 0;
-        for (int i = 1; i <= count; i++) {
-            Optional<Reasoning> next = quiz.draw("Case " + i + " of " + count + ", seed " + drawn,
-                    Optional.ofNullable(topic));
-            if (next.isEmpty()) {
-                console.err().println("no case on that topic can be drawn for these cars");
-                return ExitCode.FOUND_WRONG;
-            }
-            Reasoning reasoning = next.get();
+        List<AnswerSheet.Answer> answers = new ArrayList<>();
+        for (Reasoning reasoning : cases) {
             show(page -> text.question(reasoning.run(), page));
             Optional<String> line = ask(typed);
             Optional<Change> change = line.flatMap(ChangeWords::parse);
@@ -94,19 +110,28 @@ final class QuizCommand implements Callable<Integer> {
                 break;
             }
             if (change.isPresent()) {
-                answered++;
-                shared += reasoning.advice().changes().stream()
-                        .anyMatch(ranked -> ranked.change().equals(change.get())) ? 1 : 0;
-                show(page -> text.answer(change.get(), explainer.whyNot(reasoning, change.get()),
+                answers.add(new AnswerSheet.Answer(reasoning.run().title(), reasoning.advice().changes().stream()
+                        .map(RankedChange::change).toList(), change.get()));
+                show(page -> text.answer(change.get(), quiz.explainer().whyNot(reasoning, change.get()),
                         advisor.worth(reasoning.advice(), change.get()),
                         engine.notes().get(change.get().adjuster().note()), page));
             }
             show(page -> text.engine(reasoning, page));
         }
+        AnswerSheet sheet = new AnswerSheet("", answers);
+        int answered = answers.size();
+        long shared = sheet.right();
+        if (record != null) {
+            AnswerSheet.read(console.path(record), record).with(answers).write(console.path(record), record);
+        }
         if (answered > 0) {
             console.out().println();
             console.out().println("Camberwell advises your change too in " + shared + " of " + answered
                     + (answered == 1 ? " case." : " cases."));
+        }
+        if (!own && cases.size() < count) {
+            console.err().println("no case on that topic can be drawn for these cars");
+            return ExitCode.FOUND_WRONG;
         }
         return ExitCode.DONE;
     }

@@ -74,7 +74,8 @@ final class RulesOption {
     /** Whether a folder has neither rules nor notes: most likely another was meant. */
     static boolean empty(RulePack pack) {
         return pack.files().keySet().stream().allMatch(path -> path.equals(RulePack.MANIFEST)
-                || path.startsWith(RulePack.CASES + "/"));
+                || path.startsWith(RulePack.CASES + "/")) && pack.files().keySet().stream()
+                .noneMatch(path -> path.startsWith(RulePack.QUIZ + "/"));
     }
 
     static Problem nothingIn(RulePack pack) {

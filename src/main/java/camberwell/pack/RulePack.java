@@ -43,6 +43,8 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     public static final String SAYINGS = NOTES + "/sayings.yaml";
     /** The folder of an instructor's own cases. */
     public static final String CASES = "demo-cases";
+    /** The folder of an instructor's own cases for a quiz. */
+    public static final String QUIZ = "quiz-cases";
     /** The file that tells a folder's name, version, author and needs. */
     public static final String MANIFEST = "pack.yaml";
 
@@ -54,6 +56,7 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** The file of a folder's own follow-up questions. */
     public static final String QUESTIONS = "questions.yaml";
 
+    private static final List<String> SINGLE = List.of(MANIFEST, THRESHOLDS, SYMPTOMS, QUESTIONS, SAYINGS);
     private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::folder).toList();
     private static final List<String> NOTE_KINDS =
             List.of("adjustments", "readings", "causes", "driving", "cautions");
@@ -145,8 +148,9 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** Whether a file is read at all: rules, notes, cases and the manifest; anything else lies there unread. */
     static boolean matters(String path) {
         String top = path.contains("/") ? path.substring(0, path.indexOf('/')) : "";
-        return path.equals(MANIFEST) || path.equals(THRESHOLDS) || path.equals(SYMPTOMS) || path.equals(QUESTIONS) || path.equals(SAYINGS) || STAGES.contains(top) || path.endsWith(".drl")
-                || top.equals(NOTES) && path.endsWith(".md") || top.equals(CASES) && path.endsWith(".yaml");
+        return SINGLE.contains(path) || STAGES.contains(top) || path.endsWith(".drl")
+                || top.equals(NOTES) && path.endsWith(".md")
+                || (top.equals(CASES) || top.equals(QUIZ)) && path.endsWith(".yaml");
     }
 
     private static Optional<String> refusal(String path, boolean trusted) {
@@ -175,7 +179,7 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         if ((lower.equals(MANIFEST) || lower.equals("pack.yml")) && !path.equals(MANIFEST)) {
             return Optional.of("what a folder says of itself stands in " + MANIFEST + ", written so");
         }
-        if (parts.get(0).equals(CASES) && (lower.endsWith(".yml") || lower.endsWith(".yaml") && !path.endsWith(".yaml"))) {
+        if ((parts.get(0).equals(CASES) || parts.get(0).equals(QUIZ)) && (lower.endsWith(".yml") || lower.endsWith(".yaml") && !path.endsWith(".yaml"))) {
             return Optional.of("a case ends in .yaml, written so");
         }
         if (parts.get(0).equals(NOTES) && lower.endsWith(".md")
