@@ -8,6 +8,7 @@ import camberwell.run.Report;
 import camberwell.vocabulary.Surface;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,8 +24,9 @@ import java.util.function.IntFunction;
  * then, for the program itself, the faults that it did not cure, with the changes that it named. Every second fault is
  * set aside and reported apart. Seeds are fixed: two runs print the same.
  *
- * <p>Arguments: any of {@code quick} (without the row that tries everything), {@code noise} (a driver who errs),
- * {@code learn} (without the faults set aside) and {@code alone} (the program with its memory alone).
+ * <p>The environment variable {@code CAMBERWELL_LOOP} takes any of {@code best} (also the row that tries everything, which
+ * takes an hour), {@code noise} (a driver who errs), {@code learn} (without the faults set aside) and {@code alone} (the
+ * program with its memory alone).
  */
 public final class ClosedLoop {
 
@@ -54,7 +56,8 @@ public final class ClosedLoop {
     }
 
     public static void main(String[] arguments) {
-        Set<String> words = Set.of(arguments);
+        Set<String> words = new HashSet<>(List.of(arguments));
+        words.addAll(List.of(System.getenv().getOrDefault("CAMBERWELL_LOOP", "").split(" ")));
         Map<String, IntFunction<Advising>> advisers = advisers(words);
         System.out.printf("at most %d changes%s%n", MOST_CHANGES,
                 words.contains("noise") ? ", a driver who errs in one report of ten" : "");
@@ -78,7 +81,7 @@ public final class ClosedLoop {
             advisers.put("camberwell", number -> new Camberwell(false));
         }
         advisers.put(WITH_MEMORY, number -> new Camberwell(true));
-        if (!words.contains("quick") && !words.contains("alone")) {
+        if (words.contains("best")) {
             advisers.put("the best single step", number -> Advising.best());
         }
         return advisers;

@@ -179,7 +179,8 @@ final class DebriefCommand implements Callable<Integer> {
             begun = begun.ofCar(fresh.get().car(), fresh.get().carFile());
             begun = begun.withDriven(new Driven(begun.driven().sheet(), made, List.of(), Optional.empty(), List.of()));
         }
-        return new Earlier(next.last(), next.number(), begun, next::inform, MadeWords::apply);
+        return new Earlier(next.last(), next.number(), begun, next::inform,
+                (run, typed) -> MadeWords.apply(run, typed, next.last().driven().changed()));
     }
 
     private List<Car> kinds() throws IOException {

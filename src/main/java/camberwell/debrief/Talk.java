@@ -143,6 +143,10 @@ public final class Talk {
     /** Takes one line. */
     public Next reply(String line) {
         heard = Optional.empty();
+        if (page.toString().isEmpty()) {
+            // As wide as the screen is now, not as it was when the question was put.
+            page = pages.get();
+        }
         Optional<String> taken = suggested.filter(it -> Reply.yes(line));
         suggested = Optional.empty();
         String typed = taken.orElse(line).strip();

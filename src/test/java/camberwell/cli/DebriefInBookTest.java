@@ -75,6 +75,17 @@ class DebriefInBookTest {
     }
 
     @Test
+    @DisplayName("what was changed is told in one's own words: back, by steps, where it stands now")
+    void inOwnWords() throws IOException {
+        run("rear toe in 2 steps\nworse\nworse\nquit\n", "debrief");
+        Ran ran = run("we put the rear toe back and softened the front bar\nbetter\nquit\n", "debrief");
+        assertTrue(ran.out().replaceAll("\\s+", " ").contains("Heard: rear toe, less toe-in, 0.25 -> 0.15 deg; front anti-roll bar "
+                + "softer, 4 -> 3."), ran.out());
+        Ran set = run("rear wing 6, front camber to -2.5 deg\nquit\n", "debrief");
+        assertTrue(set.out().replaceAll("\\s+", " ").contains("front camber less negative, -3.0 -> -2.5 deg"), set.out());
+    }
+
+    @Test
     @DisplayName("when all is gone it asks whether there is anything new; back and change work as everywhere")
     void allGone() throws IOException {
         Ran ran = run("nothing\nback\nfront bar softer\ngone\ncured\nnothing\n", "debrief");

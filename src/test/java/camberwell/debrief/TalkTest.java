@@ -32,6 +32,7 @@ class TalkTest {
     private static final Paddock PADDOCK = new Paddock();
     private static final Listener LISTENER = listener();
 
+    private int width = 80;
     private Debrief debrief;
     private Talk talk;
 
@@ -48,7 +49,7 @@ class TalkTest {
     void begin() {
         Case run = Paddock.untold(new CaseReader().read(Path.of("demo-cases/pushes-in-snaps-out.yaml")).run());
         debrief = PADDOCK.debrief(run);
-        talk = new Talk(debrief, () -> LISTENER, () -> PADDOCK.notes, Audience.CLUB, () -> new Page(80, false));
+        talk = new Talk(debrief, () -> LISTENER, () -> PADDOCK.notes, Audience.CLUB, () -> new Page(width, false));
         talk.ask();
         talk.take();
     }
@@ -78,6 +79,14 @@ class TalkTest {
     void ownWords(String said) {
         assertTrue(say(said).startsWith("Heard: understeer at entry; snap oversteer at exit.\n"));
         assertEquals(2, told().size());
+    }
+
+    @Test
+    @DisplayName("a screen that was made narrower is written on as it is now, from the next line on")
+    void narrower() {
+        width = 40;
+        String said = say("it pushes on the way in and snaps on the way out");
+        assertTrue(said.lines().allMatch(line -> line.length() <= 40), said);
     }
 
     @Test
