@@ -86,15 +86,22 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
         return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
-    /** In words, as far as things were said: {@code clear understeer at entry in slow corners, every lap}. */
+    /**
+     * In words: {@code strong understeer at entry in slow corners, some laps}. What is clear and comes every lap is the
+     * ordinary complaint and has no word for it, since that is also what a complaint is taken for of which nobody said
+     * how bad it is, or how often.
+     */
     public String text() {
-        StringBuilder text = new StringBuilder(severity.id()).append(' ')
-                .append(complaint(symptom, where, phase, speed));
+        StringBuilder text = new StringBuilder();
+        if (severity != Severity.CLEAR) {
+            text.append(severity.id()).append(' ');
+        }
+        text.append(complaint(symptom, where, phase, speed));
         corner.ifPresent(kind -> text.append(" at a ").append(kind.id()));
         turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways"
                 : " in " + side.id() + " turns only"));
         text.append(switch (occurrence) {
-            case EVERY_LAP -> ", every lap";
+            case EVERY_LAP -> "";
             case SOME_LAPS -> ", some laps";
             case ONCE -> ", once";
         });

@@ -74,7 +74,8 @@ class OppositesTest {
             Set<Change> proposed = new HashSet<>();
             Set<Change> opposed = new HashSet<>();
             rule.statements().forEach(said -> said.aboutChange().ifPresent(change ->
-                    (said instanceof Statement.Propose ? proposed : opposed).add(change)));
+                    (said instanceof Statement.Propose || said instanceof Statement.First
+                            ? proposed : opposed).add(change)));
             if (proposed.stream().anyMatch(change -> opposed.contains(change)
                     || proposed.contains(change.opposite()))) {
                 offenders.add(rule.name());

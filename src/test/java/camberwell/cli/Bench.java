@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 
 /** A working directory in which commands are run in-process, as a person would run them. */
 final class Bench {
@@ -17,7 +18,8 @@ final class Bench {
     Bench(Path directory) {
         this.shelf = new Shelf(directory.resolve(".shelf-of-the-test"));
         this.directory = directory;
-        this.cache = directory.resolve(".cache-of-the-test");
+        // Not below the folder that a test leaves behind: rules may still be being compiled ahead when a command has ended.
+        this.cache = Path.of("target", "caches-of-the-tests", UUID.randomUUID().toString()).toAbsolutePath();
     }
 
     record Run(int code, String out, String err) {

@@ -149,7 +149,7 @@ class OwnRulesTest {
         List<String> lines = run.out().lines().toList();
         int own = lines.indexOf(lines.stream().filter(line -> line.matches("  \\* \\d+\\. Kerbs: softer")).findFirst()
                 .orElseThrow(() -> new AssertionError(run.out())));
-        assertEquals("      on strong kerb instability, every lap", lines.get(own + 1));
+        assertEquals("      on strong kerb instability", lines.get(own + 1));
         assertTrue(lines.contains("  * did not fire: Slides: softer"), run.out());
         assertTrue(lines.containsAll(List.of("Without mine", "With mine", "What mine changes",
                 "  - Front bump softer moved from number 2 to 1", "  - Rear bump softer moved from number 1 to 2")),
