@@ -97,7 +97,12 @@ final class CaseSheet {
     private void said(List<DomContent> parts) {
         List<Report> reports = advice.run().reports().stream().filter(report -> report.measured().isEmpty()).toList();
         parts.add(section(h2("What was said"), reports.isEmpty() ? p("Nobody complained of anything.")
-                : ul(each(reports, report -> li(newcomer() ? NewcomerText.told(report, terms) : Words.sentence(report.text()))))));
+                : ul(each(reports, report -> li(newcomer() ? told(report) : Words.sentence(report.text()))))));
+    }
+
+    /** In whole sentences, with the word to say to a coach; the list at the end of the page explains it. */
+    private String told(Report report) {
+        return NewcomerText.told(report, terms) + " Drivers call it " + report.symptom().spoken() + ".";
     }
 
     private void measured(List<DomContent> parts) {
@@ -109,7 +114,7 @@ final class CaseSheet {
         PressureFigure.of(id + "-pressures", advice.tyres()).ifPresent(drawings::add);
         List<Report> shown = advice.run().reports().stream().filter(report -> report.measured().isPresent()).toList();
         if (!shown.isEmpty()) {
-            parts.add(section(h2("What the log shows"), ul(each(shown, report -> li((newcomer() ? NewcomerText.told(report, terms)
+            parts.add(section(h2("What the log shows"), ul(each(shown, report -> li((newcomer() ? told(report)
                     : Words.sentence(report.text())) + ": " + report.measured().orElseThrow().how())))));
         }
         parts.add(section(h2("What was measured"), drawings.isEmpty() ? p("No tyre was read.")
