@@ -67,7 +67,7 @@ class RoundTripTest {
 
     private static final Path CARS = Path.of("demo-cases/cars");
 
-    @Property(tries = 150)
+    @Property(tries = 300)
     @Label("whatever can be said in a case is read back as it was written")
     void randomCases(@ForAll long seed) throws IOException {
         Path folder = Files.createTempDirectory("round-trip");
@@ -239,15 +239,21 @@ class RoundTripTest {
             Unit unit = range.units().get(0);
             Quantity now = between(range.least(), range.most(), unit);
             boolean ramp = unit == Unit.DEGREE && adjuster.id().startsWith("differential");
-            return new Setting(now, between(range.least(), now.value(), unit),
-                    between(now.value(), range.most(), unit), between(0.01, 3, unit),
+            Quantity min = between(range.least(), now.value(), unit);
+            Quantity max = between(now.value(), range.most(), unit);
+            double travel = max.value() - min.value();
+            // From a thousandth of the way to all of it: more steps nobody counts, and a longer one leads nowhere.
+            return new Setting(now, min, max, between(travel / 1000, travel, unit),
                     ramp || adjuster.adjustment().countedEitherWay() && random.nextBoolean());
         }
 
         private TyreSpec tyre() {
             Optional<Quantity> low = maybe(() -> between(40, 80, Unit.CELSIUS));
-            return new TyreSpec(low, low.map(it -> it.withValue(it.value() + 15)),
-                    maybe(this::pressure), maybe(this::pressure), maybe(() -> between(13, 20, Unit.INCH)),
+            Optional<Quantity> target = maybe(this::pressure);
+            Optional<Quantity> minimum = maybe(this::pressure).filter(cold ->
+                    target.isEmpty() || target.get().compareTo(cold) >= 0);
+            return new TyreSpec(low, low.map(it -> it.withValue(it.value() + 15)), target, minimum,
+                    maybe(() -> between(13, 20, Unit.INCH)),
                     maybe(() -> between(500, 700, Unit.MILLIMETRE)), maybe(() -> between(0.01, 0.1, Unit.DEGREE)));
         }
 
