@@ -252,9 +252,11 @@ class RoundTripTest {
             Optional<Quantity> target = maybe(this::pressure);
             Optional<Quantity> minimum = maybe(this::pressure).filter(cold ->
                     target.isEmpty() || target.get().compareTo(cold) >= 0);
-            return new TyreSpec(low, low.map(it -> it.withValue(it.value() + 15)), target, minimum,
-                    maybe(() -> between(13, 20, Unit.INCH)),
-                    maybe(() -> between(500, 700, Unit.MILLIMETRE)), maybe(() -> between(0.01, 0.1, Unit.DEGREE)));
+            Optional<Quantity> rim = maybe(() -> between(13, 20, Unit.INCH));
+            Optional<Quantity> diameter = maybe(() -> between(500, 700, Unit.MILLIMETRE)).filter(tyre ->
+                    rim.isEmpty() || tyre.compareTo(rim.get()) > 0);
+            return new TyreSpec(low, low.map(it -> it.withValue(it.value() + 15)), target, minimum, rim, diameter,
+                    maybe(() -> between(0.01, 0.1, Unit.DEGREE)));
         }
 
         private Conditions conditions() {
