@@ -21,6 +21,9 @@ final class Planning {
 
     /** Changes after which the start set-up comes once more. */
     private static final int BACK_AFTER = 2;
+    /** The effort of springs and of what is done on a bench: hours, on a day that has few. */
+    private static final int WORKSHOP = 5;
+
     private final Advice advice;
     private final int laps;
     private final int each;
@@ -117,7 +120,10 @@ final class Planning {
                 .allMatch(report -> report.severity() == Severity.SLIGHT);
     }
 
-    /** The advice's order, but no second change for the cause just tried while another cause is worth half as much. */
+    /**
+     * The advice's order, but what takes the car to pieces only when nothing quicker to do is worth half as much, and no
+     * second change for the cause just tried while another cause is.
+     */
     private List<RankedChange> varied() {
         List<RankedChange> waiting = new ArrayList<>(advice.changes());
         List<RankedChange> order = new ArrayList<>();
@@ -125,9 +131,12 @@ final class Planning {
         while (!waiting.isEmpty()) {
             RankedChange best = waiting.get(0);
             Optional<String> last = tried;
-            RankedChange next = last.isEmpty() || !cause(best).equals(last) ? best : waiting.stream()
-                    .filter(change -> !cause(change).equals(last)
-                            && change.score().total() >= best.score().total() / 2).findFirst().orElse(best);
+            List<RankedChange> near = waiting.stream().filter(change -> change == best
+                    || change.score().total() >= best.score().total() / 2).toList();
+            List<RankedChange> quick = near.stream().filter(change -> change.note().effort() < WORKSHOP).toList();
+            List<RankedChange> from = quick.isEmpty() ? near : quick;
+            RankedChange next = undo(best) ? best : from.stream().filter(change -> last.isEmpty() || !cause(change).equals(last)).findFirst()
+                    .orElse(from.get(0));
             waiting.remove(next);
             order.add(next);
             tried = cause(next);
