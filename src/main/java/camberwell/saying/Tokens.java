@@ -19,7 +19,8 @@ final class Tokens {
     private static final Pattern OVERSTEER = Pattern.compile("\\b(?:[oO]/[sS](?! *(?:front|rear))|OS)\\b");
     private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
     private static final Set<String> NUMBERS = Set.of("two", "three", "four", "five", "six", "seven", "eight", "nine",
-            "ten", "eleven", "twelve", "fifteen", "twenty", "thirty");
+            "ten", "eleven", "twelve", "fifteen", "twenty", "thirty", "zwei", "drei", "vier", "funf", "sechs", "zehn", "deux", "trois", "quatre", "cinq",
+            "dix", "dos", "cuatro", "cinco", "diez", "quattro", "cinque", "dieci");
 
     /** Words before a dash that only say where. */
     private static final int LABEL = 2;
