@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * From where to where each reading grows, worked out by hand from the limits that the trade goes by. The limits without a
- * source in {@link TyreReader} are common practice, no source; the 2 psi of the pressures are Northstar Motorsports'.
+ * source in {@link TreadReader} and {@link GaugeReader} are common practice, no source; the 2 psi of the pressures are Northstar Motorsports'.
  */
 @DisplayName("How far off something is before it shows, and before it is clear")
 class WhenReadingsShowTest {
