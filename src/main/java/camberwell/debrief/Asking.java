@@ -61,7 +61,8 @@ final class Asking {
         return question.choices().stream().map(Question.Choice::answer)
                 .filter(answer -> answer instanceof Answer.Said said && said.single())
                 .map(answer -> ((Answer.Said) answer).groups().get(0).get(0))
-                .filter(word -> question.topic().field().words().contains(word)).distinct().toList();
+                .filter(word -> question.topic().own().isPresent() || question.topic().field().words().contains(word))
+                .distinct().toList();
     }
 
     private void choices(Topic topic, List<Word> listed, Page page) {

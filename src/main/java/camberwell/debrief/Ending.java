@@ -7,11 +7,13 @@ import camberwell.explain.Reasoning;
 import camberwell.knowledge.Notes;
 import camberwell.report.ExplainText;
 import camberwell.report.Page;
+import camberwell.report.Voices;
 import camberwell.report.Words;
 import camberwell.run.Report;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
 import camberwell.vocabulary.Symptom;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -23,13 +25,21 @@ public final class Ending {
     private final Supplier<Listener> listener;
     private final Supplier<Notes> notes;
     private final Supplier<Explainer> explainers;
+    private final Supplier<Voices> voices;
 
-    /** @param explainers what tells how a change came about */
-    public Ending(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Supplier<Explainer> explainers) {
+    /**
+     * An ending.
+     *
+     * @param explainers what tells how a change came about
+     * @param voices what the authors of rule packs say
+     */
+    public Ending(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Supplier<Explainer> explainers,
+            Supplier<Voices> voices) {
         this.debrief = debrief;
         this.listener = listener;
         this.notes = notes;
         this.explainers = explainers;
+        this.voices = voices;
     }
 
     /** The one thing to do, its size, what to feel, and when to put it back. */
@@ -37,7 +47,9 @@ public final class Ending {
         Advice advice = debrief.advice();
         page.heading("In short");
         if (advice.drivingFirst()) {
-            page.labelled(0, "First", advice.driving().get(0).note().statement());
+            List<String> packs = voices.get().packs(advice.driving().get(0).rules());
+            page.labelled(0, "First", advice.driving().get(0).note().statement() + (packs.isEmpty() ? ""
+                    : " (" + String.join("; ", packs) + ")"));
         }
         if (advice.changes().isEmpty()) {
             page.labelled(0, "Change", advice.complaints().isEmpty() ? "nothing; nothing asks for it"
@@ -46,6 +58,10 @@ public final class Ending {
         }
         RankedChange first = advice.changes().get(0);
         page.labelled(0, advice.drivingFirst() ? "Then" : "Change", Words.move(first));
+        List<String> packs = voices.get().packs(first.rules());
+        if (!packs.isEmpty()) {
+            page.labelled(0, "From", String.join("; ", packs));
+        }
         page.labelled(0, "Feel", first.way().watch());
         page.labelled(0, "Put back", first.way().putBack());
         if (debrief.run().car().simulator()) {
@@ -85,6 +101,7 @@ public final class Ending {
         }
         RankedChange change = advice.changes().get(rank - 1);
         page.paragraph(0, Words.sentence(Words.change(change.change())) + ": " + change.way().rationale());
+        voices.get().of(change.rules()).forEach(words -> page.point(0, words));
         advice.findings().stream().limit(2).forEach(finding -> page.point(0, notes.get().get(finding.id()).statement()));
     }
 

@@ -85,11 +85,32 @@ final class Understanding {
                 return Understood.of(changed.get());
             }
         }
+        if (topic.own().isPresent()) {
+            Optional<Answer> own = own(topic.own().get(), listed, typed);
+            if (own.isPresent()) {
+                return Understood.of(own.get());
+            }
+        }
         List<Word> numbered = Reply.numbered(typed, field == Field.TRACK ? List.of() : listed);
         if (!numbered.isEmpty()) {
             return Understood.of(checked(topic, Reply.grouped(numbered, field)));
         }
         return sentence(question, typed);
+    }
+
+    /** One of the choices of a rule pack's question; empty where the line tells what the car did instead. */
+    private Optional<Answer> own(PackQuestion question, List<Word> listed, String typed) throws Reply.NoAnswer {
+        List<Word> numbered = Reply.numbered(typed, listed);
+        if (numbered.size() > 1) {
+            throw new Reply.NoAnswer("One of them: type its number or its word.");
+        }
+        String plain = Reply.yes(typed) ? "yes" : Reply.no(typed) ? "no" : typed;
+        Optional<Word> chosen = numbered.stream().findFirst().or(() -> question.in(plain));
+        if (chosen.isEmpty() && !listener.get().hear(typed).anything()) {
+            String id = Reply.begun(typed, List.copyOf(question.answers().keySet()));
+            chosen = listed.stream().filter(word -> word.is(id)).findFirst();
+        }
+        return chosen.map(Answer.Said::of);
     }
 
     /** What was changed; empty where the line tells what the car did instead. */
@@ -200,6 +221,9 @@ final class Understanding {
         }
         if (topic.field() == Field.CAME && Came.said(typed).isPresent()) {
             return Optional.of(Answer.Said.of(Came.said(typed).get()));
+        }
+        if (topic.own().isPresent()) {
+            return Optional.empty();
         }
         if (Reply.no(typed)) {
             return Optional.of(no(topic));
