@@ -27,6 +27,8 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
     private final Layout layout;
     private final Binding[] slots;
     private final int[] slotOf;
+    private final boolean[] clock;
+    private final char decimal;
     private final List<Problem> problems = new ArrayList<>();
     private final List<Problem> inRow = new ArrayList<>();
     private final double[] row;
@@ -44,10 +46,14 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
         this.layout = layout;
         this.slots = bindings.toArray(Binding[]::new);
         this.row = new double[slots.length];
+        this.clock = new boolean[slots.length];
+        this.decimal = layout.decimal();
         this.slotOf = new int[layout.headings().size()];
         Arrays.fill(slotOf, -1);
         for (int i = 0; i < slots.length; i++) {
             slotOf[slots[i].index()] = i;
+            Kind kind = slots[i].channel().kind();
+            clock[i] = kind == Kind.TIME || kind == Kind.LAP_TIME;
         }
     }
 
@@ -161,10 +167,8 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
         emptyRow = length == 0;
         int slot = index < slotOf.length ? slotOf[index] : -1;
         if (slot >= 0) {
-            Kind kind = slots[slot].channel().kind();
-            double value = kind == Kind.TIME || kind == Kind.LAP_TIME
-                    ? NumberText.time(text, offset, length, layout.decimal())
-                    : NumberText.parse(text, offset, length, layout.decimal());
+            double value = clock[slot] ? NumberText.time(text, offset, length, decimal)
+                    : NumberText.parse(text, offset, length, decimal);
             row[slot] = value == NumberText.NONE ? odd(slot, new String(text, offset, length)) : value;
         }
         column += length + (quoted ? 3 : 1);
