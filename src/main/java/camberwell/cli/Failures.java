@@ -1,9 +1,11 @@
 package camberwell.cli;
 
 import camberwell.engine.RuleProblemException;
+import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.problem.Text;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.InvalidPathException;
 import picocli.CommandLine;
 import picocli.CommandLine.ExecutionException;
@@ -52,6 +54,11 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
         }
         if (exception instanceof Written.Lost lost) {
             return lost(lost, console);
+        }
+        if (exception instanceof FileSystemException file && file.getFile() != null) {
+            // Whoever opens a file says what is wrong with it; this one went between two looks at it.
+            console.err().println(console.shown(Problem.unreadable(file.getFile(), file).text()));
+            return ExitCode.WRONG_INPUT;
         }
         if (exception instanceof InvalidPathException path) {
             console.err().println(Text.quoted(path.getInput()) + " cannot be the name of a file in this language setting");

@@ -8,6 +8,7 @@ import camberwell.report.Page;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.ClosedWatchServiceException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardWatchEventKinds;
@@ -75,6 +76,8 @@ final class RulesWatchCommand implements Callable<Integer> {
                 register(watched, service);
                 round();
             }
+        } catch (FileSystemException e) {
+            throw new ProblemsException(Problem.unreadable(folder, e));
         } catch (InterruptedException | ClosedWatchServiceException e) {
             Thread.currentThread().interrupt();
         }

@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import camberwell.advice.Advice;
 import camberwell.history.Book;
+import camberwell.history.Gain;
 import camberwell.history.History;
 import camberwell.history.Plan;
 import camberwell.report.Page;
@@ -20,7 +21,8 @@ import picocli.CommandLine.Option;
             + "to stop.",
             "From the last run of the book, its advice, what came of earlier changes, and the laps at hand."},
         footer = {"", "Examples:", "  camberwell runs plan --laps 40",
-            "  camberwell runs plan --laps 60 --least-gain \"0.15 s\""})
+            "  camberwell runs plan --laps 60 --least-gain \"0.15 s\"",
+            "  camberwell runs plan --laps 24 --expected-gain \"0.2 s\""})
 final class RunsPlanCommand implements Callable<Integer> {
 
     private final Console console;
@@ -39,6 +41,11 @@ final class RunsPlanCommand implements Callable<Integer> {
     @Mixin
     private LeastGainOption leastGain;
 
+    @Option(names = "--expected-gain", paramLabel = "SECONDS",
+            description = "What a change that helps brings a lap, as you expect it: \"0.2 s\". By default the mean of those "
+                    + "in the book that helped. Its chance times this is held against what the laps left can show.")
+    private String expectedGain;
+
     @Mixin
     private RulesOption rules;
 
@@ -54,13 +61,15 @@ final class RunsPlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Optional<Double> worth = leastGain.seconds();
+        Optional<Gain> expected = Optional.ofNullable(expectedGain).map(typed ->
+                Gain.said(LapTime.seconds("--expected-gain", typed)));
         Book runs = book.open(console);
         Case last = BookOption.lastOf(runs, Optional.ofNullable(car));
         engine = rules.on(engine, console);
         History history = History.of(runs, last.car().name());
         Advice advice = engine.advisor().advise(history.inform(last));
         int next = runs.pages().stream().mapToInt(Book.Page::number).max().orElse(0) + 1;
-        Plan plan = Plan.of(advice, history, next, laps, worth);
+        Plan plan = Plan.of(advice, history, next, laps, worth, expected);
         PlanText text = new PlanText(engine.notes());
         Page page = new Page(console.width(), console.styled());
         text.write(plan, advice, page);

@@ -105,7 +105,7 @@ final class SheetCommand implements Callable<Integer> {
         Advice advice = engine.advisor().advise(history.inform(last));
         int next = runs.pages().stream().mapToInt(Book.Page::number).max().orElse(0) + 1;
         return new SheetPage(engine.notes(), engine.terms(), audience).page(advice, history,
-                Plan.of(advice, history, next, laps, Optional.empty()));
+                Plan.of(advice, history, next, laps, Optional.empty(), Optional.empty()));
     }
 
     private int write(Path file, NewFiles page, String text) {

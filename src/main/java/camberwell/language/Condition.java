@@ -1,5 +1,6 @@
 package camberwell.language;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -8,16 +9,33 @@ import java.util.stream.Collectors;
  *
  * @param head the sentence
  * @param narrowings the lines with a dash under it
+ * @param question what it asks, dashes and all
  */
-public record Condition(Line head, List<Line> narrowings) {
+public record Condition(Line head, List<Line> narrowings, Question question) {
 
-    /** What it asks, dashes and all. */
-    public Question question() {
+    /** Copies the list. */
+    public Condition {
+        narrowings = List.copyOf(narrowings);
+    }
+
+    /**
+     * The sentence with what narrows it.
+     *
+     * @throws ClassCastException if one of them is a conclusion
+     */
+    public static Condition of(Line head, List<Line> narrowings) {
         Question question = head.question();
         for (Line narrowing : narrowings) {
             question = question.narrowedBy(narrowing.question().asks());
         }
-        return question;
+        return new Condition(head, narrowings, question);
+    }
+
+    /** The same with one more dash under it. */
+    Condition narrowedBy(Line narrowing) {
+        List<Line> more = new ArrayList<>(narrowings);
+        more.add(narrowing);
+        return new Condition(head, more, question.narrowedBy(narrowing.question().asks()));
     }
 
     /** Whether it asks that something is not so. */

@@ -8,11 +8,21 @@ import java.util.stream.Collectors;
  *
  * @param sentence the dictionary's sentence
  * @param words what fills its gaps
+ * @param meaning what it asks or says
  * @param text as it was written
  * @param line in the file, from 1
  * @param column of the first letter, from 1
  */
-public record Line(Sentence sentence, Map<String, String> words, String text, int line, int column) {
+public record Line(Sentence sentence, Map<String, String> words, Meaning meaning, String text, int line, int column) {
+
+    /**
+     * The line with what it means.
+     *
+     * @throws IllegalArgumentException if the sentence makes no sense with these words, with the reason
+     */
+    public static Line of(Sentence sentence, Map<String, String> words, String text, int line, int column) {
+        return new Line(sentence, words, sentence.mapping().filled(words), text, line, column);
+    }
 
     /** The word in a gap. */
     public String word(String gap) {
@@ -25,7 +35,7 @@ public record Line(Sentence sentence, Map<String, String> words, String text, in
      * @throws ClassCastException if it is a conclusion
      */
     public Question question() {
-        return (Question) sentence.mapping().filled(words);
+        return (Question) meaning;
     }
 
     /**
@@ -54,6 +64,6 @@ public record Line(Sentence sentence, Map<String, String> words, String text, in
      * @throws ClassCastException if it is a condition
      */
     public Statement statement() {
-        return (Statement) sentence.mapping().filled(words);
+        return (Statement) meaning;
     }
 }

@@ -50,6 +50,22 @@ public record Question(Kind kind, boolean negative, List<Ask> asks) implements M
         return true;
     }
 
+    /** Whether {@code other} asks the same; as {@link #equals}, which goes through all that the kind can be asked. */
+    public boolean sameAs(Question other) {
+        if (kind != other.kind || negative != other.negative || asks.size() != other.asks.size()) {
+            return false;
+        }
+        for (int i = 0; i < asks.size(); i++) {
+            Ask mine = asks.get(i);
+            Ask others = other.asks.get(i);
+            if (!mine.attribute().name().equals(others.attribute().name()) || !mine.passing().words().equals(others.passing().words())
+                    || !mine.passing().equals(others.passing())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The same with more asked of the fact. */
     Question narrowedBy(List<Ask> more) {
         List<Ask> all = new ArrayList<>(asks);

@@ -21,7 +21,11 @@ final class Rewording {
 
     /** Units stand apart from their numbers, and one step is a step: nobody needs to be told. */
     static String tidied(String line) {
-        return ONE_STEP.matcher(UNIT.matcher(line).replaceAll(" $1")).replaceAll(" by 1 steps ");
+        boolean figures = false;
+        for (int i = 0; i < line.length() && !figures; i++) {
+            figures = line.charAt(i) >= '0' && line.charAt(i) <= '9';
+        }
+        return figures ? ONE_STEP.matcher(UNIT.matcher(line).replaceAll(" $1")).replaceAll(" by 1 steps ") : line;
     }
 
     /** The line with words joined that stand in some list joined, and the driven wheels as they are written. */

@@ -284,7 +284,7 @@ public final class RuleFileReader {
         if (tooMany(number, column)) {
             return;
         }
-        if (!sentences.isSentence(true, text) && sentences.isSentence(false, text) && !thenFollows(number)) {
+        if (!thenFollows(number) && !sentences.isSentence(true, text) && sentences.isSentence(false, text)) {
             problem(number, column, rule + " has no then; write then above this line");
             section = Section.THEN;
             conclusion(text, number, column);
@@ -298,7 +298,7 @@ public final class RuleFileReader {
         Line line = read.get(0);
         if (!line.sentence().narrowing()) {
             draft.lost = false;
-            draft.conditions.add(new Condition(line, new ArrayList<>(read.subList(1, read.size()))));
+            draft.conditions.add(Condition.of(line, read.subList(1, read.size())));
             return;
         }
         Condition above = draft.conditions.isEmpty() ? null : draft.conditions.get(draft.conditions.size() - 1);
@@ -309,7 +309,7 @@ public final class RuleFileReader {
             problem(number, column, "a dash narrows \"the driver reports ...\", which is not what stands above it");
             return;
         }
-        above.narrowings().add(line);
+        draft.conditions.set(draft.conditions.size() - 1, above.narrowedBy(line));
     }
 
     /** More sentences than anybody reads in one rule; the compiler would run out of its stack over thousands. */
@@ -322,7 +322,12 @@ public final class RuleFileReader {
     }
 
     private boolean thenFollows(int number) {
-        return lines.subList(number, afterRule).stream().map(String::strip).anyMatch("then"::equalsIgnoreCase);
+        for (int at = number; at < afterRule; at++) {
+            if (lines.get(at).strip().equalsIgnoreCase("then")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void conclusion(String text, int number, int column) {

@@ -41,6 +41,14 @@ final class SentenceReader {
     private final Names names;
     private final Problems problems;
 
+    /** A sentence with its words, of which nobody knows yet whether they make sense. */
+    private record Written(Sentence sentence, Map<String, String> words, String text, int line, int column) {
+
+        String word(String gap) {
+            return words.get(gap);
+        }
+    }
+
     /** Where problems go. */
     interface Problems {
         void tell(int line, int column, String message, Optional<String> suggestion);
@@ -59,7 +67,7 @@ final class SentenceReader {
     }
 
     private static String spaced(String text) {
-        return Rewording.tidied(SPACES.matcher(text).replaceAll(" "));
+        return Rewording.tidied(text.contains("  ") || text.indexOf('\t') >= 0 ? SPACES.matcher(text).replaceAll(" ") : text);
     }
 
     /**
@@ -69,13 +77,14 @@ final class SentenceReader {
      */
     List<Line> condition(String text, int number, int column) {
         String spaced = spaced(text);
-        if (dictionary.match(true, spaced).isPresent()) {
-            return read(true, text, number, column).map(List::of).orElse(List.of());
+        Optional<Map.Entry<Sentence, Map<String, String>>> match = dictionary.match(true, spaced);
+        if (match.isPresent()) {
+            return line(match.get(), text, number, column).map(List::of).orElse(List.of());
         }
         Optional<Dictionary.Spread> spread = dictionary.spread(spaced);
         if (spread.isPresent()) {
             List<Line> lines = new ArrayList<>();
-            read(true, spread.get().headText(), number, column).ifPresent(lines::add);
+            line(spread.get().head(), spread.get().headText(), number, column).ifPresent(lines::add);
             for (String narrowing : spread.get().texts()) {
                 read(true, narrowing, number, column + Math.max(0, text.indexOf(narrowing.substring(2)))).ifPresent(lines::add);
             }
@@ -105,7 +114,12 @@ final class SentenceReader {
             unknown(condition, text, number, column);
             return Optional.empty();
         }
-        Line line = new Line(match.get().getKey(), match.get().getValue(), text, number, column);
+        return line(match.get(), text, number, column);
+    }
+
+    /** The line that a sentence with its words is; empty where a problem was told. */
+    private Optional<Line> line(Map.Entry<Sentence, Map<String, String>> match, String text, int number, int column) {
+        Written line = new Written(match.getKey(), match.getValue(), text, number, column);
         for (Map.Entry<String, String> word : line.words().entrySet()) {
             if (List.of("finding", "driving", "caution").contains(word.getKey())
                     && !names.forGap(word.getKey()).contains(word.getValue())) {
@@ -119,11 +133,11 @@ final class SentenceReader {
                     + "asked for");
         }
         checkNumbers(line);
-        return moves(line, text, number, column) && inUnit(line) && plausible(line) ? Optional.of(line) : Optional.empty();
+        return moves(line, text, number, column) && inUnit(line) ? sensible(line) : Optional.empty();
     }
 
     /** Whether the adjuster that a sentence asks about stands in that unit. */
-    private boolean inUnit(Line line) {
+    private boolean inUnit(Written line) {
         String unit = line.words().get("unit");
         if (unit == null || !line.words().containsKey("adjuster")) {
             return true;
@@ -141,7 +155,7 @@ final class SentenceReader {
     }
 
     /** Whether a pack asks that question, and offers that answer. */
-    private boolean known(Line line, String question) {
+    private boolean known(Written line, String question) {
         Map<String, Set<String>> questions = names.questions();
         String answer = line.word("answer");
         if (!questions.containsKey(question)) {
@@ -158,29 +172,31 @@ final class SentenceReader {
         return true;
     }
 
-    /** Whether what a sentence asks makes sense: the number is one that a tyre, a day or a car can have. */
-    private boolean plausible(Line line) {
-        Meaning meaning;
+    /** The line with what it means, where that makes sense: the number is one that a tyre, a day or a car can have. */
+    private Optional<Line> sensible(Written written) {
+        Line line;
         try {
-            meaning = line.sentence().mapping().filled(line.words());
+            line = Line.of(written.sentence(), written.words(), written.text(), written.line(), written.column());
         } catch (IllegalArgumentException e) {
-            tell(line.line(), line.column(), e.getMessage());
-            return false;
+            tell(written.line(), written.column(), e.getMessage());
+            return Optional.empty();
         }
         String other = line.words().getOrDefault("against", line.words().get("another"));
         if (other != null && (other.equals(line.words().get("place")) || other.equals(line.words().get("symptom")))) {
             tell(line.line(), line.column() + Math.max(0, line.text().lastIndexOf(other)), "\"" + other
                     + "\" is held against itself");
-            return false;
+            return Optional.empty();
         }
         String named = line.words().get("question");
-        if (named != null && !known(line, named)) {
-            return false;
+        if (named != null && !known(written, named)) {
+            return Optional.empty();
         }
         String figure = line.words().get("figure");
-        if (figure == null || !(meaning instanceof Question question)) {
-            return true;
-        }
+        return figure == null || !(line.meaning() instanceof Question question) || possible(line, question, figure)
+                ? Optional.of(line) : Optional.empty();
+    }
+
+    private boolean possible(Line line, Question question, String figure) {
         Attribute asked = question.asks().get(question.asks().size() - 1).attribute();
         Optional<Range> range = asked.measure().flatMap(measure -> measure.range(asked.unit().orElseThrow()));
         Quantity said = new Quantity(Double.parseDouble(figure), asked.unit().orElse(Unit.POSITION));
@@ -192,7 +208,7 @@ final class SentenceReader {
         return true;
     }
 
-    private boolean moves(Line line, String text, int number, int column) {
+    private boolean moves(Written line, String text, int number, int column) {
         if (!line.words().containsKey("direction")) {
             return true;
         }
@@ -207,7 +223,7 @@ final class SentenceReader {
         return true;
     }
 
-    private void checkNumbers(Line line) {
+    private void checkNumbers(Written line) {
         String certainty = line.words().getOrDefault("certainty", "0.1");
         if (certainty.length() > "0.00".length() || Double.parseDouble(certainty) == 0) {
             tell(line.line(), line.column() + line.text().lastIndexOf(certainty), NO_CERTAINTY + certainty);

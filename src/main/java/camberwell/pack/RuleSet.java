@@ -66,12 +66,13 @@ public final class RuleSet {
         Names all = questions.isEmpty() ? names : names.with(questions);
         RuleSet set = new RuleSet(folder.dictionary().with(symptoms), folder.retired(inList));
         set.builtInProblems.addAll(inList);
-        for (RuleFolder.Found found : folder.files()) {
-            Optional<RuleFile> file = found.stage().map(stage ->
-                    set.file(names, found.name(), stage, found.text(), set.builtInProblems));
-            file.ifPresent(set.files::add);
-            set.sources.add(new Source(found.name(), found.text(), file.isPresent()));
-            file.ifPresent(read -> read.rules().forEach(rule -> set.add(rule, set.builtInProblems)));
+        // No file needs another to be read: all cores read, and what they read is put together in order.
+        List<Built> built = folder.files().parallelStream().map(found -> set.built(names, found)).toList();
+        for (Built one : built) {
+            set.builtInProblems.addAll(one.problems());
+            one.file().ifPresent(set.files::add);
+            set.sources.add(new Source(one.found().name(), one.found().text(), one.file().isPresent()));
+            one.file().ifPresent(read -> read.rules().forEach(rule -> set.add(rule, set.builtInProblems)));
         }
         List<Manifest> manifests = new ArrayList<>();
         for (RulePack pack : packs) {
@@ -137,6 +138,15 @@ public final class RuleSet {
             drools = true;
             sources.add(new Source(pack.name() + "/" + path, text, false));
         });
+    }
+
+    /** A built-in file with what was read in it, and the problems met. */
+    private record Built(RuleFolder.Found found, Optional<RuleFile> file, List<Problem> problems) {
+    }
+
+    private Built built(Names names, RuleFolder.Found found) {
+        List<Problem> met = new ArrayList<>();
+        return new Built(found, found.stage().map(stage -> file(names, found.name(), stage, found.text(), met)), met);
     }
 
     private RuleFile file(Names names, String name, Stage stage, String text, List<Problem> problems) {

@@ -48,6 +48,14 @@ public record Problem(String file, int line, int column, String message, Optiona
         return of(file, "cannot be written: " + reason, Optional.empty());
     }
 
+    /** A file that cannot be read, with the operating system's reason. */
+    public static Problem unreadable(String file, IOException e) {
+        String reason = e instanceof NoSuchFileException ? "it is gone"
+                : e instanceof AccessDeniedException ? "this user may not read it"
+                : e instanceof FileSystemException of && of.getReason() != null ? of.getReason() : e.getMessage();
+        return of(file, "cannot be read: " + reason, Optional.empty());
+    }
+
     /** {@code FILE:LINE:COLUMN: what is wrong; did you mean "x"?} */
     public String text() {
         return Text.line(file + (line > 0 ? ":" + line + ":" + column : "") + ": " + (warning ? "warning: " : "")

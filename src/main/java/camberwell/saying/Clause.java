@@ -27,6 +27,13 @@ record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
             Optional<Meaning.Sign> joins = JOINS.stream().filter(atom::is).findFirst();
             boolean comma = sentence.get(atom.from()).comma();
             if (!comma && joins.isEmpty()) {
+                if (fineThere(atoms) && (atom.head() || atom.as(Meaning.Circumstance.class).isPresent())) {
+                    // "Entry fine mid push": a coach leaves the comma out.
+                    clauses.add(new Clause(join, from, atom.from(), List.copyOf(atoms)));
+                    atoms.clear();
+                    join = Meaning.Sign.BUT;
+                    from = atom.from();
+                }
                 atoms.add(atom);
                 continue;
             }
@@ -43,6 +50,12 @@ record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
             clauses.add(new Clause(join, from, sentence.size(), List.copyOf(atoms)));
         }
         return clauses;
+    }
+
+    /** Whether all that is said so far is that all is well somewhere: "entry fine". */
+    private static boolean fineThere(List<Atom> atoms) {
+        return atoms.size() == 2 && atoms.get(0).as(Meaning.Circumstance.class).isPresent() && !atoms.get(0).head()
+                && atoms.get(1).meanings().equals(List.of(Meaning.Sign.FINE));
     }
 
     /** The phrases, and between them an atom without a meaning for each comma and each word that is not known. */
@@ -85,5 +98,18 @@ record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
 
     boolean has(Meaning.Sign sign) {
         return atoms.stream().anyMatch(atom -> atom.is(sign));
+    }
+
+    /** Whether it tells what is not; what something is only compared with may be past: "less stable than it was last week". */
+    boolean unreal() {
+        for (Atom atom : atoms) {
+            if (atom.is(Meaning.Sign.THAN)) {
+                return false;
+            }
+            if (atom.is(Meaning.Sign.UNREAL)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -53,10 +53,10 @@ final class Cover {
     private List<Atom> from(int from) {
         List<Atom> atoms = new ArrayList<>();
         Sayings.Node start = sayings.phrases();
-        walk(start, from, from, 0, 0, List.of(), atoms);
+        walk(start, true, from, from, 0, 0, List.of(), atoms);
         Sayings.Node first = start.next.get("^");
         if (first != null && (from == 0 || boundary(from - 1))) {
-            walk(first, from, from, 0, 0, List.of(), atoms);
+            walk(first, true, from, from, 0, 0, List.of(), atoms);
         }
         return atoms;
     }
@@ -66,7 +66,14 @@ final class Cover {
         return sentence.get(at).comma() || stem.equals("and") || stem.equals("but") || stem.equals("then");
     }
 
-    private void walk(Sayings.Node node, int from, int at, int words, int skipped, List<Atom> within, List<Atom> into) {
+    /** @param arrived whether the node was just come to; what goes on from the same place is walked then, and not again */
+    private void walk(Sayings.Node node, boolean arrived, int from, int at, int words, int skipped, List<Atom> within,
+            List<Atom> into) {
+        if (arrived) {
+            for (Sayings.Node other : node.also) {
+                walk(other, true, from, at, words, skipped, within, into);
+            }
+        }
         boolean last = at == sentence.size();
         if (words > 0 && (last || boundary(at))) {
             Sayings.Node end = node.next.get("$");
@@ -79,20 +86,21 @@ final class Cover {
         }
         Sayings.Node next = node.next.get(sentence.get(at).stem());
         if (next != null) {
-            if (!next.meanings.isEmpty() && (within.isEmpty() || !onlyNarrows(next.meanings))) {
-                into.add(new Atom(from, at + 1, words + 1, next.meanings, within));
+            List<Meaning> ends = next.ends();
+            if (!ends.isEmpty() && (within.isEmpty() || !onlyNarrows(ends))) {
+                into.add(new Atom(from, at + 1, words + 1, ends, within));
             }
-            walk(next, from, at + 1, words + 1, skipped, within, into);
+            walk(next, true, from, at + 1, words + 1, skipped, within, into);
         }
         if (words > 0 && skipped < MOST_SKIPPED) {
             if (sayings.skipped(sentence.get(at).stem())) {
-                walk(node, from, at + 1, words, skipped + 1, within, into);
+                walk(node, false, from, at + 1, words, skipped + 1, within, into);
             }
             Atom adverb = adverbs.get(at);
             if (adverb != null && within.size() < 2) {
                 List<Atom> more = new ArrayList<>(within);
                 more.add(adverb);
-                walk(node, from, adverb.to(), words, skipped, List.copyOf(more), into);
+                walk(node, false, from, adverb.to(), words, skipped, List.copyOf(more), into);
             }
         }
     }

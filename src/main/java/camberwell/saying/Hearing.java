@@ -30,6 +30,9 @@ final class Hearing {
     /** What a set-up part may stand after, and something else follow: "since we softened the front bar it pushes". */
     private static final Set<String> AFTER = Set.of("after", "since", "with", "once", "without", "now", "becaus");
 
+    /** "It feels like oversteer, but it is actually understeer." */
+    private static final Set<String> REALLY = Set.of("actually", "fact", "reality", "truth");
+
     private final Sayings sayings;
     private final List<Telling> told = new ArrayList<>();
     private final Set<Surface> surfaces = new LinkedHashSet<>();
@@ -135,24 +138,33 @@ final class Hearing {
         carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
         unclearBefore = false;
-        spoiled = clause.has(Meaning.Sign.UNREAL) || clause.has(Meaning.Sign.OTHERS) || carried;
+        spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;
         if (spoiled) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             return;
         }
-        Reading reading = Reading.of(sayings, clause, tokens, lastThing, leadPhase(), lastPhase(clause));
+        Reading reading = Reading.of(sayings, clause, tokens, new Reading.Before(lastThing, leadPhase(), lastPhase(clause),
+                told.size() > sentenceStart ? Optional.of(told.get(told.size() - 1).told().symptom()) : Optional.empty()));
         if (reading.weak() || reading.says(Meaning.Sign.BETTER) && reading.heads().isEmpty() || reading.breaksOff()) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
         } else {
             name(reading, clause, tokens);
         }
         if (reading.heads().isEmpty() && (reading.says(Meaning.Sign.BETTER) || reading.breaksOff())) {
+            lastThing = reading.thing() == null ? lastThing : reading.thing();
             return;
         }
         unclearBefore = !reading.unclear().isEmpty() && reading.heads().isEmpty();
+        if (clause.join() == Meaning.Sign.EXCEPT && reading.fine() && reading.heads().isEmpty()) {
+            // "Everything but the rear is fine": what it is there nobody said.
+            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            return;
+        }
         surfaces.addAll(reading.surfaces());
         fine |= reading.fine();
-        if (clause.has(Meaning.Sign.NOW) && !reading.heads().isEmpty() && clause.join() != Meaning.Sign.AND) {
+        boolean instead = clause.join() == Meaning.Sign.BUT && tokens.subList(clause.from(), clause.to()).stream()
+                .anyMatch(token -> REALLY.contains(token.stem()));
+        if ((clause.has(Meaning.Sign.NOW) || instead) && !reading.heads().isEmpty() && clause.join() != Meaning.Sign.AND) {
             // "It was tight, now it is loose": what was before is over.
             withdraw();
         }
@@ -165,6 +177,12 @@ final class Hearing {
             // "There was some push, but I dialled it out": it is over.
             withdraw();
         } else if (clause.join() == Meaning.Sign.EXCEPT && !reading.words().isEmpty()) {
+            if (fine && more && told.size() == sentenceStart) {
+                // "Planted, except under braking, where the tail wags": that is where it is.
+                lead.addAll(reading.words());
+                leadUsed = false;
+                return;
+            }
             if (told.isEmpty()) {
                 notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
@@ -323,6 +341,9 @@ final class Hearing {
         if (words.isEmpty()) {
             if (reading.thing() != null && here) {
                 placed(reading.thing(), clause, tokens);
+            } else if (reading.thing() != null && !more) {
+                // "The rear is fine, it is the front": what it does nobody said.
+                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
             return;
         }

@@ -5,6 +5,7 @@ import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
@@ -26,6 +27,10 @@ final class Reading {
             "floor", "splitter");
     private static final Set<String> ARTICLES = Set.of("the", "a", "an", "my", "our", "his", "your");
 
+    /** What makes a complaint go away, said before it. */
+    private static final Set<String> CURES = Set.of("cur", "cure", "fix", "sort", "dial", "tune", "resolv", "eliminat", "solv");
+    private static final Set<String> SPEEDS = Set.of("slow", "fast", "quick");
+    private static final Set<String> UNTIL = Set.of("until", "till");
     private static final Set<String> REASONS = Set.of("becaus", "because", "or", "without", "else", "otherwis");
 
     /**
@@ -38,6 +43,17 @@ final class Reading {
     record Head(List<Meaning.Complaint> complaints, List<Phase> phases, List<Word> words, List<Word> notIn) {
     }
 
+    /**
+     * What was said before the clause, in its sentence.
+     *
+     * @param thing the end of the car that it was about; null for none
+     * @param leadPhase the phase that stands before the first complaint
+     * @param lastPhase that of the last complaint, where this clause goes on about the same thing
+     * @param symptom the last complaint
+     */
+    record Before(Meaning.Thing thing, Optional<Phase> leadPhase, Optional<Phase> lastPhase, Optional<Symptom> symptom) {
+    }
+
     private final Sayings sayings;
     private final List<Token> tokens;
     private final List<Atom> atoms;
@@ -47,6 +63,7 @@ final class Reading {
     private final Meaning.Thing lastThing;
     private final Optional<Phase> leadPhase;
     private final Optional<Phase> lastPhase;
+    private final Optional<Symptom> lastSymptom;
     private final List<Head> heads = new ArrayList<>();
     private final List<Word> words = new ArrayList<>();
     private final List<Word> notIn = new ArrayList<>();
@@ -62,16 +79,16 @@ final class Reading {
     private boolean stretch;
     private final List<Meaning.Complaint> deniedOf = new ArrayList<>();
 
-    private Reading(Sayings sayings, Clause clause, List<Token> tokens, Meaning.Thing lastThing,
-            Optional<Phase> leadPhase, Optional<Phase> lastPhase) {
+    private Reading(Sayings sayings, Clause clause, List<Token> tokens, Before before) {
         this.sayings = sayings;
         this.tokens = tokens;
         this.atoms = compared(clause.atoms());
         this.from = clause.from();
         this.to = clause.to();
-        this.lastThing = lastThing;
-        this.leadPhase = leadPhase;
-        this.lastPhase = lastPhase;
+        this.lastThing = before.thing();
+        this.leadPhase = before.leadPhase();
+        this.lastPhase = before.lastPhase();
+        this.lastSymptom = before.symptom();
     }
 
     /** Without what says nothing, and without what something is only compared with: "hotter than the edges, on the rears". */
@@ -91,9 +108,8 @@ final class Reading {
         return List.copyOf(rest);
     }
 
-    static Reading of(Sayings sayings, Clause clause, List<Token> tokens, Meaning.Thing lastThing,
-            Optional<Phase> leadPhase, Optional<Phase> lastPhase) {
-        Reading reading = new Reading(sayings, clause, tokens, lastThing, leadPhase, lastPhase);
+    static Reading of(Sayings sayings, Clause clause, List<Token> tokens, Before before) {
+        Reading reading = new Reading(sayings, clause, tokens, before);
         reading.negate();
         reading.read();
         return reading;
@@ -177,7 +193,7 @@ final class Reading {
 
     /** Whether what it says holds only up to something. */
     boolean until() {
-        return tokens.subList(from, to).stream().anyMatch(token -> token.stem().equals("until") || token.stem().equals("till"));
+        return tokens.subList(from, to).stream().anyMatch(token -> UNTIL.contains(token.stem()));
     }
 
     /** Whether it says that what was there before is over: "now it is neutral", "but I cured it". */
@@ -222,9 +238,12 @@ final class Reading {
     /** Finds what "not" is said of: the next thing of any weight, and of "not the front" also what the front does. */
     private void negate() {
         boolean not = false;
+        boolean before = false;
         for (Atom atom : atoms) {
             if (atom.is(Meaning.Sign.NOT) && !atom.head()) {
-                not = true;
+                // "I cannot brake without locking the fronts": they lock.
+                not = !before || !tokens.get(atom.from()).stem().equals("without");
+                before = true;
             } else if (not && !degree(atom)) {
                 negated.add(atom);
                 not = atom.as(Meaning.Thing.class).isPresent();
@@ -289,6 +308,11 @@ final class Reading {
         Optional<List<Meaning.Complaint>> complaints = atom.as(Meaning.Complaint.class).map(List::of);
         if (complaints.isPresent() && i + 1 < atoms.size() && atoms.get(i + 1).is(Meaning.Sign.GONE)
                 && !negated.contains(atoms.get(i + 1))) {
+            negated.add(atom);
+        }
+        if (complaints.isPresent() && i > 0 && atoms.get(i - 1).is(Meaning.Sign.GONE) && !negated.contains(atoms.get(i - 1))
+                && CURES.contains(tokens.get(atoms.get(i - 1).from()).stem())) {
+            // "We cured the entry push": it is no more.
             negated.add(atom);
         }
         if (complaints.isEmpty() && doneToAnEnd(i)) {
@@ -391,6 +415,14 @@ final class Reading {
             may.add(new Meaning.Thing("car", ""));
             if (lastThing != null) {
                 may.add(lastThing);
+            }
+        }
+        if (subject == null && may.size() > 0 && may.get(0) == lastThing && lastSymptom.isPresent()) {
+            // "It slides at the front on entry, no bite": the same once more, in other words.
+            Optional<List<Meaning.Complaint>> again = complaints(atom, lastThing, Optional.empty())
+                    .filter(it -> it.stream().anyMatch(one -> one.symptom() == lastSymptom.get()));
+            if (again.isPresent()) {
+                return again;
             }
         }
         for (Meaning.Thing thing : may) {
@@ -543,13 +575,22 @@ final class Reading {
         if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || degree(atoms.get(i + 1))))) {
             return;
         }
+        if (atom.words() == 1 && SPEEDS.contains(tokens.get(atom.from()).stem()) && i + 1 < atoms.size()
+                && atoms.get(i + 1).from() == atom.to() && atoms.get(i + 1).head() && (atom.from() == 0
+                || ARTICLES.contains(tokens.get(atom.from() - 1).stem()))) {
+            // "A slow slide" is no slow corner.
+            return;
+        }
         if (degree(atom) && i + 1 < atoms.size() && atoms.get(i + 1).from() == atom.to()
                 && atoms.get(i + 1).meanings().isEmpty()) {
             // "Little balls": that is how much there is of what nobody knows.
             return;
         }
         List<Word> said = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
-        if (!negated.contains(atom)) {
+        if (said.contains(Since.LATE_RUN) && atom.from() > 0 && UNTIL.contains(tokens.get(atom.from() - 1).stem())) {
+            // "Pushes until the fuel burns off": late it does not.
+            not.addAll(said);
+        } else if (!negated.contains(atom)) {
             into.addAll(said);
             act |= circumstance.get().act();
             stretch |= said.stream().filter(Phase.class::isInstance).count() > 1;

@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringTokenizer;
+import java.util.function.Function;
 
 /** The phrases that are known, from {@code knowledge-notes/sayings.yaml} and from packs. */
 public final class Sayings {
@@ -41,16 +42,39 @@ public final class Sayings {
     private static final List<Meaning.Sign> JOINS = List.of(Meaning.Sign.AND, Meaning.Sign.BUT, Meaning.Sign.EXCEPT,
             Meaning.Sign.THEN, Meaning.Sign.OR);
 
+    /** Where a German clause ends. */
+    private static final Set<String> BOUNDS = Set.of(",", Token.ASKED, "und", "aber", "wenn");
+
     /** A place in the tree of phrases. */
     static final class Node {
         final Map<String, Node> next = new HashMap<>(2);
+        /** Where phrases go on that have a class of words up to here: one place for all of its words. */
+        List<Node> also = List.of();
         List<Meaning> meanings = List.of();
+
+        /** What phrases mean that end here. */
+        List<Meaning> ends() {
+            if (also.isEmpty()) {
+                return meanings;
+            }
+            List<Meaning> all = new ArrayList<>(meanings);
+            for (Node other : also) {
+                for (Meaning meaning : other.ends()) {
+                    if (!all.contains(meaning)) {
+                        all.add(meaning);
+                    }
+                }
+            }
+            return all;
+        }
     }
 
     private final Node phrases = new Node();
     private final Map<String, Map<String, List<Meaning.Complaint>>> doings = new LinkedHashMap<>();
     private final Map<String, String> same = new HashMap<>();
     private final Set<String> skipped = new HashSet<>();
+    private final Map<String, List<List<String>>> classes = new HashMap<>();
+    private final Map<String, Set<String>> separable = new HashMap<>();
     private final Set<String> stems = new HashSet<>();
     private final Set<String> ordinary = new HashSet<>();
     private Spelling spelling;
@@ -76,6 +100,7 @@ public final class Sayings {
                 .ifPresent(document -> roots.add(document.fields("part"))));
         roots.forEach(root -> root.map("same", "word").ifPresent(same -> same.keys().forEach(word ->
                 same.prose(word).ifPresent(other -> sayings.same.put(word, other)))));
+        roots.forEach(sayings::classes);
         roots.forEach(sayings::sections);
         problems.warningsOrFail();
         sayings.stemmed.clear();
@@ -83,12 +108,24 @@ public final class Sayings {
         return sayings;
     }
 
+    private void classes(Fields root) {
+        root.map("words", "class").ifPresent(section -> section.keys().forEach(name -> section.prose(name).ifPresent(text -> {
+            List<List<String>> choices = classes.computeIfAbsent(name, key -> new ArrayList<>());
+            for (String choice : text.split(",")) {
+                choices.add(stems(choice));
+            }
+        })));
+        root.map("separable", "verb").ifPresent(section -> section.keys().forEach(verb -> section.prose(verb).ifPresent(text ->
+                separable.computeIfAbsent(Tokens.phrase(verb, same).get(0), key -> new HashSet<>())
+                        .addAll(stems(text.replace(',', ' '))))));
+    }
+
     private void sections(Fields root) {
         root.map("complaints", "meaning").ifPresent(section -> section.keys().forEach(words ->
-                complaint(words, section, words).ifPresent(meaning -> add(section.prose(words), meaning))));
+                complaint(words, section, words).ifPresent(meaning -> add(section.prose(words), meaning, section))));
         root.map("things", "thing").ifPresent(section -> section.keys().forEach(thing -> {
             String[] parts = thing.split(" ");
-            add(section.prose(thing), new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])));
+            add(section.prose(thing), new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])), section);
         }));
         root.map("doings", "doing").ifPresent(section -> section.keys().forEach(name ->
                 section.map(name, "key").ifPresent(doing -> doing(name, doing))));
@@ -99,13 +136,13 @@ public final class Sayings {
         for (Meaning.Sign sign : SIGNS) {
             String name = sign.name().toLowerCase(Locale.ROOT);
             root.map(name, "key").ifPresent(section -> {
-                add(section.prose("said"), sign);
+                add(section.prose("said"), sign, section);
                 section.done();
             });
         }
         root.map("joins", "key").ifPresent(section -> {
             for (Meaning.Sign join : JOINS) {
-                add(section.prose(join.name().toLowerCase(Locale.ROOT)), join);
+                add(section.prose(join.name().toLowerCase(Locale.ROOT)), join, section);
             }
             section.done();
         });
@@ -116,10 +153,10 @@ public final class Sayings {
     private void circumstances(Fields root, String name, Meaning.Role role) {
         root.map(name, "meaning").ifPresent(section -> section.keys().forEach(words -> {
             if (words.equals("suddenly")) {
-                add(section.prose(words), Meaning.Sign.SUDDENLY);
+                add(section.prose(words), Meaning.Sign.SUDDENLY, section);
             } else {
                 narrowing(words, section, List.of(words.split(" "))).ifPresent(narrowing ->
-                        add(section.prose(words), new Meaning.Circumstance(narrowing, role)));
+                        add(section.prose(words), new Meaning.Circumstance(narrowing, role), section));
             }
         }));
     }
@@ -129,7 +166,7 @@ public final class Sayings {
     }
 
     private void doing(String name, Fields doing) {
-        add(doing.prose("said"), new Meaning.Doing(name));
+        add(doing.prose("said"), new Meaning.Doing(name), doing);
         Map<String, List<Meaning.Complaint>> table = doings.computeIfAbsent(name, key -> new LinkedHashMap<>());
         doing.map("on", "thing").ifPresent(on -> on.keys().forEach(thing -> {
             List<Meaning.Complaint> complaints = new ArrayList<>();
@@ -166,10 +203,10 @@ public final class Sayings {
         return Optional.of(List.copyOf(words));
     }
 
-    private void add(Optional<String> said, Meaning meaning) {
+    private void add(Optional<String> said, Meaning meaning, Fields in) {
         for (StringTokenizer sayings = new StringTokenizer(said.orElse(""), ","); sayings.hasMoreTokens();) {
             String phrase = sayings.nextToken();
-            List<Node> ends = phrase.isBlank() ? List.of() : grow(phrase, meaning);
+            List<Node> ends = phrase.isBlank() ? List.of() : grow(phrase, meaning, in);
             for (Node end : ends) {
                 if (end.meanings.isEmpty()) {
                     end.meanings = new ArrayList<>(1);
@@ -183,28 +220,63 @@ public final class Sayings {
 
     /**
      * Where a phrase ends in the tree, which grows as far as need be. A choice branches it here, and is not written out
-     * before: "(no|little) front (grip|bite)" is five words to compare, not four phrases.
+     * before: "(no|little) front (grip|bite)" is five words to compare, not four phrases. So does a class of words, "{front}".
      */
-    private List<Node> grow(String phrase, Meaning meaning) {
+    private List<Node> grow(String phrase, Meaning meaning, Fields in) {
         Set<String> words = meaning == Meaning.Sign.PLAIN || meaning == Meaning.Sign.OTHERS ? ordinary : stems;
         List<Node> ends = List.of(phrases);
         int at = 0;
         while (at < phrase.length()) {
-            int open = phrase.indexOf('(', at);
-            int close = phrase.indexOf(')', at);
-            String plain = phrase.substring(at, open < 0 || close < 0 ? phrase.length() : open);
-            ends = step(ends, List.of(stems(plain)), words);
-            if (open < 0 || close < 0) {
+            int open = opening(phrase, at);
+            int close = open < 0 ? -1 : phrase.indexOf(phrase.charAt(open) == '(' ? ')' : '}', open);
+            String plain = phrase.substring(at, close < 0 ? phrase.length() : open);
+            List<String> stems = stems(plain);
+            together(stems, Function.identity());
+            ends = step(ends, List.of(stems), words);
+            if (close < 0) {
                 break;
             }
-            List<List<String>> choices = new ArrayList<>();
-            for (String choice : phrase.substring(open + 1, close).split("\\|", -1)) {
-                choices.add(stems(choice));
+            ends = step(ends, choices(phrase.substring(open, close), in), words);
+            if (phrase.charAt(open) == '{') {
+                ends = List.of(together(ends));
             }
-            ends = step(ends, choices, words);
             at = close + 1;
         }
         return ends;
+    }
+
+    /** One place for all of these: a class of ten words after one of twenty is thirty words in the tree, not two hundred. */
+    private static Node together(List<Node> ends) {
+        Node one = new Node();
+        for (Node end : ends) {
+            if (end.also.isEmpty()) {
+                end.also = new ArrayList<>(1);
+            }
+            end.also.add(one);
+        }
+        return one;
+    }
+
+    private static int opening(String phrase, int at) {
+        int choice = phrase.indexOf('(', at);
+        int named = phrase.indexOf('{', at);
+        return choice < 0 ? named : named < 0 ? choice : Math.min(choice, named);
+    }
+
+    private List<List<String>> choices(String opened, Fields in) {
+        String inside = opened.substring(1);
+        if (opened.charAt(0) == '{') {
+            List<List<String>> named = classes.get(inside);
+            if (named == null) {
+                in.error("\"" + inside + "\" is no class of words");
+            }
+            return named == null ? List.of(List.of()) : named;
+        }
+        List<List<String>> choices = new ArrayList<>();
+        for (String choice : inside.split("\\|", -1)) {
+            choices.add(stems(choice));
+        }
+        return choices;
     }
 
     private static List<Node> step(List<Node> from, List<List<String>> choices, Set<String> words) {
@@ -255,7 +327,26 @@ public final class Sayings {
 
     /** The words of what was said. */
     List<List<Token>> sentences(String said) {
-        return Tokens.sentences(said, same, spelling);
+        List<List<Token>> sentences = Tokens.sentences(said, same, spelling);
+        sentences.forEach(sentence -> together(sentence, Token::stem));
+        return sentences;
+    }
+
+    /** Puts the two halves of a German verb together: "das Heck bricht in der Kurve aus". */
+    private <T> void together(List<T> words, Function<T, String> stem) {
+        for (int verb = 0; verb < words.size(); verb++) {
+            Set<String> halves = separable.get(stem.apply(words.get(verb)));
+            for (int at = verb + 2; halves != null && at < words.size(); at++) {
+                if (BOUNDS.contains(stem.apply(words.get(at - 1)))) {
+                    break;
+                }
+                boolean ends = at + 1 == words.size() || BOUNDS.contains(stem.apply(words.get(at + 1)));
+                if (ends && halves.contains(stem.apply(words.get(at)))) {
+                    words.add(verb + 1, words.remove(at));
+                    break;
+                }
+            }
+        }
     }
 
     /** What it means that a thing does one of {@code doing} there; empty where that is not known. */

@@ -13,10 +13,17 @@ import java.util.regex.Pattern;
 /** Takes what was said apart: sentences, and their words in small letters without accents. */
 final class Tokens {
 
-    private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’]*|[,.;!?\\n()\\u2013\\u2014/&+]| - ");
+    private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’]*|->|\u2192|[,.;!?\\n()\\u2013\\u2014/&+]| - ");
+    /** The trade's shorthand, which a comma or small letters would make something else of: "u/s", "US", "o/s", "OS". */
+    private static final Pattern UNDERSTEER = Pattern.compile("\\b(?:[uU]/[sS]|US)\\b");
+    private static final Pattern OVERSTEER = Pattern.compile("\\b(?:[oO]/[sS](?! *(?:front|rear))|OS)\\b");
     private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
     private static final Set<String> NUMBERS = Set.of("two", "three", "four", "five", "six", "seven", "eight", "nine",
-            "ten", "eleven", "twelve", "fifteen", "twenty", "thirty");
+            "ten", "eleven", "twelve", "fifteen", "twenty", "thirty", "zwei", "drei", "vier", "funf", "sechs", "zehn", "deux", "trois", "quatre", "cinq",
+            "dix", "dos", "cuatro", "cinco", "diez", "quattro", "cinque", "dieci");
+
+    /** Words before a dash that only say where. */
+    private static final int LABEL = 2;
 
     private Tokens() {
     }
@@ -25,7 +32,7 @@ final class Tokens {
     static List<List<Token>> sentences(String said, Map<String, String> same, Spelling spelling) {
         List<List<Token>> sentences = new ArrayList<>();
         List<Token> sentence = new ArrayList<>();
-        Matcher pieces = PIECE.matcher(said);
+        Matcher pieces = PIECE.matcher(longhand(said));
         while (pieces.find()) {
             String piece = pieces.group().strip();
             // A line's end, which is all white space, ends a sentence too.
@@ -35,16 +42,35 @@ final class Tokens {
                 }
                 end(sentence, sentences);
                 sentence = new ArrayList<>();
+            } else if (piece.equals("\u00e8") || piece.equals("\u00c8")) {
+                // Italian "is"; without its accent it would be "and".
+                continue;
             } else if (Character.isLetterOrDigit(piece.codePointAt(0))) {
                 sentence.addAll(word(piece, same, spelling));
+            } else if (piece.equals("->") || piece.equals("\u2192")) {
+                sentence.add(new Token(piece, "then"));
             } else if (piece.equals("&") || piece.equals("+")) {
                 sentence.add(new Token(piece, "and"));
-            } else {
+            } else if (!piece.equals("-") || sinceComma(sentence) > LABEL) {
+                // "Exit - oversteer" is one statement with its label.
                 sentence.add(new Token(piece, ","));
             }
         }
         end(sentence, sentences);
         return sentences;
+    }
+
+    private static String longhand(String said) {
+        return said.indexOf('/') < 0 && said.indexOf('S') < 0 ? said
+                : OVERSTEER.matcher(UNDERSTEER.matcher(said).replaceAll("understeer")).replaceAll("oversteer");
+    }
+
+    private static int sinceComma(List<Token> sentence) {
+        int words = 0;
+        for (int i = sentence.size() - 1; i >= 0 && !sentence.get(i).comma(); i--) {
+            words++;
+        }
+        return words;
     }
 
     private static void end(List<Token> sentence, List<List<Token>> sentences) {

@@ -58,7 +58,8 @@ final class RunsPart {
                         tbody(each(rows.stream())))).withClass("wide")));
         if (!plan.steps().isEmpty() || plan.stop().isPresent()) {
             parts.add(section(h2("The plan"), plan.stop().map(stop -> (DomContent) p("Before anything else: " + stop + "."))
-                    .orElseGet(() -> span()), ul(each(plan.steps(), step -> li(step(step))))));
+                    .orElseGet(() -> span()), each(plan.optima(), best -> p(PlanText.best(best))),
+                    ul(each(plan.steps(), step -> li(step(plan, step))))));
         }
         return parts;
     }
@@ -77,11 +78,13 @@ final class RunsPart {
         return String.join("; ", came).replace("->", "\u2192");
     }
 
-    private static DomContent step(Plan.Step step) {
+    private static DomContent step(Plan plan, Plan.Step step) {
         return span(span("Run " + step.run() + ": ").withClass("label"),
                 span(PlanText.title(step).replace("->", "\u2192") + "."),
                 step.change().map(RankedChange::way).map(way -> way.watch()).filter(watch -> !watch.isEmpty())
-                        .map(watch -> (DomContent) span(br(), span("Watch: " + watch))).orElseGet(() -> span()));
+                        .map(watch -> (DomContent) span(br(), span("Watch: " + watch))).orElseGet(() -> span()),
+                PlanText.clock(plan, step).map(clock -> (DomContent) span(br(), span("Clock: " + clock.replace(" x ", " \u00d7 ") + ".")))
+                        .orElseGet(() -> span()));
     }
 
     private static DomContent heading(String text) {

@@ -177,13 +177,27 @@ public final class RuleCheck {
 
     private static String topic(Statement statement) {
         return statement.aboutChange().map(change -> change.adjuster().note())
-                .or(statement::aboutFinding).orElseGet(statement::toString);
+                .or(statement::aboutFinding).orElseGet(() -> statement.getClass().getSimpleName() + statement.notes());
     }
 
     /** Whether whenever {@code one} fires {@code other} fires too. */
     private boolean implies(RuleText one, RuleText other) {
-        return asks.get(other.name()).stream().allMatch(wanted ->
-                asks.get(one.name()).stream().anyMatch(given -> given.within(wanted)));
+        List<Asked> given = asks.get(one.name());
+        for (Asked wanted : asks.get(other.name())) {
+            if (!asksWithin(given, wanted)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean asksWithin(List<Asked> given, Asked wanted) {
+        for (Asked asked : given) {
+            if (asked.within(wanted)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean before(RuleText one, RuleText other) {
@@ -216,8 +230,21 @@ public final class RuleCheck {
     /** Whether all that {@code one} says {@code other} says too, with or without regard to the certainty. */
     private boolean says(RuleText one, RuleText other, boolean withCertainty) {
         List<Statement> said = says.get(other.name());
-        return says.get(one.name()).stream().allMatch(statement -> said.stream().anyMatch(candidate ->
-                withCertainty ? candidate.equals(statement) : candidate.saysSameAs(statement)));
+        for (Statement statement : says.get(one.name())) {
+            if (!says(said, statement, withCertainty)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean says(List<Statement> said, Statement statement, boolean withCertainty) {
+        for (Statement candidate : said) {
+            if (candidate.saysSameAs(statement) && (!withCertainty || candidate.equals(statement))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void opposites(RuleText rule, RuleText other) {
@@ -288,11 +315,14 @@ public final class RuleCheck {
 
     /** A condition that another one of the rule is already. */
     private void twice(RuleText rule) {
-        Set<Question> asked = new HashSet<>();
-        for (Condition condition : rule.conditions()) {
-            if (!asked.add(condition.question())) {
-                problem(rule, condition.head(), Check.TWICE, "the rule \"" + rule.name() + "\" asks twice: "
-                        + condition.text());
+        List<Condition> conditions = rule.conditions();
+        for (int i = 1; i < conditions.size(); i++) {
+            for (int before = 0; before < i; before++) {
+                if (conditions.get(i).question().sameAs(conditions.get(before).question())) {
+                    problem(rule, conditions.get(i).head(), Check.TWICE, "the rule \"" + rule.name() + "\" asks twice: "
+                            + conditions.get(i).text());
+                    break;
+                }
             }
         }
     }

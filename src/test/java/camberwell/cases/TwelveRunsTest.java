@@ -138,7 +138,7 @@ class TwelveRunsTest {
     void plan() {
         History history = new History(List.of(driven(START, 1)));
         Advice advice = Paddock.advise(history.inform(history.last().orElseThrow()));
-        Plan plan = Plan.of(advice, history, 2, 60, Optional.empty());
+        Plan plan = Plan.of(advice, history, 2, 60, Optional.empty(), Optional.empty());
         assertEquals(Plan.Kind.BASELINE, plan.steps().get(0).kind());
         assertEquals(advice.changes().get(0).change(), plan.steps().get(1).change().orElseThrow().change());
         assertEquals(6, plan.steps().size());
@@ -147,7 +147,7 @@ class TwelveRunsTest {
         Set<Change> planned = new HashSet<>();
         plan.steps().forEach(step -> step.change().ifPresent(change -> assertTrue(planned.add(change.change()))));
         assertEquals(advice.changes().size(), planned.size() + plan.left().size());
-        assertEquals(List.of(), Plan.of(advice, history, 2, 5, Optional.empty()).steps());
+        assertEquals(List.of(), Plan.of(advice, history, 2, 5, Optional.empty(), Optional.empty()).steps());
     }
 
     @Test
@@ -162,12 +162,12 @@ class TwelveRunsTest {
         }
         History history = new History(runs);
         Advice advice = Paddock.advise(history.inform(history.last().orElseThrow()));
-        String reason = Plan.of(advice, history, 5, 60, Optional.empty()).stop().orElseThrow();
+        String reason = Plan.of(advice, history, 5, 60, Optional.empty(), Optional.empty()).stop().orElseThrow();
         assertTrue(reason.startsWith("the last three changes did nothing"), reason);
         Case mild = runs.get(3).withReports(runs.get(3).reports().stream().map(report -> new Report(report.symptom(),
                 report.where(), report.phase(), report.speed(), Severity.SLIGHT, report.occurrence(), report.since(),
                 report.turn())).toList());
-        assertTrue(Plan.of(Paddock.advise(mild), new History(List.of(mild)), 2, 60, Optional.empty()).stop().orElseThrow()
+        assertTrue(Plan.of(Paddock.advise(mild), new History(List.of(mild)), 2, 60, Optional.empty(), Optional.empty()).stop().orElseThrow()
                 .startsWith("what is left is slight"));
     }
 }

@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -132,6 +134,31 @@ class OnceBrokenTest {
     void watchNothing() {
         Bench.Run run = bench().file("taxes.txt", "12 pounds").run("rules", "watch", "taxes.txt", "--rounds", "1");
         words(run);
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+    }
+
+    @Test
+    @DisplayName("a folder of rules that vanishes while it is watched ends the watch with a word")
+    void watchVanishes() throws Exception {
+        Bench bench = bench().file("case.yaml", Bench.kerbCase()).file("mine/3-changes/a.dslr", Bench.rule("A",
+                "the driver reports kerb-instability", "propose front-bump softer with certainty 0.35"));
+        CompletableFuture<Bench.Run> watch =
+                CompletableFuture.supplyAsync(() -> bench.run("rules", "watch", "mine", "--case", "case.yaml"));
+        Path rules = bench.directory.resolve("mine/3-changes");
+        // Nothing tells when the watch has begun: the folder is there again until it was seen to vanish.
+        for (int i = 0; i < 200 && !watch.isDone(); i++) {
+            TimeUnit.MILLISECONDS.sleep(500);
+            Files.deleteIfExists(rules.resolve("a.dslr"));
+            Files.deleteIfExists(rules);
+            Files.deleteIfExists(rules.getParent());
+            TimeUnit.MILLISECONDS.sleep(500);
+            if (!watch.isDone()) {
+                bench.file("mine/3-changes/a.dslr", "");
+            }
+        }
+        Bench.Run run = watch.get(60, TimeUnit.SECONDS);
+        words(run);
+        assertEquals("mine: cannot be read: it is gone\n", run.err());
         assertEquals(ExitCode.WRONG_INPUT, run.code());
     }
 }

@@ -98,8 +98,8 @@ class OneMeaningTest {
                 }
                 texts.forEach(text -> {
                     Line line = line(dictionary, text);
-                    conditions.add(sentence.narrowing() ? new Condition(report, List.of(line))
-                            : new Condition(line, List.of()));
+                    conditions.add(sentence.narrowing() ? Condition.of(report, List.of(line))
+                            : Condition.of(line, List.of()));
                 });
             }
         }
@@ -123,7 +123,7 @@ class OneMeaningTest {
 
     private static Line line(Dictionary dictionary, String text) {
         Map.Entry<Sentence, Map<String, String>> match = dictionary.match(true, text).orElseThrow();
-        return new Line(match.getKey(), match.getValue(), text, 1, 1);
+        return Line.of(match.getKey(), match.getValue(), text, 1, 1);
     }
 
     private static KieBase compiled() {

@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -73,5 +76,31 @@ class RuleCacheTest {
     void damaged() throws IOException {
         Files.write(file(), new byte[] {9, 9, 9});
         assertEquals(Optional.empty(), cache.find(KEY));
+    }
+
+    @Test
+    @DisplayName("it grows to 64 MiB, and what was not used for longest goes first")
+    void bounded() throws IOException {
+        byte[] large = new byte[3 << 20];
+        // What compresses is no measure of what lies on the disk.
+        new Random(1).nextBytes(large);
+        Instant begin = Instant.parse("2026-05-03T08:00:00Z");
+        for (int i = 0; i < 25; i++) {
+            String key = "00000000000000" + (10 + i);
+            cache.keep(new CompiledRules(key, "Model", Map.of("Model", large)));
+            Path kept = folder.resolve(key + ".compiled-rules");
+            if (Files.exists(kept)) {
+                Files.setLastModifiedTime(kept, FileTime.from(begin.plusSeconds(i)));
+            }
+        }
+        long total = 0;
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                total += Files.size(file);
+            }
+        }
+        assertTrue(total <= 64L << 20, total + " bytes");
+        assertTrue(cache.find("0000000000000034").isPresent(), "the last one is there");
+        assertEquals(Optional.empty(), cache.find("0000000000000010"), "the first one went");
     }
 }

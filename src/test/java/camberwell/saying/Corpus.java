@@ -97,14 +97,30 @@ final class Corpus {
     static Map<String, Symptom> complaints() {
         Map<String, Symptom> complaints = new LinkedHashMap<>();
         Map<String, Map<String, String>> file = new Yaml().load(texts().values().iterator().next());
+        Map<String, String> classes = file.get("words");
         file.get("complaints").forEach((meaning, phrases) -> {
             for (String phrase : phrases.split(",")) {
                 List<String> choices = new ArrayList<>();
-                expand(phrase.replaceAll("[$^]", "").replace('#', '3').strip(), choices);
+                inClasses(phrase.replaceAll("[$^]", "").replace('#', '3').strip(), classes).forEach(it -> expand(it, choices));
                 choices.forEach(choice -> complaints.put(choice, Word.of(Symptom.class, meaning.split(" ")[0])));
             }
         });
         return complaints;
+    }
+
+    /** The phrase with every word of each class in turn, beside the first word of the other classes. */
+    private static Set<String> inClasses(String phrase, Map<String, String> classes) {
+        Set<String> all = new TreeSet<>();
+        int most = classes.values().stream().mapToInt(words -> words.split(",").length).max().orElse(1);
+        for (int turn = 0; turn < most; turn++) {
+            String said = phrase;
+            for (String name : classes.keySet()) {
+                String[] words = classes.get(name).split(",");
+                said = said.replace("{" + name + "}", words[turn % words.length].strip());
+            }
+            all.add(said);
+        }
+        return all;
     }
 
     /** Every phrase that "(no|little) front (grip|bite)" stands for. */

@@ -32,7 +32,8 @@ class SayingsTest {
     /** At least nine in ten understood, at most one in a hundred misread, and nothing swallowed. */
     @ParameterizedTest
     @ValueSource(strings = {"known.txt", "set-aside.txt", "other-voices.txt", "voices.txt", "voices-set-aside.txt",
-        "second-voices.txt", "third-voices.txt", "fourth-voices.txt"})
+        "second-voices.txt", "third-voices.txt", "fourth-voices.txt", "fifth-voices.txt", "sixth-voices.txt", "eighth-voices.txt",
+        "ninth-voices.txt", "tenth-voices.txt", "eleventh-voices.txt"})
     @DisplayName("the sayings of a corpus are understood, or refused aloud")
     void corpus(String name) {
         List<Corpus.Entry> entries = Corpus.read(name);

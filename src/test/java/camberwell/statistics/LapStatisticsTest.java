@@ -215,6 +215,43 @@ class LapStatisticsTest {
         assertEquals(Optional.empty(), Bracket.vertex(new double[] {1, 2, 3}, new double[] {1, 2, 1}));
     }
 
+    /** Laps of three stints as the same model has them in numpy 2.4; the interval by a root finder of scipy 1.17, no formula. */
+    @Test
+    @DisplayName("the vertex has an interval, where the three settings differ by more than the laps can show")
+    void bracketWithInterval() {
+        double[] x = {1.70, 1.75, 1.80};
+        double[] middle = {92.25, 92.35, 92.29, 92.17, 92.10, 92.08, 92.00, 92.02};
+        double[] last = {92.41, 92.44, 92.37, 92.28, 92.30, 92.19, 92.20, 92.12};
+        StintFit fit = StintFit.of(List.of(stint(2, A), stint(2, middle), stint(2, last)), Trend.COMMON);
+        assertEquals(1.7546511628, Bracket.vertex(x, new double[] {fit.mean(0), fit.mean(1), fit.mean(2)}).orElseThrow(), 1e-9);
+        Interval interval = Bracket.interval(x, fit::contrast, 0.95).orElseThrow();
+        assertEquals(1.7503016774, interval.low(), 1e-8);
+        assertEquals(1.7599292800, interval.high(), 1e-8);
+        StintFit flat = StintFit.of(List.of(stint(2, A), stint(2, A), stint(2, A)), Trend.COMMON);
+        assertEquals(Optional.empty(), Bracket.interval(x, flat::contrast, 0.95));
+        StintFit hill = StintFit.of(List.of(stint(2, middle), stint(2, A), stint(2, middle)), Trend.COMMON);
+        assertEquals(Optional.empty(), Bracket.interval(x, hill::contrast, 0.95), "the slowest of three is no best");
+    }
+
+    @Test
+    @DisplayName("of a thousand brackets with a known vertex the interval holds it in about 95 of a hundred")
+    void bracketHoldsTheTruth() {
+        Random random = new Random(7);
+        double[] x = {0, 1, 3};
+        double truth = 1.4;
+        int told = 0;
+        int held = 0;
+        for (int i = 0; i < 1000; i++) {
+            List<Stint> stints = Arrays.stream(x).mapToObj(setting -> stint(1, laps(8, lap -> 90 - 0.02 * lap
+                    + 0.3 * (setting - truth) * (setting - truth) + 0.15 * random.nextGaussian()))).toList();
+            Optional<Interval> interval = Bracket.interval(x, StintFit.of(stints, Trend.COMMON)::contrast, 0.95);
+            told += interval.isPresent() ? 1 : 0;
+            held += interval.filter(it -> it.low() <= truth && truth <= it.high()).isPresent() ? 1 : 0;
+        }
+        assertTrue(told > 900, told + " told");
+        assertEquals(0.95, held / (double) told, 0.02);
+    }
+
     @Property(tries = 200)
     @Label("the order in which laps and stints are entered does not matter")
     void order(@ForAll long seed) {
