@@ -4,12 +4,10 @@ import camberwell.fact.Certainty;
 import camberwell.fact.Proposal;
 import camberwell.learning.Belief;
 import camberwell.learning.Trials;
-import camberwell.run.Case;
 import camberwell.run.Tried;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Outcome;
-import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
@@ -32,6 +30,8 @@ public final class Experience {
     public static final Experience NONE = new Experience(Map.of(), Map.of());
     /** A change that did nothing for this share of what it is for is let go. */
     private static final double MOST_OF_IT = 0.5;
+    /** So many times what is moved by little at a time may have done nothing before it is let go. */
+    private static final int TELLING = 3;
 
     private final Map<Change, Learned> learned;
     private final Map<Change, String> objections;
@@ -73,21 +73,17 @@ public final class Experience {
      *
      * @param proposals of the rules, by change; what trials say is added
      * @param worth what a change is worth by its note
+     * @param doubt what is no word against a change
      */
-    static Experience of(Case run, List<Complaint> complaints, Map<Change, List<Proposal>> proposals,
-            Function<Change, Score> worth, Weights weights) {
-        return new Making(run, complaints, proposals, worth, weights).made();
-    }
-
-    /** Brakes do nothing where nobody brakes: what got worse there has another cause. */
-    static boolean elsewhere(Tried trial) {
-        return trial.change().adjuster() == Adjuster.BRAKE_BIAS && trial.on().phase()
-                .filter(phase -> phase != Phase.BRAKING && phase != Phase.ENTRY).isPresent();
+    static Experience of(List<Complaint> complaints, Map<Change, List<Proposal>> proposals,
+            Function<Change, Score> worth, Weights weights, Trials trials, Doubt doubt) {
+        return new Making(complaints, proposals, worth, weights, trials, doubt).made();
     }
 
     /** One case's experience in the making. */
     private static final class Making {
         private final Trials trials;
+        private final Doubt doubt;
         private final List<Complaint> complaints;
         private final Map<Change, List<Proposal>> proposals;
         private final Function<Change, Score> worth;
@@ -95,9 +91,10 @@ public final class Experience {
         private final Map<Change, Learned> learned = new TreeMap<>();
         private final Map<Change, String> objections = new TreeMap<>();
 
-        Making(Case run, List<Complaint> complaints, Map<Change, List<Proposal>> proposals,
-                Function<Change, Score> worth, Weights weights) {
-            this.trials = new Trials(run, weights.learning());
+        Making(List<Complaint> complaints, Map<Change, List<Proposal>> proposals, Function<Change, Score> worth,
+                Weights weights, Trials trials, Doubt doubt) {
+            this.trials = trials;
+            this.doubt = doubt;
             this.complaints = complaints;
             this.proposals = proposals;
             this.worth = worth;
@@ -109,7 +106,7 @@ public final class Experience {
             for (int i = 0; i < trials.count(); i++) {
                 Tried trial = trials.get(i);
                 touched.add(trial.change());
-                if (trial.outcome() == Outcome.WORSE) {
+                if (trial.outcome() == Outcome.WORSE && !doubt.of(i)) {
                     touched.add(trial.change().opposite());
                 }
             }
@@ -165,7 +162,7 @@ public final class Experience {
 
         /** A change that helped goes on while there is something left to complain of, whoever thought of it. */
         private boolean goesOn(int last, List<Score.Help> helps) {
-            return last >= 0 && outcome(last, helps) == Outcome.BETTER && share(trials.get(last), helps) > 0
+            return last >= 0 && outcome(last, helps) == Outcome.BETTER && share(last, helps) > 0
                     && trials.stillOn(last) && !complaints.isEmpty();
         }
 
@@ -180,9 +177,11 @@ public final class Experience {
                     continue;
                 }
                 if (trial.change().equals(change)) {
-                    double share = toldAlready ? 0 : share(trial, helps);
-                    tally.add(i, trial.outcome(), share, trials.weight(i) * share, again);
-                } else if (trial.change().equals(change.opposite()) && trial.outcome() == Outcome.WORSE) {
+                    double share = toldAlready ? 0 : share(i, helps);
+                    double telling = trial.outcome() == Outcome.SAME && small(List.of(trial)) ? 1.0 / TELLING : 1;
+                    tally.add(i, trial.outcome(), share, trials.weight(i) * share * telling, again);
+                } else if (trial.change().equals(change.opposite()) && trial.outcome() == Outcome.WORSE
+                        && !doubt.of(i)) {
                     tally.helped += toldAlready ? 0 : weights.learning().opposite() * trials.weight(i);
                     tally.wayThere = i;
                 }
@@ -197,7 +196,7 @@ public final class Experience {
         private void object(Learned said, int last, List<Score.Help> helps) {
             boolean inVain = said.outcome() == Outcome.WORSE
                     || said.outcome() == Outcome.SAME && shareOf(Outcome.SAME, last, helps) >= MOST_OF_IT
-                    && !helpedBefore(last) && !(strong() && trials.any(last, Outcome.BETTER)
+                    && !helpedBefore(last) && !(small(trials.trial(last)) && said.judged() < TELLING) && !(strong() && trials.any(last, Outcome.BETTER)
                     && !trials.any(last, Outcome.WORSE));
             if (inVain && trials.binding(last)) {
                 objections.put(said.change(), "tried " + said.text() + (trials.stillOn(last)
@@ -205,6 +204,13 @@ public final class Experience {
             } else if (said.after() < weights.leastCertainty()) {
                 objections.put(said.change(), "tried " + said.text() + "; too little speaks for it now");
             }
+        }
+
+        /** Brake balance is what locking asks for, and is moved by little at a time: it may take more than once to be felt. */
+        private static boolean small(List<Tried> trial) {
+            return trial.stream().anyMatch(entry -> entry.change().adjuster().kind() == Adjuster.Kind.BRAKE_BIAS
+                    && entry.on().symptom().filter(it -> it == Symptom.FRONT_LOCKING || it == Symptom.REAR_LOCKING)
+                    .isPresent());
         }
 
         /** What was strong and still is may be less so: there is no grade above it. */
@@ -257,7 +263,7 @@ public final class Experience {
         private double shareOf(Outcome outcome, int last, List<Score.Help> helps) {
             double share = 0;
             for (int i = last; i >= 0 && (i == last || trials.sameTrial(i, i + 1)); i--) {
-                share += trials.get(i).outcome() == outcome ? share(trials.get(i), helps) : 0;
+                share += trials.get(i).outcome() == outcome ? share(i, helps) : 0;
             }
             return share;
         }
@@ -266,9 +272,10 @@ public final class Experience {
          * The part of what a change is for that a trial tells of, in [0, 1]: all of it where it names no complaint, and
          * where something got worse, for that is a reason against the change whatever it was made for.
          */
-        private double share(Tried trial, List<Score.Help> helps) {
+        private double share(int index, List<Score.Help> helps) {
+            Tried trial = trials.get(index);
             if (trial.on().symptom().isEmpty() || trial.outcome() == Outcome.WORSE) {
-                return elsewhere(trial) ? 0 : 1;
+                return doubt.of(index) ? 0 : 1;
             }
             double all = 0;
             double told = 0;

@@ -19,7 +19,7 @@ import java.util.function.Function;
 /**
  * What the last change calls for, by what came of it and what is complained of now. One that helped goes on while there is
  * something left of what it helps. One that went too far, so that the complaint turned round, goes half way back; where
- * it was one step, the rest is left to finer levers, unless what it brought is strong. Common practice, no source; halving
+ * it was one step, the rest is left to finer levers, unless what it brought is more than slight. Common practice, no source; halving
  * is how any bracketed quantity is found.
  */
 final class LastChange {
@@ -36,15 +36,20 @@ final class LastChange {
     private final List<Complaint> complaints;
     private final Trials trials;
     private final Function<Change, Score> worth;
+    private final Leverage leverage;
     private final int last;
     private final Call call;
 
-    /** @param worth what a change is worth by its note */
-    LastChange(Case run, List<Complaint> complaints, Trials trials, Function<Change, Score> worth) {
+    /**
+     * @param worth what a change is worth by its note
+     * @param leverage how much bars and springs do on this car
+     */
+    LastChange(Case run, List<Complaint> complaints, Trials trials, Function<Change, Score> worth, Leverage leverage) {
         this.run = run;
         this.complaints = complaints;
         this.trials = trials;
         this.worth = worth;
+        this.leverage = leverage;
         this.last = trials.count() - 1;
         this.call = judge();
     }
@@ -61,12 +66,12 @@ final class LastChange {
         double more = helped ? helps(change()) : 0;
         double back = helped ? helps(change().opposite()) : 0;
         if (more > back) {
-            return room(change()) > 0 ? Call.GO_ON : Call.FINER;
+            return room(change()) > 0 && !(slight() && leverage.onEdge(change(), complaints)) ? Call.GO_ON : Call.FINER;
         }
-        if (back > more && (steps() > 1 && room(change().opposite()) > 0 || steps() == 1 && strong())) {
+        if (back > more && turnedRound() && (steps() > 1 ? room(change().opposite()) > 0 : worthGoingBack())) {
             return Call.BACK;
         }
-        return back > more || !strong() && overshotBefore() ? Call.FINER : Call.NOTHING;
+        return back > more || !strong() && overshot().isPresent() ? Call.FINER : Call.NOTHING;
     }
 
     /** The change. */
@@ -117,17 +122,15 @@ final class LastChange {
         return room;
     }
 
-    /** Whether a change is finer than a step of a bar or a spring; one of a wing is, where only fast corners call. */
+    /**
+     * Whether a change is finer than a step of a bar or a spring; one of a wing is, where only fast corners call, and a bar or
+     * spring that moves this car much less than the one that turned it round.
+     */
     boolean fine(Change change) {
-        return FINE.contains(change.adjuster().kind()) || change.adjuster().kind() == Adjuster.Kind.WING
+        return FINE.contains(change.adjuster().kind())
+                || overshot().filter(coarse -> leverage.finer(change, coarse)).isPresent() || change.adjuster().kind() == Adjuster.Kind.WING
                 && complaints.stream().filter(Complaint::reported)
                         .allMatch(complaint -> complaint.speed().filter(CornerSpeed.FAST::equals).isPresent());
-    }
-
-    /** Whether all that is reported is slight. */
-    boolean slight() {
-        return complaints.stream().flatMap(complaint -> complaint.report().stream())
-                .allMatch(report -> report.severity() == Severity.SLIGHT);
     }
 
     /** What a change relieves of what is reported. */
@@ -144,7 +147,37 @@ final class LastChange {
         return worth.apply(change().opposite()).helps().stream().filter(help -> help.complaint().reported()).toList();
     }
 
-    private boolean strong() {
+    /** Whether something got worse that going back relieves: not only that what is told now asks for the other way. */
+    private boolean turnedRound() {
+        return relievedByGoingBack().stream().anyMatch(help -> trial().stream().anyMatch(entry ->
+                entry.outcome() == Outcome.WORSE && help.complaint().is(entry.on())));
+    }
+
+    /** Of one step: whether it brought more than it took, and one has not just come from there. */
+    private boolean worthGoingBack() {
+        int balance = 0;
+        for (Tried entry : trial()) {
+            balance += entry.outcome() == Outcome.WORSE ? 1 : entry.outcome() == Outcome.BETTER ? -1 : 0;
+        }
+        return (strong() || balance > 0) && !triedTheOtherWay();
+    }
+
+    private boolean triedTheOtherWay() {
+        for (int i = 0; i < last; i++) {
+            if (trials.get(i).change().equals(change().opposite()) && trials.binding(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean slight() {
+        return complaints.stream().flatMap(complaint -> complaint.report().stream())
+                .allMatch(report -> report.severity() == Severity.SLIGHT);
+    }
+
+    /** Whether something is strong. */
+    boolean strong() {
         return complaints.stream().flatMap(complaint -> complaint.report().stream())
                 .anyMatch(report -> report.severity() == Severity.STRONG);
     }
@@ -157,15 +190,15 @@ final class LastChange {
         return Math.max(1, moved.steps().or(() -> counted).orElse(1));
     }
 
-    /** Whether one step of something has turned the car round before. */
-    private boolean overshotBefore() {
+    /** The change of which one step has turned the car round before, the last one if there were several. */
+    Optional<Change> overshot() {
         for (int i = last; i >= 0; i--) {
             if (trials.binding(i) && trials.get(i).moved().steps().filter(steps -> steps > 1).isEmpty()
                     && trials.get(i).change().adjuster().kind() == Adjuster.Kind.STIFFNESS && turned(trials.trial(i))) {
-                return true;
+                return Optional.of(trials.get(i).change());
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     private static boolean turned(List<Tried> entries) {

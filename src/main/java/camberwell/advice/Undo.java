@@ -29,6 +29,7 @@ final class Undo {
     private final Notes notes;
     private final Weights weights;
     private final Trials trials;
+    private final Doubt doubt;
 
     Undo(Case run, List<Complaint> complaints, Notes notes, Weights weights) {
         this.run = run;
@@ -36,6 +37,7 @@ final class Undo {
         this.notes = notes;
         this.weights = weights;
         this.trials = new Trials(run, weights.learning());
+        this.doubt = new Doubt(trials, change -> notes.get(change.adjuster().note()).ways().get(change.direction()));
     }
 
     /** What is to be put back, the last trial first. */
@@ -43,8 +45,8 @@ final class Undo {
         List<RankedChange> undos = new ArrayList<>();
         for (int i = trials.count() - 1; i >= 0; i--) {
             Tried trial = trials.get(i);
-            boolean worse = trial.outcome() == Outcome.WORSE && !Experience.elsewhere(trial) && !mixed(i) && !trials.isUndo(i) && trials.stillOn(i)
-                    && trials.binding(i);
+            boolean worse = trial.outcome() == Outcome.WORSE && !doubt.of(i) && !mixed(i) && !trials.isUndo(i)
+                    && trials.stillOn(i) && trials.binding(i);
             if (worse && undos.stream().noneMatch(it -> it.change().adjuster() == trial.change().adjuster())) {
                 size(trial).ifPresent(size -> undos.add(undo(trial, size)));
             }

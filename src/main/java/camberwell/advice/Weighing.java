@@ -38,6 +38,7 @@ final class Weighing {
     private final Conclusions conclusions;
     private final Surroundings surroundings;
     private final Sizer sizer;
+    private final Leverage leverage;
     private final Notes notes;
     private final RuleBase rules;
     private final Weights weights;
@@ -54,12 +55,13 @@ final class Weighing {
      * @param rules for their reasons
      */
     Weighing(Case run, List<Complaint> complaints, Conclusions conclusions, Surroundings surroundings, Sizer sizer,
-            Notes notes, RuleBase rules, Weights weights, Optional<Note> halt) {
+            Leverage leverage, Notes notes, RuleBase rules, Weights weights, Optional<Note> halt) {
         this.run = run;
         this.complaints = complaints;
         this.conclusions = conclusions;
         this.surroundings = surroundings;
         this.sizer = sizer;
+        this.leverage = leverage;
         this.notes = notes;
         this.rules = rules;
         this.weights = weights;
@@ -67,7 +69,9 @@ final class Weighing {
         conclusions.proposals().forEach(proposal ->
                 proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
         if (!run.tried().isEmpty()) {
-            experience = Experience.of(run, complaints, proposals, this::worth, weights);
+            Trials trials = new Trials(run, weights.learning());
+            experience = Experience.of(complaints, proposals, this::worth, weights, trials,
+                    new Doubt(trials, change -> notes.get(change.adjuster().note()).ways().get(change.direction())));
         }
     }
 
@@ -92,15 +96,22 @@ final class Weighing {
             position++;
             place(candidate, position);
         }
+        leverage.instead(ranked).ifPresent(choice -> {
+            first(choice.change(), choice.why());
+            renumber();
+        });
         if (!run.tried().isEmpty() && halt.isEmpty()) {
-            LastChange last = new LastChange(run, complaints, new Trials(run, weights.learning()), this::worth);
+            LastChange last = new LastChange(run, complaints, new Trials(run, weights.learning()), this::worth,
+                    leverage);
+            keepBetween(last);
+            undoFirst();
+            goOn(last);
+            noCoarse(last);
             if (ranked.isEmpty()) {
                 onceMore();
                 ranked.sort(Comparator.comparingDouble(change -> -change.score().total()));
             }
-            keepBetween(last);
-            undoFirst();
-            goOn(last);
+            renumber();
         }
         addConflicts();
     }
@@ -166,6 +177,10 @@ final class Weighing {
         } else if (last.call() == LastChange.Call.FINER && !ranked.isEmpty() && !last.fine(ranked.get(0).change())) {
             finer(last);
         }
+        renumber();
+    }
+
+    private void renumber() {
         for (int i = 0; i < ranked.size(); i++) {
             ranked.set(i, ranked.get(i).at(i + 1));
         }
@@ -178,18 +193,25 @@ final class Weighing {
         fine.ifPresent(change -> first(change, why));
         for (RankedChange candidate : fine.isPresent() ? List.<RankedChange>of() : candidates) {
             if (last.fine(candidate.change()) && helpsReported(candidate.change()) && !candidate.score().worthIt()) {
-                take(candidate.change(), why);
+                take(candidate.change(), certainty(candidate.change()), why);
                 first(candidate.change(), "it acts little, and little is left to do");
                 break;
             }
         }
-        if (last.slight()) {
-            ranked.stream().map(RankedChange::change).filter(change -> change.adjuster().kind() == Adjuster.Kind.STIFFNESS
-                    && !change.adjuster().adjustment().damping()).toList().forEach(coarse -> {
-                        ranked.removeIf(other -> other.change().equals(coarse));
-                        withhold(coarse, "a whole step of such a lever turned the car round before, and what is left is "
-                                + "slight: live with it, or look for a finer step", List.of());
-                    });
+    }
+
+    /** What turned the car round in one step, and what moves it as much, is not tried again unless something is strong. */
+    private void noCoarse(LastChange last) {
+        if (last.overshot().isEmpty() || last.strong()) {
+            return;
+        }
+        for (Change coarse : advised()) {
+            boolean back = experience.of(coarse).filter(Learned::undo).isPresent();
+            if (Leverage.ofRollStiffness(coarse) && !last.fine(coarse) && !back) {
+                ranked.removeIf(other -> other.change().equals(coarse));
+                withhold(coarse, "a whole step of such a lever turned the car round before: live with what is left, or look "
+                        + "for a finer step", List.of());
+            }
         }
     }
 
@@ -201,17 +223,22 @@ final class Weighing {
     private void onceMore() {
         Change justTried = run.tried().get(run.tried().size() - 1).change();
         List<Change> again = withheld.keySet().stream().filter(experience::onceMore)
-                .filter(change -> candidate(change, certainty(change)).score().worthIt()).toList();
+                .filter(change -> candidate(change, before(change)).score().worthIt()).toList();
         for (Change change : again) {
             if (!change.equals(justTried) || again.size() == 1) {
-                take(change, "it did nothing that was felt the first time, and nothing else is left: once more");
+                take(change, before(change), "it did nothing that was felt the first time, and nothing else is left: once more");
             }
         }
     }
 
+    /** What the rules alone think of a change that was tried. */
+    private double before(Change change) {
+        return experience.of(change).map(Learned::before).orElseGet(() -> certainty(change));
+    }
+
     /** Takes in what was withheld, if it can be made. */
-    private void take(Change change, String why) {
-        RankedChange candidate = candidate(change, certainty(change));
+    private void take(Change change, double certainty, String why) {
+        RankedChange candidate = candidate(change, certainty);
         Optional<Sized> sized = sizer.size(change, candidate.score().helps().stream().map(Score.Help::complaint)
                 .toList(), true);
         if (sized.isPresent() && sized.get() instanceof Sized.Possible possible

@@ -24,16 +24,25 @@ public record ComplaintShift(Tried.On on, Optional<Report> before, Optional<Repo
         List<ComplaintShift> shifts = new ArrayList<>();
         List<Report> left = new ArrayList<>(after);
         for (Report old : before) {
-            Optional<Report> now = left.stream().filter(it -> same(old, it)).findFirst();
+            Optional<Report> now = left.stream().filter(it -> same(old, it)).findFirst()
+                    .or(() -> after.stream().filter(it -> same(old, it) && told(it, before) > 1).findFirst());
             now.ifPresent(left::remove);
             if (now.isPresent() || !after.isEmpty()) {
                 shifts.add(new ComplaintShift(on(old), Optional.of(old), now, outcome(grade(old),
                         now.map(ComplaintShift::grade).orElse(0))));
             }
         }
-        left.forEach(fresh -> shifts.add(new ComplaintShift(on(fresh), Optional.empty(), Optional.of(fresh),
-                Outcome.WORSE)));
+        for (Report fresh : left) {
+            Optional<Report> old = before.stream().filter(it -> same(it, fresh)).findFirst();
+            shifts.add(new ComplaintShift(on(fresh), old, Optional.of(fresh), outcome(old.map(ComplaintShift::grade).orElse(0),
+                    grade(fresh))));
+        }
         return List.copyOf(shifts);
+    }
+
+    /** How many of the earlier complaints one later one takes in: told of all corners, it goes on with those of some. */
+    private static long told(Report now, List<Report> before) {
+        return before.stream().filter(old -> same(old, now)).count();
     }
 
     private static Outcome outcome(int before, int after) {

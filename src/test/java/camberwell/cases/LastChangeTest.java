@@ -96,4 +96,38 @@ class LastChangeTest {
                 + "  - {change: brake-bias forward, steps: 2, outcome: worse, on: understeer, phase: exit}\n");
         assertEquals("brake-bias forward 60 % -> 61 %", first(advice));
     }
+
+    @Test
+    @DisplayName("half a per cent of brake balance that was not felt is followed by more: it is what locking asks for")
+    void brakeBalanceGoesOn() {
+        String same = "  - {change: brake-bias forward, steps: 1, outcome: same, on: rear-locking, phase: braking}\n";
+        assertEquals("brake-bias forward 60 % -> 61 %", first(advise("4", told("rear-locking", "braking", "slight"), same)));
+        assertTrue(changes(advise("4", told("rear-locking", "braking", "slight"), same.repeat(3).replaceFirst("same",
+                "same, runs-ago: 2").replaceFirst("outcome: same, on", "outcome: same, runs-ago: 1, on"))).stream()
+                .noneMatch("brake-bias forward"::equals));
+    }
+
+    @Test
+    @DisplayName("one step that traded a slight push for a clear slide in two phases goes back; for one it stays")
+    void worthGoingBack() {
+        String cured = "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: better, on: understeer, "
+                + "phase: mid-corner}\n";
+        String brought = "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: worse, on: oversteer, "
+                + "phase: %s}\n";
+        String slides = told("oversteer", "mid-corner", "clear");
+        assertEquals("front-anti-roll-bar stiffer 4 -> 5", first(advise("4", slides + told("oversteer", "exit", "slight"),
+                cured + brought.formatted("mid-corner") + brought.formatted("exit"))));
+        assertNotEquals("front-anti-roll-bar stiffer 4 -> 5", first(advise("4", slides,
+                cured + brought.formatted("mid-corner"))));
+    }
+
+    @Test
+    @DisplayName("after a bar turned the car round in one step, no spring is tried for what is left, unless it is strong")
+    void nothingAsCoarse() {
+        String tried = "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: better, on: understeer}\n"
+                + "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: worse, on: oversteer}\n";
+        List<String> springs = List.of("rear-springs softer", "front-springs stiffer", "rear-anti-roll-bar softer");
+        assertTrue(changes(advise("4", told("oversteer", "exit", "clear"), tried)).stream().noneMatch(springs::contains));
+        assertTrue(changes(advise("4", told("oversteer", "exit", "strong"), tried)).stream().anyMatch(springs::contains));
+    }
 }

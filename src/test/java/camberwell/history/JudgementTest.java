@@ -7,6 +7,8 @@ import camberwell.run.Case;
 import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.statistics.Verdict;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
@@ -74,6 +76,22 @@ class JudgementTest {
                 .outcomes();
         assertEquals(List.of("rear-bump softer"), outcomes.stream().map(it -> it.change().id()).toList());
         assertEquals(1, outcomes.get(0).trial().together());
+    }
+
+    @Test
+    @DisplayName("told of all corners, a complaint takes in those of some: nothing is new, and nothing gone")
+    void generalAndParticular() {
+        Report all = new Report(Symptom.UNDERSTEER, Optional.empty(), Optional.of(Phase.MID_CORNER), Optional.empty(),
+                Severity.STRONG, Occurrence.EVERY_LAP, Optional.empty(), Optional.empty());
+        Report medium = new Report(Symptom.UNDERSTEER, Optional.empty(), Optional.of(Phase.MID_CORNER),
+                Optional.of(CornerSpeed.MEDIUM), Severity.STRONG, Occurrence.EVERY_LAP, Optional.empty(), Optional.empty());
+        List<Outcome> none = List.of(Outcome.SAME, Outcome.SAME);
+        assertEquals(none, ComplaintShift.between(List.of(all), List.of(STRONG, medium)).stream()
+                .map(ComplaintShift::outcome).toList());
+        assertEquals(none, ComplaintShift.between(List.of(STRONG, medium), List.of(all)).stream()
+                .map(ComplaintShift::outcome).toList());
+        assertEquals(List.of(Outcome.SAME, Outcome.BETTER), ComplaintShift.between(List.of(STRONG, medium),
+                List.of(STRONG)).stream().map(ComplaintShift::outcome).toList());
     }
 
     @Test

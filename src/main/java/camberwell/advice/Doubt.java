@@ -1,0 +1,91 @@
+package camberwell.advice;
+
+import camberwell.knowledge.Effect;
+import camberwell.knowledge.Note;
+import camberwell.learning.Trials;
+import camberwell.run.Tried;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Outcome;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Witness;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What got worse by one driver's word and need not be laid at the door of a change. Drivers forget a complaint in one
+ * run and tell it again in the next, and take one part of a corner for another; and some of what gets worse is nothing
+ * that the change acts on. Lap times, and a run with the old settings, are beyond doubt. Common practice, no source.
+ */
+final class Doubt {
+
+    private final Trials trials;
+    private final Function<Change, Note.Way> ways;
+
+    /** @param ways what a change does, by its note */
+    Doubt(Trials trials, Function<Change, Note.Way> ways) {
+        this.trials = trials;
+        this.ways = ways;
+    }
+
+    /** Whether the entry says that something got worse, and that is no word against the change. */
+    boolean of(int index) {
+        Tried trial = trials.get(index);
+        return trial.outcome() == Outcome.WORSE && (elsewhere(trial)
+                || trial.trial().witness().filter(by -> by == Witness.DRIVER).isPresent() && trial.on().symptom().isPresent()
+                && (effects(trial).isEmpty() || toldAgain(index) || moved(index)));
+    }
+
+    /** Brakes do nothing where nobody brakes. */
+    private static boolean elsewhere(Tried trial) {
+        return trial.change().adjuster() == Adjuster.BRAKE_BIAS && trial.on().phase()
+                .filter(phase -> phase != Phase.BRAKING && phase != Phase.ENTRY).isPresent();
+    }
+
+    /** What the note says that the change does to what got worse. */
+    private List<Effect> effects(Tried trial) {
+        Tried.On on = trial.on();
+        return ways.apply(trial.change()).effects().stream().filter(effect -> effect.on() == on.symptom().orElseThrow()
+                && agree(effect.phase(), on.phase()) && agree(effect.speed(), on.speed())).toList();
+    }
+
+    /** Told before, not told in between, back by a change that is for it: it was forgotten. */
+    private boolean toldAgain(int index) {
+        Tried trial = trials.get(index);
+        if (effects(trial).stream().anyMatch(effect -> effect.effect() <= 0)) {
+            return false;
+        }
+        for (int i = index - 1; i >= 0; i--) {
+            Tried earlier = trials.get(i);
+            if (!earlier.trial().run().equals(trial.trial().run()) && earlier.outcome() == Outcome.BETTER
+                    && earlier.on().symptom().equals(trial.on().symptom()) && agree(earlier.on().phase(), trial.on().phase())
+                    && agree(earlier.on().speed(), trial.on().speed())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The same is gone in the part of the corner next to it, in the same trial. */
+    private boolean moved(int index) {
+        Tried.On on = trials.get(index).on();
+        return trials.trial(index).stream().anyMatch(entry -> entry.outcome() == Outcome.BETTER
+                && entry.on().symptom().equals(on.symptom()) && entry.on().speed().equals(on.speed())
+                && neighbours(entry.on().phase(), on.phase()));
+    }
+
+    private static boolean neighbours(Optional<Phase> one, Optional<Phase> other) {
+        return one.isPresent() && other.isPresent() && one.get() != other.get()
+                && (inCorner(one.get()) && other.get() == Phase.MID_CORNER
+                || one.get() == Phase.MID_CORNER && inCorner(other.get()));
+    }
+
+    private static boolean inCorner(Phase phase) {
+        return phase == Phase.ENTRY || phase == Phase.LIFT_OFF || phase == Phase.EXIT;
+    }
+
+    private static <T> boolean agree(Optional<T> one, Optional<T> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
+    }
+}

@@ -1,0 +1,116 @@
+package camberwell.advice;
+
+import camberwell.model.Bench;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How much bars and springs move this very car, by the handling model. Rules know which lever acts; how much it does
+ * depends on what share of its axle's roll stiffness it is. So of the levers that rules propose for the same way of the
+ * balance, one that hardly acts on this car gives way to one that does, where the complaint is strong; and where the car
+ * is at or beyond neutral, so that a step may turn it round, the one that moves it least comes first. Empty-handed where
+ * the car's file tells too little.
+ */
+final class Leverage {
+
+    /** A lever of which another one is so many times the stronger hardly acts. */
+    private static final double MUCH = 3;
+    /** What is so much weaker is finer. */
+    private static final double FINER = 0.5;
+    private static final double LEAST = 0.0005;
+
+    private final Optional<Bench> bench;
+
+    /** @param bench the car as the handling model sees it; empty where its file tells too little */
+    Leverage(Optional<Bench> bench) {
+        this.bench = bench;
+    }
+
+    /** A change that is put first, and why. */
+    record Choice(Change change, String why) {
+    }
+
+    /** Which of the changes is to come first instead of the first one; empty where that may stay. */
+    Optional<Choice> instead(List<RankedChange> ranked) {
+        if (bench.isEmpty() || ranked.isEmpty() || !ofRollStiffness(ranked.get(0).change())
+                || !ranked.get(0).firstBy().isEmpty()) {
+            return Optional.empty();
+        }
+        RankedChange first = ranked.get(0);
+        List<Complaint> helped = first.score().helps().stream().map(Score.Help::complaint).toList();
+        Situation situation = Situation.of(first.change().adjuster(), helped.stream().findFirst());
+        OptionalDouble shift = shift(first.change(), situation);
+        if (shift.isEmpty()) {
+            return Optional.empty();
+        }
+        double own = shift.getAsDouble() * first.size().steps();
+        return Complaint.mostlyStrong(helped) ? stronger(ranked, situation, own)
+                : own < 0 && beyondNeutral(situation, own) ? weaker(ranked, situation, own) : Optional.empty();
+    }
+
+    private Optional<Choice> stronger(List<RankedChange> ranked, Situation situation, double own) {
+        RankedChange most = extreme(ranked, situation, own, 1);
+        double other = whole(most, situation);
+        return Math.abs(other) > MUCH * Math.abs(own) ? Optional.of(new Choice(most.change(),
+                "by the model it moves the balance of this car " + Math.round(other / own) + " times as much as "
+                        + ranked.get(0).change().adjuster().spoken() + " would")) : Optional.empty();
+    }
+
+    private Optional<Choice> weaker(List<RankedChange> ranked, Situation situation, double own) {
+        RankedChange least = extreme(ranked, situation, own, -1);
+        return least == ranked.get(0) ? Optional.empty() : Optional.of(new Choice(least.change(),
+                "by the model the car is at neutral or beyond, where a step turns it round: of the bars and springs this one "
+                        + "moves it least"));
+    }
+
+    /** The one that moves the balance the same way, and most or least. */
+    private RankedChange extreme(List<RankedChange> ranked, Situation situation, double own, int sign) {
+        RankedChange found = ranked.get(0);
+        for (RankedChange change : ranked) {
+            double shift = ofRollStiffness(change.change()) ? whole(change, situation) : 0;
+            if (shift * own > 0 && sign * Math.abs(shift) > sign * Math.abs(whole(found, situation))) {
+                found = change;
+            }
+        }
+        return found;
+    }
+
+    /** Whether the rear gives up first, or would after the step. */
+    private boolean beyondNeutral(Situation situation, double shift) {
+        return bench.flatMap(it -> it.behaviour(situation.phase(), situation.speed().metresPerSecond()))
+                .filter(behaviour -> behaviour.limitBalance() + shift < 0).isPresent();
+    }
+
+    /** Whether the car is at or beyond neutral there, and the change is of a bar or spring. */
+    boolean onEdge(Change change, List<Complaint> complaints) {
+        Situation situation = Situation.of(change.adjuster(), complaints.stream().findFirst());
+        OptionalDouble shift = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();
+        return shift.isPresent() && beyondNeutral(situation, -Math.abs(shift.getAsDouble()));
+    }
+
+    /** Whether one step of a change moves the car much less than one of another, which turned it round. */
+    boolean finer(Change change, Change other) {
+        Situation situation = Situation.of(change.adjuster(), Optional.empty());
+        OptionalDouble one = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();
+        OptionalDouble two = shift(other, situation);
+        return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) < FINER * Math.abs(two.getAsDouble());
+    }
+
+    private double whole(RankedChange change, Situation situation) {
+        return shift(change.change(), situation).orElse(0) * change.size().steps();
+    }
+
+    private OptionalDouble shift(Change change, Situation situation) {
+        OptionalDouble shift = bench.isEmpty() ? OptionalDouble.empty() : bench.get().limitBalanceShift(change,
+                situation.phase(), situation.speed().metresPerSecond());
+        return shift.isPresent() && Math.abs(shift.getAsDouble()) >= LEAST ? shift : OptionalDouble.empty();
+    }
+
+    /** Bars and springs. */
+    static boolean ofRollStiffness(Change change) {
+        return change.adjuster().kind() == Adjuster.Kind.STIFFNESS && !change.adjuster().adjustment().damping();
+    }
+}
