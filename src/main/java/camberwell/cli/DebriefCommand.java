@@ -207,7 +207,7 @@ final class DebriefCommand implements Callable<Integer> {
             talk[0] = new Talk(debrief, engine::listener, engine::notes, audience,
                     () -> new Page(prompter.width(), console.styled()));
             Ending ending = new Ending(debrief, engine::listener, engine::notes,
-                    () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()), engine::voices);
+                    () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()), engine::voices, audience);
             DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice,
                     file -> sheet(debrief, file));
             screen.run(engine::listenAhead);

@@ -79,7 +79,8 @@ final class SheetCommand implements Callable<Integer> {
         if (cases.isEmpty()) {
             return write(file, page, ofBook());
         }
-        CaseReader reader = new CaseReader();
+        // Their words for complaints stand in the cases.
+        CaseReader reader = engine.cases();
         List<Advice> advices = new ArrayList<>();
         List<Problem> wrong = new ArrayList<>();
         for (String name : cases) {

@@ -53,6 +53,10 @@ final class Asking {
             page.paragraph(2, Phrases.form(topic, debrief.run().car()));
         } else {
             choices(topic, listed(question), page);
+            if (topic.field() == Field.DOING && audience == Audience.NEWCOMER) {
+                // The question itself has scrolled away by now.
+                page.paragraph(0, "Your own words, or a number.");
+            }
         }
     }
 

@@ -12,6 +12,7 @@ import camberwell.report.Words;
 import camberwell.run.Report;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
+import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Symptom;
 import java.util.List;
 import java.util.Optional;
@@ -26,20 +27,23 @@ public final class Ending {
     private final Supplier<Notes> notes;
     private final Supplier<Explainer> explainers;
     private final Supplier<Voices> voices;
+    private final boolean newcomer;
 
     /**
      * An ending.
      *
      * @param explainers what tells how a change came about
      * @param voices what the authors of rule packs say
+     * @param audience a newcomer is told in plain words
      */
     public Ending(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Supplier<Explainer> explainers,
-            Supplier<Voices> voices) {
+            Supplier<Voices> voices, Audience audience) {
         this.debrief = debrief;
         this.listener = listener;
         this.notes = notes;
         this.explainers = explainers;
         this.voices = voices;
+        this.newcomer = audience == Audience.NEWCOMER;
     }
 
     /** The one thing to do, its size, what to feel, and when to put it back. */
@@ -100,9 +104,11 @@ public final class Ending {
             return;
         }
         RankedChange change = advice.changes().get(rank - 1);
-        page.paragraph(0, Words.sentence(Words.change(change.change())) + ": " + change.way().rationale());
+        page.paragraph(0, Words.sentence(Words.change(change.change())) + ": " + (newcomer ? change.way().plain()
+                : change.way().rationale()));
         voices.get().of(change.rules()).forEach(words -> page.point(0, words));
-        advice.findings().stream().limit(2).forEach(finding -> page.point(0, notes.get().get(finding.id()).statement()));
+        advice.findings().stream().limit(2).forEach(finding -> page.point(0, newcomer
+                ? notes.get().get(finding.id()).plain() : notes.get().get(finding.id()).statement()));
     }
 
     /** How a change came about, rule by rule. */

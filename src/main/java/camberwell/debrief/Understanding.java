@@ -289,13 +289,19 @@ final class Understanding {
             return numbered.get(0);
         }
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
-        return cars.get(names.indexOf(Reply.begun(typed.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"), names)));
+        if (typed.strip().indexOf(' ') > 0 && names.stream().noneMatch(name -> name.startsWith(slug(typed)))) {
+            throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");
+        }
+        return cars.get(names.indexOf(Reply.begun(slug(typed), names)));
     }
 
     /** What a car is chosen by. */
     static String id(Topic topic, Car car) {
-        return (topic.field() == Field.DRIVE ? car.driven() : car.name()).toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-");
+        return slug(topic.field() == Field.DRIVE ? car.driven() : car.name());
+    }
+
+    private static String slug(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     }
 
     /** An answer, if the complaint can be there at all. */
