@@ -61,6 +61,7 @@ import picocli.CommandLine.Spec;
             "  camberwell observe run3.csv --car my-car.yaml",
             "  camberwell observe run3.csv --car my-car.yaml -o run3.yaml",
             "  camberwell observe run3.csv.gz --car my-car.yaml --svg run3.svg",
+            "  camberwell observe run3.csv --against run2.csv --car my-car.yaml",
             "  camberwell observe --format json run3.csv --with monday.yaml"})
 final class ObserveCommand implements Callable<Integer> {
 
@@ -85,6 +86,10 @@ final class ObserveCommand implements Callable<Integer> {
                 description = "A case of the same run: its car, its conditions and the driver's own complaints.")
         private String run;
     }
+
+    @Option(names = "--against", paramLabel = "LOG.csv", description = "A log of an earlier run of the same car, circuit and "
+            + "logger: whether the car turns in later or sharper than then, and draws to one side.")
+    private String against;
 
     @Option(names = "--channels", paramLabel = "MAP", description = "A file that says which column is which channel.")
     private String channels;
@@ -121,7 +126,12 @@ final class ObserveCommand implements Callable<Integer> {
             sidesKnown[0] &= Consistency.settle(one, map, limits);
             return one;
         }).toList());
-        Observed observed = Observer.observe(log, sidesKnown[0], car, map, limits);
+        Optional<Log> earlier = Optional.ofNullable(against).map(name -> {
+            Log one = read(name, map, limits);
+            Consistency.settle(one, map, limits);
+            return one;
+        });
+        Observed observed = Observer.observe(log, sidesKnown[0], earlier, car, map, limits);
         Case found = found(run, car, observed);
         List<Agreement> agreements = Agreement.of(found.reports(), observed.line().isPresent());
         Page page = new Page(console.width(), console.styled());

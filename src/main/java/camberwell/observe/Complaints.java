@@ -142,10 +142,10 @@ final class Complaints {
         Report report = new Report(measure.symptom(), measure.where(), Optional.of(phase), speed, severity,
                 grade.occurrence(), grade.since(), turn);
         reports.add(report.withMeasured(new Measured(round(grade.strength()), round(drivers),
-                how(measure, corners, perLap, grade, drivers), places(measure, figures, corners, grade))));
+                how(measure, phase, corners, perLap, grade, drivers), places(measure, figures, corners, grade))));
     }
 
-    private String how(Measure measure, List<Integer> corners, double[] perLap, Grade grade, double drivers) {
+    private String how(Measure measure, Phase phase, List<Integer> corners, double[] perLap, Grade grade, double drivers) {
         double[] shown = new double[perLap.length];
         double enough = Math.min(0.25, 0.5 * Arrays.stream(grade.clearness()).max().orElse(0));
         int laps = 0;
@@ -155,6 +155,7 @@ final class Complaints {
         }
         return measure.name() + ": " + Figures.fixed(Robust.median(shown), measure.decimals()) + " " + measure.unit()
                 + " in " + laps + " of " + perLap.length + (perLap.length == 1 ? " lap, " : " laps, ")
+                + (phase == Phase.STRAIGHT || phase == Phase.BRAKING ? "before " : "")
                 + (corners.size() == 1 ? "corner " : "corners ") + numbers(corners) + "; counts from "
                 + Figures.fixed(measure.starts(), measure.decimals()) + " " + measure.unit()
                 + (drivers > 0 ? "; " + (drivers > 0.99 ? "all" : Figures.fixed(drivers * 100, 0) + " %")

@@ -8,6 +8,7 @@ import camberwell.vocabulary.Wheel;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a logged run shows.
@@ -22,10 +23,11 @@ import java.util.Optional;
  * @param tyres what pyrometer and gauge would have read after the run
  * @param cells the figures by corner and phase
  * @param doubts what could not be concluded, and why
+ * @param against the earlier run that it was held against
  */
 public record Observed(Log log, List<LapTold> laps, String lapsBy, List<CornerTold> corners, Optional<LineTold> line,
         List<Report> reports, List<Habit> habits, Map<Wheel, TyreReading> tyres, List<Cell> cells, List<String> doubts,
-        Optional<CornerDrawing> drawing) {
+        Optional<CornerDrawing> drawing, Optional<Against> against) {
 
     /** Copies the lists. */
     public Observed {
@@ -41,6 +43,15 @@ public record Observed(Log log, List<LapTold> laps, String lapsBy, List<CornerTo
     /** The columns that channels were read from. */
     public List<Binding> channels() {
         return List.copyOf(log.bindings().values());
+    }
+
+    /**
+     * An earlier run.
+     *
+     * @param log its name
+     * @param gradient understeer gradient then, degrees per g; empty where no line could be fitted
+     */
+    public record Against(String log, OptionalDouble gradient) {
     }
 
     /**

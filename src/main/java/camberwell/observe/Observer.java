@@ -10,6 +10,7 @@ import camberwell.problem.ProblemsException;
 import camberwell.run.Report;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import java.util.ArrayList;
@@ -37,6 +38,7 @@ public final class Observer {
     private final ChannelMap channels;
     private final Limits limits;
     private final Trace trace;
+    private final Dampers dampers;
     private final List<String> doubts = new ArrayList<>();
 
     private Observer(Log log, boolean sidesKnown, Car car, ChannelMap channels, Limits limits) {
@@ -46,6 +48,7 @@ public final class Observer {
         this.channels = channels;
         this.limits = limits;
         this.trace = new Trace(log);
+        this.dampers = new Dampers(trace, limits);
     }
 
     /**
@@ -56,29 +59,54 @@ public final class Observer {
      * @throws ProblemsException if there is no lap or no corner to read anything from
      */
     public static Observed observe(Log log, boolean sidesKnown, Car car, ChannelMap channels, Limits limits) {
-        return new Observer(log, sidesKnown, car, channels, limits).observe();
+        return observe(log, sidesKnown, Optional.empty(), car, channels, limits);
     }
 
-    private Observed observe() {
-        LapFinder finder = new LapFinder(trace, limits);
-        List<Lap> all = finder.find();
+    /**
+     * What the log shows, held against an earlier run.
+     *
+     * @param earlier a log of the same car, circuit and logger, with its units and signs settled
+     */
+    public static Observed observe(Log log, boolean sidesKnown, Optional<Log> earlier, Car car, ChannelMap channels,
+            Limits limits) {
+        Optional<MappedRun> before = earlier.map(it -> {
+            Observer observer = new Observer(it, sidesKnown, car, channels, limits);
+            return observer.mapped(observer.laps(new LapFinder(observer.trace, limits).find()));
+        });
+        return new Observer(log, sidesKnown, car, channels, limits).observe(before);
+    }
+
+    private List<Lap> laps(List<Lap> all) {
         List<Lap> laps = all.stream().filter(Lap::counts).toList();
         if (laps.isEmpty()) {
             throw new ProblemsException(log.problem(all.isEmpty() ? "the log is shorter than five seconds"
                     : "there is no whole lap in it: lap " + all.get(all.size() - 1).number() + " is left out ("
                             + all.get(all.size() - 1).leftOut().orElse("") + "); log at least one lap from line to line"));
         }
+        return laps;
+    }
+
+    private MappedRun mapped(List<Lap> laps) {
         CornerMap map = CornerMap.of(trace, laps, limits);
         if (map.corners().isEmpty()) {
             throw new ProblemsException(log.problem("no corner is found in it: nowhere does the path bend so "
                     + "that the car is asked for " + Figures.fixed(limits.of("corners.turn-on"), 0) + " m/s² to the side; "
                     + "are the units of speed, yaw rate and lateral acceleration right?"));
         }
-        Dampers dampers = new Dampers(trace, limits);
         boolean[] struck = dampers.strikes();
         List<LapPhases> phases = laps.stream()
                 .map(lap -> LapPhases.of(trace, map.way(trace, lap, limits), map, struck, limits)).toList();
-        Optional<ReferenceLine> line = trace.hasSteering() ? line() : Optional.empty();
+        return new MappedRun(trace, laps, map, phases, trace.hasSteering() ? line() : Optional.empty(), limits);
+    }
+
+    private Observed observe(Optional<MappedRun> earlier) {
+        LapFinder finder = new LapFinder(trace, limits);
+        List<Lap> all = finder.find();
+        List<Lap> laps = laps(all);
+        MappedRun run = mapped(laps);
+        CornerMap map = run.map();
+        List<LapPhases> phases = run.phases();
+        Optional<ReferenceLine> line = run.line();
         Slides slides = new Slides(trace, line, phases, map, limits);
         Habits habits = new Habits(new Driving(trace, phases, map, slides.beyond(), limits), laps, map, limits);
         Complaints complaints = new Complaints(laps, map, sidesKnown, limits, habits);
@@ -92,11 +120,12 @@ public final class Observer {
         for (Axle axle : Axle.values()) {
             reports.addAll(complaints.of(dampers.bottoming(axle), dampers.stops(axle, phases)));
         }
+        reports.addAll(answers(run, earlier, slides, complaints));
         TyreTrace tyres = new TyreTrace(trace, all, limits);
         reports.addAll(tyres.complaints(car));
         reports.sort(Comparator.comparingDouble((Report report) -> -report.measured().orElseThrow().certainty())
                 .thenComparing(Report::symptom).thenComparing(Report::text));
-        missing(slip, dampers, laps);
+        missing(slip, laps);
         List<String> told = new ArrayList<>(log.doubts());
         told.addAll(doubts);
         return new Observed(log, all.stream().map(lap -> new Observed.LapTold(lap.number(), lap.seconds(), lap.leftOut()))
@@ -104,7 +133,12 @@ public final class Observer {
                 line.map(it -> new Observed.LineTold(it.ratio(), it.gradientDegreesPerG(), Math.toDegrees(it.scatter()),
                         it.wheelbase(), slides.measure(Symptom.UNDERSTEER).starts())),
                 reports, habits.found(), tyres.readings(), Cells.of(slides, map, laps.size()), told,
-                Drawings.of(reports, slides, phases, map, trace, laps));
+                Drawings.of(reports, slides, phases, map, trace, laps), earlier.map(Observer::told));
+    }
+
+    private static Observed.Against told(MappedRun earlier) {
+        return new Observed.Against(earlier.trace().log().name(), earlier.line().map(it ->
+                OptionalDouble.of(it.gradientDegreesPerG())).orElse(OptionalDouble.empty()));
     }
 
     private static Observed.CornerTold told(Corner corner) {
@@ -122,6 +156,24 @@ public final class Observer {
                 && certainty(snap) > SNAPS * certainty(slide))).forEach(reports::add);
         snapped.stream().filter(snap -> slid.stream().noneMatch(slide -> same(snap, slide)
                 && certainty(snap) <= SNAPS * certainty(slide))).forEach(reports::add);
+        return reports;
+    }
+
+    /** How it answers to the wheel, and what it does where nobody turns it. */
+    private List<Report> answers(MappedRun run, Optional<MappedRun> earlier, Slides slides, Complaints complaints) {
+        List<Report> reports = new ArrayList<>();
+        Optional<MappedRun> before = earlier.filter(it -> it.line().isPresent());
+        if (run.line().isPresent() && trace.hasSideslip()) {
+            TurnIn turnIn = new TurnIn(run, slides.beyond(), slides.measure(Symptom.UNDERSTEER).starts());
+            for (Symptom symptom : List.of(Symptom.SLOW_TURN_IN, Symptom.NERVOUS_TURN_IN)) {
+                // Against its own other laps, one that differs is no complaint.
+                complaints.of(turnIn.measure(symptom, before), turnIn.of(symptom, before)).stream()
+                        .filter(it -> before.isPresent() || it.occurrence() != Occurrence.ONCE).forEach(reports::add);
+            }
+        }
+        for (StraightRunning.Shown shown : new StraightRunning(run, before).all(sidesKnown)) {
+            reports.addAll(complaints.of(shown.measure(), shown.sightings()));
+        }
         return reports;
     }
 
@@ -171,7 +223,7 @@ public final class Observer {
     }
 
     /** What the log lacks, and what that costs. */
-    private void missing(WheelSlip slip, Dampers dampers, List<Lap> laps) {
+    private void missing(WheelSlip slip, List<Lap> laps) {
         if (!trace.hasSteering()) {
             doubts.add("no steering angle: nothing is said of understeer and oversteer");
         }

@@ -54,11 +54,14 @@ record ReferenceLine(double wheelbase, double ratio, double gradient, double yaw
         while (sides.length / stride > MOST_ROWS) {
             stride *= 2;
         }
+        double from = limits.of("line.from") * hard;
+        double to = limits.of("line.to") * hard;
+        int half = trace.samples(limits.of("line.steady")) / 2;
         java.util.List<Row> rows = new java.util.ArrayList<>();
         for (int at = 0; at < trace.size(); at += stride) {
             double speed = trace.speed(at);
             double asked = Math.abs(speed * trace.yaw(at));
-            if (speed > slowest && asked >= limits.of("line.from") * hard && asked <= limits.of("line.to") * hard) {
+            if (speed > slowest && asked >= from && asked <= to && turns(trace, at - half, at + half, from)) {
                 Row row = new Row(trace.steering(at), wheelbase * trace.yaw(at) / speed, trace.side(at),
                         trace.yawChange(at));
                 if (!Double.isNaN(row.steering + row.turn + row.side + row.yawChange)) {
@@ -74,6 +77,18 @@ record ReferenceLine(double wheelbase, double ratio, double gradient, double yaw
         } catch (MathRuntimeException e) {
             return java.util.Optional.empty();
         }
+    }
+
+    /** Whether it turns one way on the whole: what wanders to and fro on a straight, steered against, is no cornering. */
+    private static boolean turns(Trace trace, int from, int to, double least) {
+        double sum = 0;
+        int count = 0;
+        for (int i = Math.max(0, from); i < Math.min(trace.size(), to); i++) {
+            double turn = trace.speed(i) * trace.yaw(i);
+            sum += Double.isNaN(turn) ? 0 : turn;
+            count++;
+        }
+        return Math.abs(sum) >= least * count;
     }
 
     /** Fitted to rows as they are. */

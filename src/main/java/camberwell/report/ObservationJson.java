@@ -39,6 +39,12 @@ public final class ObservationJson {
             map.put("counts-from", rounded(line.starts(), 2));
             tree.put("line", map);
         });
+        observed.against().ifPresent(earlier -> {
+            Map<String, Object> map = new LinkedHashMap<>();
+            map.put("log", earlier.log());
+            earlier.gradient().ifPresent(gradient -> map.put("understeer-gradient", rounded(gradient, 2)));
+            tree.put("against", map);
+        });
         tree.put("phases", observed.cells().stream().map(ObservationJson::cell).toList());
         tree.put("reports", observed.reports().stream().map(ObservationJson::report).toList());
         tree.put("driver", observed.habits().stream().map(ObservationJson::habit).toList());

@@ -37,6 +37,9 @@ public final class ObservationText {
                 + "running: steering " + Figures.fixed(line.ratio(), 1) + " : 1, understeer gradient "
                 + Figures.fill("%+.1f", line.gradient()) + " deg/g, scatter " + Figures.fixed(line.scatter(), 2)
                 + " deg; from " + Figures.fixed(line.starts(), 1) + " deg beyond it on they count."));
+        observed.against().ifPresent(earlier -> page.blank().paragraph(0, "Turn-in and pulling are held against "
+                + earlier.log() + (earlier.gradient().isEmpty() ? ", in which the car's own line cannot be found."
+                : ", whose understeer gradient was " + Figures.fill("%+.1f", earlier.gradient().getAsDouble()) + " deg/g.")));
         basis(observed, page);
     }
 

@@ -90,6 +90,22 @@ class ObserveCommandTest {
     }
 
     @Test
+    @DisplayName("an earlier run to hold it against is named, with its understeer gradient; one that is not there is an error")
+    void against() throws IOException {
+        bench.file("before.csv", MadeLogs.clean());
+        Bench.Run run = bench.run("observe", "run.csv", "--against", "before.csv", "--car", CAR);
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("held against before.csv"), run.out());
+        JsonNode tree = new ObjectMapper().readTree(bench.run("observe", "--format", "json", "run.csv", "--against",
+                "before.csv", "--car", CAR).out());
+        assertEquals(1.5, tree.get("against").get("understeer-gradient").asDouble(), 0.1, "deg/g, as the log was made");
+
+        Bench.Run none = bench.run("observe", "run.csv", "--against", "befor.csv", "--car", CAR);
+        assertEquals(2, none.code());
+        assertTrue(none.err().startsWith("befor.csv: ") && none.err().contains("before.csv"), none.err());
+    }
+
+    @Test
     @DisplayName("packed with gzip, or through a pipe, it says the same")
     void packed() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

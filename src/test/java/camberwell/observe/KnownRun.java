@@ -24,9 +24,15 @@ import java.util.stream.Collectors;
  *
  * @param name what is special about it
  * @param log its text
+ * @param earlier the log of an earlier run that it is held against
  * @param truth the complaints that are in it
  */
-record KnownRun(String name, Supplier<String> log, Set<Truth> truth) {
+record KnownRun(String name, Supplier<String> log, Optional<Supplier<String>> earlier, Set<Truth> truth) {
+
+    /** A run that is held against nothing but itself. */
+    KnownRun(String name, Supplier<String> log, Set<Truth> truth) {
+        this(name, log, Optional.empty(), truth);
+    }
 
     /**
      * A complaint.
@@ -47,10 +53,16 @@ record KnownRun(String name, Supplier<String> log, Set<Truth> truth) {
 
     /** What is observed in it. */
     Observed observe(Car car, Limits limits) {
-        Log read = LogReader.read(LogSource.of(name, new ByteArrayInputStream(log.get().getBytes(StandardCharsets.UTF_8))),
-                ChannelMap.NONE, limits);
+        Log read = read(log, limits);
         boolean sides = Consistency.settle(read, ChannelMap.NONE, limits);
-        return Observer.observe(read, sides, car, ChannelMap.NONE, limits);
+        Optional<Log> before = earlier.map(it -> read(it, limits));
+        before.ifPresent(it -> Consistency.settle(it, ChannelMap.NONE, limits));
+        return Observer.observe(read, sides, before, car, ChannelMap.NONE, limits);
+    }
+
+    private Log read(Supplier<String> text, Limits limits) {
+        return LogReader.read(LogSource.of(name, new ByteArrayInputStream(text.get().getBytes(StandardCharsets.UTF_8))),
+                ChannelMap.NONE, limits);
     }
 
     /** The complaints that are told. */

@@ -26,6 +26,8 @@ final class KnownRuns {
         written();
         laps();
         wheels();
+        straights();
+        answers();
     }
 
     static List<KnownRun> all() {
@@ -221,5 +223,48 @@ final class KnownRuns {
         add("the front meets its stops on a straight", run -> run.bottoms = true, log -> at(log.dampers(), 100),
                 truth(Symptom.BOTTOMING, Phase.STRAIGHT, null));
         add("a driver who stabs at the throttle", run -> run.stabs = true, log -> log);
+    }
+
+    private void straights() {
+        add("held to the left on the brakes", run -> run.pulls = 7, log -> log, truth(Symptom.PULLING, Phase.BRAKING, null));
+        add("held to the right on the brakes, noise five times", run -> {
+            run.pulls = -7;
+            run.noise = 5;
+        }, log -> log.plus("Steering", 4), truth(Symptom.PULLING, Phase.BRAKING, null));
+        add("weaves on the brakes", run -> run.weaves = 4.5, log -> log, truth(Symptom.UNSTABLE_BRAKING, Phase.BRAKING, null));
+        add("wanders on the straights", run -> run.wanders = 3.5, log -> log, truth(Symptom.WANDERING, Phase.STRAIGHT, null));
+        add("weaves on the brakes and pushes, 20 Hz", run -> {
+            run.weaves = 4.5;
+            run.with(Slide.of(3, Phase.MID_CORNER, MEDIUM));
+        }, log -> at(log, 20), truth(Symptom.UNSTABLE_BRAKING, Phase.BRAKING, null),
+                truth(Symptom.UNDERSTEER, Phase.MID_CORNER, MEDIUM));
+        add("a restless wheel that the car does not follow", run -> { }, log -> log.shaken("Steering", 2.5));
+    }
+
+    /** Runs beside an earlier one of the same car. */
+    private void answers() {
+        beside("the yaw rate comes 70 ms later than before", run -> run.late = 0.07, log -> log,
+                truth(Symptom.SLOW_TURN_IN, Phase.ENTRY, SLOW), truth(Symptom.SLOW_TURN_IN, Phase.ENTRY, MEDIUM),
+                truth(Symptom.SLOW_TURN_IN, Phase.ENTRY, FAST));
+        beside("more yaw rate for the same steering than before", run -> run.gradient = Math.toRadians(0.4) / 9.81, log -> log,
+                truth(Symptom.NERVOUS_TURN_IN, Phase.ENTRY, SLOW), truth(Symptom.NERVOUS_TURN_IN, Phase.ENTRY, MEDIUM),
+                truth(Symptom.NERVOUS_TURN_IN, Phase.ENTRY, FAST));
+        beside("held to the left all the time, which it was not before", run -> { }, log -> log.plus("Steering", 6),
+                truth(Symptom.PULLING, Phase.STRAIGHT, null));
+        beside("no better and no worse than before", run -> { }, log -> log);
+        beside("no better and no worse than before, noise five times", run -> run.noise = 5, log -> log);
+        beside("slower than before, and otherwise the same", run -> run.pace = lap -> 0.95, log -> log);
+        beside("pushes, which it did not before", run -> run.with(Slide.of(3, Phase.ENTRY, SLOW)), log -> log,
+                truth(Symptom.UNDERSTEER, Phase.ENTRY, SLOW));
+    }
+
+    private void beside(String name, Consumer<MadeRun> run, UnaryOperator<LogText> text, KnownRun.Truth... truth) {
+        add(name, run, text, truth);
+        KnownRun alone = runs.remove(runs.size() - 1);
+        runs.add(new KnownRun(name, alone.log(), java.util.Optional.of(() -> {
+            MadeRun before = MadeRun.on(Circuit.seven());
+            before.seed = 99;
+            return at(LogText.plain(), 50).write(before);
+        }), alone.truth()));
     }
 }

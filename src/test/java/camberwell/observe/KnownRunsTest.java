@@ -158,6 +158,37 @@ class KnownRunsTest {
     }
 
     @Test
+    @DisplayName("a pull on the brakes is told in degrees of the steering wheel, with the side it is held to")
+    void pull() {
+        Report report = only("held to the right on the brakes, noise five times");
+
+        // Seven degrees at full brake; the car brakes at three quarters of that and more.
+        assertTrue(report.measured().orElseThrow().evidence().stream().allMatch(it -> it.figure() > 4 && it.figure() < 8));
+        assertTrue(report.measured().get().how().contains("held to one side"), "nothing tells left from right in this log");
+    }
+
+    @Test
+    @DisplayName("a car that weaves on the brakes is told by its yaw rate: 4.5 deg/s to and fro, and the steering against it")
+    void weaving() {
+        // Standard deviation of a sine is its amplitude over √2; the driver's steering asks for 0.8 of it the other way.
+        double expected = 4.5 * 1.8 / Math.sqrt(2);
+        Report report = only("weaves on the brakes");
+
+        assertEquals(expected, report.measured().orElseThrow().evidence().get(0).figure(), 0.2 * expected);
+        assertTrue(report.measured().get().how().contains("before corners 1, 2, 4 and 6"), report.measured().get().how());
+    }
+
+    @Test
+    @DisplayName("a car that turns in later than in the run before is told so in milliseconds")
+    void later() {
+        Report report = OBSERVED.get("the yaw rate comes 70 ms later than before").reports().stream()
+                .filter(it -> it.speed().equals(Optional.of(camberwell.vocabulary.CornerSpeed.MEDIUM))).findFirst().orElseThrow();
+
+        assertTrue(report.measured().orElseThrow().evidence().stream().allMatch(it -> Math.abs(it.figure() - 70) < 25),
+                () -> report.measured().get().evidence().toString());
+    }
+
+    @Test
     @DisplayName("a driver who stabs at the throttle is told so; others are not")
     void stabs() {
         for (KnownRun run : RUNS) {

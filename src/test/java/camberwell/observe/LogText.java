@@ -91,6 +91,13 @@ final class LogText {
         return this;
     }
 
+    /** Shaken by a sensor, a mast or a hand: at 1.3 Hz, by so much. */
+    LogText shaken(String start, double much) {
+        columns.replaceAll((name, value) -> name.startsWith(start)
+                ? it -> value.applyAsDouble(it) + much * Math.sin(2 * Math.PI * 1.3 * it.t) : value);
+        return this;
+    }
+
     LogText late(String start, double seconds, List<MadeRun.Sample> samples) {
         int rows = (int) Math.round(seconds / MadeRun.DT);
         columns.replaceAll((name, value) -> name.startsWith(start) ? it -> {

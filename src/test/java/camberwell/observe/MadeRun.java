@@ -46,6 +46,15 @@ final class MadeRun {
     double lockRear;
     double lockFront;
     double spinRear;
+    /** Degrees of the steering wheel that are held to the left at full brake, against a pull. */
+    double pulls;
+    /** Degrees a second that the car weaves by on the brakes, and by which it wanders on straights. */
+    double weaves;
+    double wanders;
+    /** Seconds that the steering is ahead of a sound car's. */
+    double late;
+    /** Understeer gradient, rad per m/s². */
+    double gradient = GRADIENT;
 
     /** What a corner is called by its slowest speed: borders at 81 and 137 km/h. */
     final List<CornerSpeed> speeds = new ArrayList<>();
@@ -178,7 +187,8 @@ final class MadeRun {
                 // What the tyres carry and an accelerometer feels on a bank: the turn less a share of the weight.
                 double carried = sample.ay * Math.cos(bank) - Math.signum(kappa) * 9.81 * Math.sin(bank)
                         * Math.min(1, Math.abs(kappa) * 100);
-                double linear = WHEELBASE * sample.r / speed + GRADIENT * carried
+                double ahead = circuit.curvature(s + speed * late) - kappa;
+                double linear = WHEELBASE * (sample.r / speed + ahead) + gradient * (carried + ahead * speed * speed)
                         + YAW_DELAY * clamp((lag - (samples.isEmpty() ? lag : samples.get(samples.size() - 1).extra[2])) / DT);
                 sample.extra[2] = lag;
                 sample.extra[3] = yawRate;
@@ -191,6 +201,15 @@ final class MadeRun {
                     sample.throttle = Math.sin(2 * Math.PI * 1.6 * t) > 0 ? Math.min(1, sample.throttle + 0.5)
                             : Math.max(0, sample.throttle - 0.3);
                 }
+                double alone = Math.abs(kappa) < 1e-9 ? 1 : 0;
+                double restless = alone * (sample.brake > 0.15 ? Math.toRadians(weaves) * Math.sin(2 * Math.PI * 1.1 * t)
+                        : sample.brake > 0 ? 0 : Math.toRadians(wanders) * (Math.sin(2 * Math.PI * 0.61 * t)
+                                + 0.6 * Math.sin(2 * Math.PI * 1.03 * t + 1)));
+                // The driver steers against it, a little late.
+                sample.r += restless;
+                carried += restless * speed;
+                sample.steer += RATIO * Math.toRadians(pulls) / RATIO * sample.brake * alone
+                        - RATIO * 0.8 * restless * (WHEELBASE + gradient * speed * speed) / speed;
                 sample.felt = carried;
                 if (liftIn > 0) {
                     double[] corner = circuit.corners().get(liftIn - 1);

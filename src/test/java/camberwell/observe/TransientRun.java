@@ -24,6 +24,7 @@ final class TransientRun {
             new Bend(230, 60, 90, 165), new Bend(300, 22, 34, 24), new Bend(240, 36, 62, 78), new Bend(230, 24, 28, -26),
             new Bend(420, 60, 80, -155));
 
+    final List<Bend> bends;
     private final MovingCar car;
     private final int laps;
     private final Pace.Demand demand;
@@ -34,6 +35,11 @@ final class TransientRun {
     double length;
 
     TransientRun(MovingCar car, int laps, Pace.Demand demand) {
+        this(car, laps, demand, SEVEN);
+    }
+
+    TransientRun(MovingCar car, int laps, Pace.Demand demand, List<Bend> bends) {
+        this.bends = List.copyOf(bends);
         this.car = car;
         this.laps = laps;
         this.demand = demand;
@@ -45,7 +51,7 @@ final class TransientRun {
         List<Double> curvature = new ArrayList<>();
         double s = 0;
         for (int lap = 0; lap < laps; lap++) {
-            for (Bend bend : SEVEN) {
+            for (Bend bend : bends) {
                 s += bend.before;
                 way.add(s);
                 curvature.add(0.0);

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -35,14 +36,19 @@ final class TransientRuns {
      * @param name of the car, and what is the matter with it
      * @param calm whether the car stays within what it can do
      */
-    record Run(String name, Car car, MovingCar moving, double effort, boolean calm, UnaryOperator<LogText> written) {
+    record Run(String name, Car car, MovingCar moving, double effort, boolean calm, List<TransientRun.Bend> bends,
+            UnaryOperator<LogText> written) {
+
+        Run(String name, Car car, MovingCar moving, double effort, boolean calm, UnaryOperator<LogText> written) {
+            this(name, car, moving, effort, calm, TransientRun.SEVEN, written);
+        }
 
         /** Drives it. */
         TransientRun drive() {
             double grip = HandlingModel.maxLateralAcceleration(moving.vehicle(), 25, 0);
             TransientRun run = null;
             for (double asked = effort; asked > 0.6 && (run == null || run.lost); asked -= 0.05) {
-                run = new TransientRun(moving, LAPS, new Pace.Demand(asked * grip, 0.6 * asked * grip, 0.25 * asked * grip, 150));
+                run = new TransientRun(moving, LAPS, new Pace.Demand(asked * grip, 0.6 * asked * grip, 0.25 * asked * grip, 150), bends);
             }
             return run;
         }
@@ -81,26 +87,68 @@ final class TransientRuns {
         return runs;
     }
 
-    private static void add(Car car, List<Run> runs) {
-        MovingCar moving = CarModel.of(car, Surface.DRY).orElseThrow().inMotion();
-        List<UnaryOperator<LogText>> ways = List.of(log -> log, log -> {
-            log.every = 2;
-            return log;
-        }, log -> log.without("Wheel"), log -> log.instead("Yaw", "Yaw Rate [deg/s]", -1).instead("Lateral", "Lateral G", -1),
-                log -> log.instead("Speed", "v [m/s]", 1 / 3.6).without("Lap"));
-        runs.add(new Run(car.name() + ", as it stands", car, moving, 0.88, true, ways.get(runs.size() % 5)));
-        runs.add(new Run(car.name() + ", at an easy pace", car, moving, 0.75, true, ways.get(runs.size() % 5)));
-        runs.add(new Run(car.name() + ", the front bar too stiff", car, moving.withVehicle(vehicle -> vehicle.withFront(
-                axle -> axle.withBarRate(axle.barRate() + 0.8 * axle.rollStiffness()))), 0.97, false, ways.get(runs.size() % 5)));
-        runs.add(new Run(car.name() + ", the front tyres too weak", car, moving.withVehicle(vehicle -> vehicle.withFront(
-                axle -> axle.withTyre(weaker((Pac2002) axle.tyre())))), 0.98, false, ways.get(runs.size() % 5)));
-        runs.add(new Run(car.name() + ", the rear bar too stiff", car, moving.withVehicle(vehicle -> vehicle.withRear(
-                axle -> axle.withBarRate(axle.barRate() + 0.8 * axle.rollStiffness()))), 0.95, false, ways.get(runs.size() % 5)));
-        runs.add(new Run(car.name() + ", the rear tyres too weak", car, moving.withVehicle(vehicle -> vehicle.withRear(
-                axle -> axle.withTyre(weaker((Pac2002) axle.tyre())))), 0.95, false, ways.get(runs.size() % 5)));
+    /**
+     * Runs that nothing was tuned for: a car, what is the matter with it, how hard it is driven, the circuit and the way it is
+     * written down are all drawn.
+     */
+    static List<Run> drawn(Path home, long seed, int count) throws IOException {
+        Random random = new Random(seed);
+        List<Run> cars = all(home).stream().filter(run -> run.name().endsWith("as it stands")).toList();
+        List<Run> runs = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Run run = cars.get(random.nextInt(cars.size()));
+            double friction = 0.88 + 0.1 * random.nextDouble();
+            double bar = 0.3 + 0.7 * random.nextDouble();
+            int fault = random.nextInt(5);
+            MovingCar moving = run.moving.withVehicle(vehicle -> switch (fault) {
+                case 0 -> vehicle.withFront(axle -> axle.withBarRate(axle.barRate() + bar * axle.rollStiffness()));
+                case 1 -> vehicle.withFront(axle -> axle.withTyre(weaker((Pac2002) axle.tyre(), friction)));
+                case 2 -> vehicle.withRear(axle -> axle.withBarRate(axle.barRate() + bar * axle.rollStiffness()));
+                case 3 -> vehicle.withRear(axle -> axle.withTyre(weaker((Pac2002) axle.tyre(), friction)));
+                default -> vehicle;
+            });
+            double effort = fault == 4 ? 0.7 + 0.18 * random.nextDouble() : 0.92 + 0.07 * random.nextDouble();
+            runs.add(new Run(run.car.name() + ", draw " + seed + "." + i + ", " + List.of("front bar", "front tyres", "rear bar",
+                    "rear tyres", "sound").get(fault), run.car, moving, effort, fault == 4, bends(random),
+                    WAYS.get(random.nextInt(WAYS.size()))));
+        }
+        return runs;
     }
 
-    private static Pac2002 weaker(Pac2002 tyre) {
-        return tyre.withFriction(0.92 * tyre.friction());
+    private static List<TransientRun.Bend> bends(Random random) {
+        List<TransientRun.Bend> bends = new ArrayList<>();
+        int corners = 5 + random.nextInt(6);
+        for (int i = 0; i < corners; i++) {
+            // Hairpins to sweepers, spread evenly in the logarithm of the radius; a driver turns in within half a second or so.
+            double radius = 22 * Math.pow(9, random.nextDouble());
+            double ease = 3.6 * Math.sqrt(radius) + 12 * random.nextDouble();
+            double arc = radius * (0.5 + 1.1 * random.nextDouble());
+            bends.add(new TransientRun.Bend(150 + 300 * random.nextDouble(), ease, arc, random.nextBoolean() ? radius : -radius));
+        }
+        return bends;
+    }
+
+    private static final List<UnaryOperator<LogText>> WAYS = List.of(log -> log, log -> {
+        log.every = 2;
+        return log;
+    }, log -> log.without("Wheel"), log -> log.instead("Yaw", "Yaw Rate [deg/s]", -1).instead("Lateral", "Lateral G", -1),
+                log -> log.instead("Speed", "v [m/s]", 1 / 3.6).without("Lap"));
+
+    private static void add(Car car, List<Run> runs) {
+        MovingCar moving = CarModel.of(car, Surface.DRY).orElseThrow().inMotion();
+        runs.add(new Run(car.name() + ", as it stands", car, moving, 0.88, true, WAYS.get(runs.size() % 5)));
+        runs.add(new Run(car.name() + ", at an easy pace", car, moving, 0.75, true, WAYS.get(runs.size() % 5)));
+        runs.add(new Run(car.name() + ", the front bar too stiff", car, moving.withVehicle(vehicle -> vehicle.withFront(
+                axle -> axle.withBarRate(axle.barRate() + 0.8 * axle.rollStiffness()))), 0.97, false, WAYS.get(runs.size() % 5)));
+        runs.add(new Run(car.name() + ", the front tyres too weak", car, moving.withVehicle(vehicle -> vehicle.withFront(
+                axle -> axle.withTyre(weaker((Pac2002) axle.tyre(), 0.92)))), 0.98, false, WAYS.get(runs.size() % 5)));
+        runs.add(new Run(car.name() + ", the rear bar too stiff", car, moving.withVehicle(vehicle -> vehicle.withRear(
+                axle -> axle.withBarRate(axle.barRate() + 0.8 * axle.rollStiffness()))), 0.95, false, WAYS.get(runs.size() % 5)));
+        runs.add(new Run(car.name() + ", the rear tyres too weak", car, moving.withVehicle(vehicle -> vehicle.withRear(
+                axle -> axle.withTyre(weaker((Pac2002) axle.tyre(), 0.92)))), 0.95, false, WAYS.get(runs.size() % 5)));
+    }
+
+    private static Pac2002 weaker(Pac2002 tyre, double friction) {
+        return tyre.withFriction(friction * tyre.friction());
     }
 }

@@ -10,12 +10,15 @@ import camberwell.model.CarModel;
 import camberwell.physics.HandlingModel;
 import camberwell.physics.motion.MovingCar;
 import camberwell.physics.motion.Pace;
+import camberwell.physics.motion.Relaxation;
 import camberwell.run.Report;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,6 +64,22 @@ class TransientRunsTest {
         double most = Math.toDegrees(run.understeer.stream().mapToDouble(it -> it).max().orElseThrow());
         double seen = observed.cells().stream().mapToDouble(Observed.Cell::front).max().orElseThrow();
         assertEquals(most, seen, 0.35 * most, "the log against the slip of the tyres, degrees");
+    }
+
+    @Test
+    @DisplayName("tyres that build up their side force later are seen to turn in later than in the run before; the same ones are not")
+    void laterThanBefore() {
+        String before = LogText.plain().write(drive(COUPE, 0.8).samples, 1, 1);
+        String same = LogText.plain().write(drive(COUPE, 0.77).samples, 1, 2);
+        String later = LogText.plain().write(drive(COUPE.withRelaxation(new Relaxation(1.6, 0.25)), 0.8).samples, 1, 3);
+
+        assertEquals(Set.of(), symptoms(same, before));
+        assertEquals(Set.of(Symptom.SLOW_TURN_IN), symptoms(later, before));
+    }
+
+    private static Set<Symptom> symptoms(String log, String before) {
+        return new KnownRun("now", () -> log, Optional.of(() -> before), Set.of()).observe(CAR, VectorsTest.limits()).reports()
+                .stream().map(Report::symptom).collect(Collectors.toSet());
     }
 
     @ParameterizedTest

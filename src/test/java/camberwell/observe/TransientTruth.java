@@ -26,6 +26,8 @@ final class TransientTruth {
     private static final int SLOPE = 5;
     private static final int BLUR = 40;
     private static final int CATCH = 100;
+    /** Share of its most that the curvature of a clothoid has where a phase ends. */
+    private static final double SAME = 0.9;
     private static final double SLOW_BELOW = 81;
     private static final double FAST_ABOVE = 137;
     private static final double OPEN = 0.05;
@@ -40,7 +42,7 @@ final class TransientTruth {
         this.run = run;
         this.beyond = beyond();
         Map<Integer, List<int[]>> corners = corners();
-        corners.values().forEach(this::corner);
+        corners.forEach((bend, laps) -> corner(laps, run.bends.get(bend)));
     }
 
     /**
@@ -92,8 +94,8 @@ final class TransientTruth {
     private Map<Integer, List<int[]>> corners() {
         Map<Integer, List<int[]>> corners = new TreeMap<>();
         double from = 0;
-        for (int bend = 0; bend < TransientRun.SEVEN.size(); bend++) {
-            TransientRun.Bend shape = TransientRun.SEVEN.get(bend);
+        for (int bend = 0; bend < run.bends.size(); bend++) {
+            TransientRun.Bend shape = run.bends.get(bend);
             double start = from + shape.before();
             double end = start + 2 * shape.ease() + shape.arc();
             int first = -1;
@@ -111,11 +113,11 @@ final class TransientTruth {
         return corners;
     }
 
-    private void corner(List<int[]> laps) {
+    private void corner(List<int[]> laps, TransientRun.Bend bend) {
         Map<Phase, List<double[]>> found = new EnumMap<>(Phase.class);
         double slowest = Double.POSITIVE_INFINITY;
         for (int[] lap : laps) {
-            Phase[] phases = phases(lap);
+            Phase[] phases = phases(lap, bend);
             slowest = Math.min(slowest, slowest(lap));
             for (Phase phase : List.of(Phase.ENTRY, Phase.MID_CORNER, Phase.EXIT)) {
                 found.computeIfAbsent(phase, fresh -> new ArrayList<>()).add(extremes(lap, phases, phase));
@@ -135,23 +137,16 @@ final class TransientTruth {
         return slowest;
     }
 
-    private Phase[] phases(int[] lap) {
-        double tightest = 0;
-        for (int i = lap[0]; i < lap[1]; i++) {
-            tightest = Math.max(tightest, curvature(i));
-        }
-        int first = -1;
-        int last = -1;
-        for (int i = lap[0]; i < lap[1]; i++) {
-            if (curvature(i) >= 0.9 * tightest) {
-                first = first < 0 ? i : first;
-                last = i;
-            }
-        }
+    /** By the course, whose curvature is known: a car that turns in too far has none of its own that would tell. */
+    private Phase[] phases(int[] lap, TransientRun.Bend bend) {
+        double start = run.samples.get(lap[0]).lapDistance;
+        double most = bend.ease() * SAME;
+        double length = 2 * bend.ease() + bend.arc();
         Phase[] phases = new Phase[lap[1] - lap[0]];
         for (int i = lap[0]; i < lap[1]; i++) {
-            phases[i - lap[0]] = i < first ? Phase.ENTRY
-                    : i > last || onPower(i) ? Phase.EXIT : Phase.MID_CORNER;
+            double in = run.samples.get(i).lapDistance - start;
+            phases[i - lap[0]] = in < most ? Phase.ENTRY
+                    : in > length - most || onPower(i) ? Phase.EXIT : Phase.MID_CORNER;
         }
         return phases;
     }
@@ -161,10 +156,6 @@ final class TransientTruth {
         double gain = (run.samples.get(Math.min(run.samples.size() - 1, i + SLOPE)).v
                 - run.samples.get(Math.max(0, i - SLOPE)).v) / (2 * SLOPE * MadeRun.DT);
         return run.samples.get(i).throttle >= 0.2 && gain > 0.3;
-    }
-
-    private double curvature(int i) {
-        return Math.abs(run.samples.get(i).r) / run.samples.get(i).v;
     }
 
     /** Most of either end in the phase, and within a moment of it: front, front about, rear, rear about. */
