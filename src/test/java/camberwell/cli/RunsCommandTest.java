@@ -80,12 +80,12 @@ class RunsCommandTest {
         Path said = folder.resolve("said.yaml");
         Files.writeString(said, "car: " + DemoCases.HOME.resolve("demo-cases/cars/corvane-coupe.yaml") + "\nsay: pushes on the way in\n");
         assertTrue(add(said.toString()).out().contains("Heard: understeer at entry."));
-        assertTrue(add("--say", "still pushes a bit on the way in, and the flux is odd").out()
+        assertTrue(add("--changed", "front-bump softer", "--say", "still pushes a bit on the way in, and the flux is odd").out()
                 .contains("Not understood: \"flux\""));
         assertTrue(Files.readString(folder.resolve("book/0001-corvane-coupe.yaml")).contains("{symptom: understeer, phase: entry}"));
         assertEquals("better", json(runs("show", "2", "--format", "json")).path("judgement").path("complaints").path(0)
                 .path("outcome").asText());
-        assertEquals(ExitCode.WRONG_INPUT, add("--say", "flux").code());
+        assertEquals(ExitCode.WRONG_INPUT, runs("add", "--say", "flux").code());
     }
 
     @Test
