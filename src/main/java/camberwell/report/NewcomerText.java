@@ -151,7 +151,7 @@ public final class NewcomerText {
     private static void nextRun(Advice advice, Page page) {
         page.heading("How to do the next run");
         if (advice.run().reports().stream().anyMatch(report -> report.occurrence() == Occurrence.EVERY_LAP)) {
-            page.paragraph(0, "It comes on every lap, so this looks more like the car than like you.");
+            page.paragraph(0, "If it comes on every lap, it looks more like the car than like you.");
             page.blank();
         }
         page.paragraph(0, "Write down how the car is set now. Make this one change and no other. Drive two laps to "
@@ -160,16 +160,21 @@ public final class NewcomerText {
                 + "not, and only then try the next thing.");
     }
 
-    /** A report as one tells a newcomer of it, in whole sentences. */
+    /**
+     * A report as one tells a newcomer of it, in whole sentences. That it comes on every lap is what is taken where nobody
+     * said how often, and so goes without saying.
+     */
     public static String told(Report report, Terms terms) {
         List<String> circumstances = new ArrayList<>();
         report.phase().ifPresent(phase -> circumstances.add(terms.felt(phase)));
         report.speed().ifPresent(speed -> circumstances.add(terms.felt(speed)));
         report.turn().filter(Turn::oneSided).ifPresent(turn -> circumstances.add("only when you turn " + turn.id()));
-        circumstances.add(terms.felt(report.occurrence()));
+        if (report.occurrence() != Occurrence.EVERY_LAP) {
+            circumstances.add(terms.felt(report.occurrence()));
+        }
         return terms.felt(report.symptom()) + report.where().map(place -> " Look at the " + place.spoken()
-                + (place.wheel().isPresent() ? " tyre." : " tyres.")).orElse("") + " This comes "
-                + String.join(", ", circumstances) + ".";
+                + (place.wheel().isPresent() ? " tyre." : " tyres.")).orElse("")
+                + (circumstances.isEmpty() ? "" : " This comes " + String.join(", ", circumstances) + ".");
     }
 
     private static String hedge(Finding finding) {

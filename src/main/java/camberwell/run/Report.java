@@ -118,7 +118,9 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
             Optional<CornerSpeed> speed) {
         StringBuilder text = new StringBuilder(symptom.spoken());
         where.ifPresent(place -> text.append(" at the ").append(place.tyres()));
-        phase.ifPresent(when -> text.append(' ').append(when.at()));
+        // Unstable braking is under braking whether one says so or not.
+        phase.filter(when -> !(when == Phase.BRAKING && symptom == Symptom.UNSTABLE_BRAKING))
+                .ifPresent(when -> text.append(' ').append(when.at()));
         speed.ifPresent(corner -> text.append(" in ").append(corner.id()).append(" corners"));
         return text;
     }
