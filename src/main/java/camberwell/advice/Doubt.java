@@ -34,7 +34,17 @@ final class Doubt {
         Tried trial = trials.get(index);
         return trial.outcome() == Outcome.WORSE && (elsewhere(trial)
                 || trial.trial().witness().filter(by -> by == Witness.DRIVER).isPresent() && trial.on().symptom().isPresent()
-                && (effects(trial).isEmpty() || toldAgain(index) || moved(index)));
+                && (noMatterOf(index) || toldAgain(index) || moved(index)));
+    }
+
+    /**
+     * The change does not act on what got worse. Where it acts on it in another part of the corner, and did nothing good
+     * either, the part is what the driver may have mistaken: then it is a word against it.
+     */
+    private boolean noMatterOf(int index) {
+        Tried trial = trials.get(index);
+        return effects(trial).isEmpty() && (trials.any(index, Outcome.BETTER) || ways.apply(trial.change()).effects().stream()
+                .noneMatch(effect -> effect.on() == trial.on().symptom().orElseThrow()));
     }
 
     /** Brakes do nothing where nobody brakes. */
@@ -53,7 +63,7 @@ final class Doubt {
     /** Told before, not told in between, back by a change that is for it: it was forgotten. */
     private boolean toldAgain(int index) {
         Tried trial = trials.get(index);
-        if (effects(trial).stream().anyMatch(effect -> effect.effect() <= 0)) {
+        if (effects(trial).isEmpty() || effects(trial).stream().anyMatch(effect -> effect.effect() <= 0)) {
             return false;
         }
         for (int i = index - 1; i >= 0; i--) {
