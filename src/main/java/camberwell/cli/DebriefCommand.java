@@ -5,6 +5,7 @@ import camberwell.car.Car;
 import camberwell.debrief.Debrief;
 import camberwell.debrief.Earlier;
 import camberwell.debrief.Ending;
+import camberwell.debrief.PackQuestion;
 import camberwell.debrief.Talk;
 import camberwell.explain.Explainer;
 import camberwell.history.Book;
@@ -148,7 +149,8 @@ final class DebriefCommand implements Callable<Integer> {
     }
 
     private Debrief open() throws IOException {
-        Debrief.Source source = new Debrief.Source(engine::advisor, engine::rules, engine::notes);
+        Debrief.Source source = new Debrief.Source(engine::advisor, engine::rules, engine::notes,
+                () -> engine.questions().stream().map(it -> new PackQuestion(it.id(), it.ask(), it.when(), it.answers())).toList());
         if (resume != null) {
             return Debrief.of(source, engine.cases().read(console.path(resume)).run());
         }
@@ -205,7 +207,7 @@ final class DebriefCommand implements Callable<Integer> {
             talk[0] = new Talk(debrief, engine::listener, engine::notes, audience,
                     () -> new Page(prompter.width(), console.styled()));
             Ending ending = new Ending(debrief, engine::listener, engine::notes,
-                    () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()));
+                    () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()), engine::voices, audience);
             DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice,
                     file -> sheet(debrief, file));
             screen.run(engine::listenAhead);
@@ -223,7 +225,7 @@ final class DebriefCommand implements Callable<Integer> {
         NewFiles page = new NewFiles();
         try {
             NewFiles.check("sheet", file, overwrite, console);
-            page.add(console.path(file), new SheetPage(engine.notes(), engine.terms(), audience).page(List.of(debrief.advice()))
+            page.add(console.path(file), new SheetPage(engine.notes(), engine.terms(), audience).with(engine.voices()).page(List.of(debrief.advice()))
                     .getBytes(StandardCharsets.UTF_8));
             page.write();
             return "Saved: " + file;
@@ -238,7 +240,7 @@ final class DebriefCommand implements Callable<Integer> {
         if (audience == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.terms()).write(shown, page);
         } else {
-            new AdviceText(engine.notes(), audience, TOP, false).write(shown, page);
+            new AdviceText(engine.notes(), audience, TOP, false).with(engine.voices()).write(shown, page);
         }
     }
 }

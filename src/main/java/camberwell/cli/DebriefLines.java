@@ -67,7 +67,7 @@ final class DebriefLines {
         }
         line(json -> {
             json.writeFieldName("advice");
-            new AdviceJson(engine.notes(), top).write(debrief.advice(), json);
+            new AdviceJson(engine.notes(), top).with(engine.voices()).write(debrief.advice(), json);
         });
         return ExitCode.DONE;
     }
@@ -78,6 +78,9 @@ final class DebriefLines {
             json.writeObjectFieldStart("question");
             json.writeNumberField("id", asked);
             json.writeStringField("field", question.topic().field().id());
+            if (question.topic().own().isPresent()) {
+                json.writeStringField("name", question.topic().name());
+            }
             if (!talk.complaint().isEmpty()) {
                 json.writeNumberField("complaint", question.topic().complaint() + 1);
                 json.writeStringField("about", talk.complaint());

@@ -178,6 +178,7 @@ final class Engine {
             Path own = home.resolve("knowledge-notes").resolve(Sayings.FILE);
             texts.put(own.toString(), Files.readString(own));
             for (RulePack pack : packs()) {
+                OwnWords.phrases(pack).ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SYMPTOMS, text));
                 pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
             }
             return new Listener(Sayings.read(texts));

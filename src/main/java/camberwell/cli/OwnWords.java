@@ -61,6 +61,18 @@ final class OwnWords implements AutoCloseable {
         return effects;
     }
 
+    /** The words of a pack as phrases, each by its name and by what it feels like; empty where it brings none. */
+    static Optional<String> phrases(RulePack pack) {
+        if (pack.symptoms().isEmpty()) {
+            return Optional.empty();
+        }
+        StringBuilder text = new StringBuilder("complaints:\n");
+        pack.symptoms().forEach(symptom -> text.append("  ").append(symptom.id()).append(": ")
+                .append(symptom.id().replace('-', ' ')).append(", ")
+                .append(symptom.felt().replaceAll("[^\\p{L}\\p{N}' ]+", " ")).append('\n'));
+        return Optional.of(text.toString());
+    }
+
     private static void add(Change change, Symptom on, int effect, Map<Change, List<Effect>> effects) {
         effects.computeIfAbsent(change, key -> new ArrayList<>()).add(new Effect(on, Optional.empty(), Optional.empty(),
                 Optional.empty(), When.ALWAYS, effect));

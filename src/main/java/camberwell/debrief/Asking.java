@@ -53,6 +53,10 @@ final class Asking {
             page.paragraph(2, Phrases.form(topic, debrief.run().car()));
         } else {
             choices(topic, listed(question), page);
+            if (topic.field() == Field.DOING && audience == Audience.NEWCOMER) {
+                // The question itself has scrolled away by now.
+                page.paragraph(0, "Your own words, or a number.");
+            }
         }
     }
 
@@ -61,7 +65,8 @@ final class Asking {
         return question.choices().stream().map(Question.Choice::answer)
                 .filter(answer -> answer instanceof Answer.Said said && said.single())
                 .map(answer -> ((Answer.Said) answer).groups().get(0).get(0))
-                .filter(word -> question.topic().field().words().contains(word)).distinct().toList();
+                .filter(word -> question.topic().own().isPresent() || question.topic().field().words().contains(word))
+                .distinct().toList();
     }
 
     private void choices(Topic topic, List<Word> listed, Page page) {

@@ -91,11 +91,17 @@ final class Chooser {
                 return where;
             }
         }
+        // Whoever wrote the pack wants it asked: it is, wherever any answer moves anything.
+        Optional<Question> own = open.stream().filter(question -> question.topic().own().isPresent()
+                && (question.decides() || question.movesRanking())).findFirst();
+        if (own.isPresent()) {
+            return own;
+        }
         if (!state.knows(Topic.of(Field.SIMULATOR))) {
             return Optional.of(weighed(Topic.of(Field.SIMULATOR), state));
         }
         Optional<Question> tyres = deciding(state, open, question -> !question.topic().field().ofComplaint()
-                && !Field.TAKEN.contains(question.topic().field()));
+                && question.topic().own().isEmpty() && !Field.TAKEN.contains(question.topic().field()));
         return tyres.isPresent() ? tyres : last(state, open);
     }
 

@@ -24,7 +24,8 @@ import java.util.function.UnaryOperator;
 public final class Debrief implements AutoCloseable {
 
     /** What advice is made with, opened when it is first needed: the first question needs none of it. */
-    public record Source(Supplier<Advisor> advisor, Supplier<RuleBase> rules, Supplier<Notes> notes) {
+    public record Source(Supplier<Advisor> advisor, Supplier<RuleBase> rules, Supplier<Notes> notes,
+            Supplier<List<PackQuestion>> questions) {
     }
 
     private final Source source;
@@ -86,7 +87,7 @@ public final class Debrief implements AutoCloseable {
         if (chooser == null) {
             whatIf = new WhatIf(source.advisor().get(), source.rules().get().consult(),
                     earlier.map(Earlier::informed).orElse(UnaryOperator.identity()));
-            chooser = new Chooser(new Repertoire(source.rules().get(), source.notes().get()), whatIf);
+            chooser = new Chooser(new Repertoire(source.rules().get(), source.notes().get(), source.questions().get()), whatIf);
         }
         return chooser;
     }

@@ -7,11 +7,14 @@ import camberwell.explain.Reasoning;
 import camberwell.knowledge.Notes;
 import camberwell.report.ExplainText;
 import camberwell.report.Page;
+import camberwell.report.Voices;
 import camberwell.report.Words;
 import camberwell.run.Report;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
+import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Symptom;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -23,13 +26,24 @@ public final class Ending {
     private final Supplier<Listener> listener;
     private final Supplier<Notes> notes;
     private final Supplier<Explainer> explainers;
+    private final Supplier<Voices> voices;
+    private final boolean newcomer;
 
-    /** @param explainers what tells how a change came about */
-    public Ending(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Supplier<Explainer> explainers) {
+    /**
+     * An ending.
+     *
+     * @param explainers what tells how a change came about
+     * @param voices what the authors of rule packs say
+     * @param audience a newcomer is told in plain words
+     */
+    public Ending(Debrief debrief, Supplier<Listener> listener, Supplier<Notes> notes, Supplier<Explainer> explainers,
+            Supplier<Voices> voices, Audience audience) {
         this.debrief = debrief;
         this.listener = listener;
         this.notes = notes;
         this.explainers = explainers;
+        this.voices = voices;
+        this.newcomer = audience == Audience.NEWCOMER;
     }
 
     /** The one thing to do, its size, what to feel, and when to put it back. */
@@ -37,7 +51,9 @@ public final class Ending {
         Advice advice = debrief.advice();
         page.heading("In short");
         if (advice.drivingFirst()) {
-            page.labelled(0, "First", advice.driving().get(0).note().statement());
+            List<String> packs = voices.get().packs(advice.driving().get(0).rules());
+            page.labelled(0, "First", advice.driving().get(0).note().statement() + (packs.isEmpty() ? ""
+                    : " (" + String.join("; ", packs) + ")"));
         }
         if (advice.changes().isEmpty()) {
             page.labelled(0, "Change", advice.complaints().isEmpty() ? "nothing; nothing asks for it"
@@ -46,6 +62,10 @@ public final class Ending {
         }
         RankedChange first = advice.changes().get(0);
         page.labelled(0, advice.drivingFirst() ? "Then" : "Change", Words.move(first));
+        List<String> packs = voices.get().packs(first.rules());
+        if (!packs.isEmpty()) {
+            page.labelled(0, "From", String.join("; ", packs));
+        }
         page.labelled(0, "Feel", first.way().watch());
         page.labelled(0, "Put back", first.way().putBack());
         if (debrief.run().car().simulator()) {
@@ -84,8 +104,11 @@ public final class Ending {
             return;
         }
         RankedChange change = advice.changes().get(rank - 1);
-        page.paragraph(0, Words.sentence(Words.change(change.change())) + ": " + change.way().rationale());
-        advice.findings().stream().limit(2).forEach(finding -> page.point(0, notes.get().get(finding.id()).statement()));
+        page.paragraph(0, Words.sentence(Words.change(change.change())) + ": " + (newcomer ? change.way().plain()
+                : change.way().rationale()));
+        voices.get().of(change.rules()).forEach(words -> page.point(0, words));
+        advice.findings().stream().limit(2).forEach(finding -> page.point(0, newcomer
+                ? notes.get().get(finding.id()).plain() : notes.get().get(finding.id()).statement()));
     }
 
     /** How a change came about, rule by rule. */

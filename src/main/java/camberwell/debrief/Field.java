@@ -30,6 +30,8 @@ public enum Field implements Word {
     SEVERITY("severity", Severity.class),
     OCCURRENCE("occurrence", Occurrence.class),
     TURN("turn", Turn.class),
+    /** What a rule pack wants to know. */
+    OWN("own", null),
     /** Whether it was a simulator. */
     SIMULATOR("simulator", null),
     /** Tread temperatures and pressures, which a coach takes in one walk round the car. */

@@ -27,9 +27,12 @@ final class Repertoire {
 
     private final Map<Symptom, Set<Field>> fields = new TreeMap<>();
     private final Map<Symptom, Set<Phase>> phases = new TreeMap<>();
+    private final List<PackQuestion> own;
     private boolean track;
 
-    Repertoire(RuleBase rules, Notes notes) {
+    /** @param own the follow-up questions of rule packs */
+    Repertoire(RuleBase rules, Notes notes, List<PackQuestion> own) {
+        this.own = own;
         for (Symptom symptom : Symptom.values()) {
             // How bad it is and how often it comes weigh in with every complaint.
             fields.put(symptom, EnumSet.of(Field.SEVERITY, Field.OCCURRENCE));
@@ -87,6 +90,7 @@ final class Repertoire {
                 open.add(new Topic(field, i));
             }
         }
+        own.stream().filter(question -> question.follows(state.run())).forEach(question -> open.add(Topic.of(question)));
         open.add(Topic.of(Field.SURFACE));
         if (state.known().contains(Field.TYRES) && state.run().tyres().isEmpty()) {
             open.add(Topic.of(Field.LOOK));
@@ -124,6 +128,7 @@ final class Repertoire {
             case PHASE -> phases(state.run().reports().get(topic.complaint()).symptom());
             case WHERE -> List.of(Place.FRONT, Place.REAR);
             case TURN, CIRCUIT -> List.of(Turn.LEFT, Turn.RIGHT, Turn.BOTH);
+            case OWN -> topic.own().orElseThrow().choices();
             default -> topic.field().words();
         };
     }

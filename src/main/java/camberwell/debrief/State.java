@@ -103,6 +103,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
 
     /** Whether that is answered. */
     boolean knows(Topic topic) {
+        if (topic.own().isPresent()) {
+            return topic.own().get().closed(run);
+        }
         if (topic.field() == Field.CHANGED || topic.field() == Field.CAME) {
             return !(topic.field() == Field.CHANGED ? known : details.get(topic.complaint())).contains(Field.CARRIED);
         }
@@ -113,7 +116,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
     /** What need not be asked again, and cannot be seen from the case: a question's word, after a complaint's number. */
     List<String> answered() {
         State seen = of(run.withAnswered(List.of()), false);
-        List<String> answered = new ArrayList<>();
+        List<String> answered = new ArrayList<>(PackQuestion.passed(run.talked().answered()));
         known.stream().filter(field -> field != Field.CAR && field != Field.DRIVE && field != Field.CARRIED && !seen.known.contains(field))
                 .forEach(field -> answered.add(field.id()));
         for (int i = 0; i < details.size(); i++) {
@@ -157,6 +160,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         }
         if (answer instanceof Answer.Chosen chosen) {
             return decided(topic, chosen.choice());
+        }
+        if (topic.own().isPresent()) {
+            return new State(topic.own().get().answered(run, answer), known, details);
         }
         if (topic.field() == Field.ELSE) {
             return allTaken();

@@ -111,6 +111,7 @@ public final class Talk {
             Field field = it.topic().field();
             debrief.cars(it.topic()).forEach(car -> words.add(Understanding.id(it.topic(), car)));
             field.words().forEach(word -> words.add(word.id()));
+            it.topic().own().ifPresent(own -> words.addAll(own.answers().keySet()));
             field.alongside().forEach(with -> with.words().forEach(word -> words.add(word.id())));
             if (field == Field.SIMULATOR) {
                 words.addAll(List.of("car", "simulator"));
@@ -120,7 +121,7 @@ public final class Talk {
             }
         });
         words.addAll(COMMANDS);
-        debrief.entries().forEach(entry -> words.add("change " + entry.topic().field().id()));
+        debrief.entries().forEach(entry -> words.add("change " + entry.topic().name()));
         return words.stream().distinct().toList();
     }
 
@@ -410,7 +411,7 @@ public final class Talk {
     private List<String> names() {
         List<String> names = new ArrayList<>();
         for (Entry entry : debrief.entries()) {
-            String id = entry.topic().field().id();
+            String id = entry.topic().name();
             int times = 1 + (int) names.stream().filter(name -> name.equals(id) || name.startsWith(id + "-")).count();
             names.add(times == 1 ? id : id + "-" + times);
         }

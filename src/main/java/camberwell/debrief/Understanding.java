@@ -85,11 +85,32 @@ final class Understanding {
                 return Understood.of(changed.get());
             }
         }
+        if (topic.own().isPresent()) {
+            Optional<Answer> own = own(topic.own().get(), listed, typed);
+            if (own.isPresent()) {
+                return Understood.of(own.get());
+            }
+        }
         List<Word> numbered = Reply.numbered(typed, field == Field.TRACK ? List.of() : listed);
         if (!numbered.isEmpty()) {
             return Understood.of(checked(topic, Reply.grouped(numbered, field)));
         }
         return sentence(question, typed);
+    }
+
+    /** One of the choices of a rule pack's question; empty where the line tells what the car did instead. */
+    private Optional<Answer> own(PackQuestion question, List<Word> listed, String typed) throws Reply.NoAnswer {
+        List<Word> numbered = Reply.numbered(typed, listed);
+        if (numbered.size() > 1) {
+            throw new Reply.NoAnswer("One of them: type its number or its word.");
+        }
+        String plain = Reply.yes(typed) ? "yes" : Reply.no(typed) ? "no" : typed;
+        Optional<Word> chosen = numbered.stream().findFirst().or(() -> question.in(plain));
+        if (chosen.isEmpty() && !listener.get().hear(typed).anything()) {
+            String id = Reply.begun(typed, List.copyOf(question.answers().keySet()));
+            chosen = listed.stream().filter(word -> word.is(id)).findFirst();
+        }
+        return chosen.map(Answer.Said::of);
     }
 
     /** What was changed; empty where the line tells what the car did instead. */
@@ -201,6 +222,9 @@ final class Understanding {
         if (topic.field() == Field.CAME && Came.said(typed).isPresent()) {
             return Optional.of(Answer.Said.of(Came.said(typed).get()));
         }
+        if (topic.own().isPresent()) {
+            return Optional.empty();
+        }
         if (Reply.no(typed)) {
             return Optional.of(no(topic));
         }
@@ -265,13 +289,19 @@ final class Understanding {
             return numbered.get(0);
         }
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
-        return cars.get(names.indexOf(Reply.begun(typed.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"), names)));
+        if (typed.strip().indexOf(' ') > 0 && names.stream().noneMatch(name -> name.startsWith(slug(typed)))) {
+            throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");
+        }
+        return cars.get(names.indexOf(Reply.begun(slug(typed), names)));
     }
 
     /** What a car is chosen by. */
     static String id(Topic topic, Car car) {
-        return (topic.field() == Field.DRIVE ? car.driven() : car.name()).toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-");
+        return slug(topic.field() == Field.DRIVE ? car.driven() : car.name());
+    }
+
+    private static String slug(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     }
 
     /** An answer, if the complaint can be there at all. */

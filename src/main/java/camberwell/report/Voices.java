@@ -16,12 +16,12 @@ public record Voices(Map<String, String> words, Map<String, String> packs) {
     public static final Voices NONE = new Voices(Map.of(), Map.of());
 
     /** The packs of those of {@code rules} that stand in one, each once. */
-    List<String> packs(Collection<String> rules) {
+    public List<String> packs(Collection<String> rules) {
         return packs.isEmpty() ? List.of() : rules.stream().filter(packs::containsKey).map(packs::get).distinct().toList();
     }
 
     /** The words of those of {@code rules} that have an author, in their order. */
-    List<String> of(Collection<String> rules) {
+    public List<String> of(Collection<String> rules) {
         return words.isEmpty() ? List.of() : rules.stream().filter(words::containsKey).map(words::get).toList();
     }
 }

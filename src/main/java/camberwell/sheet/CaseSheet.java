@@ -9,6 +9,7 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.report.NewcomerText;
+import camberwell.report.Voices;
 import camberwell.report.Words;
 import camberwell.run.Report;
 import camberwell.vocabulary.Audience;
@@ -54,15 +55,18 @@ final class CaseSheet {
     private final Notes notes;
     private final Terms terms;
     private final Audience audience;
+    private final Voices voices;
     private final String id;
     private final List<DomContent> runs;
 
     /** @param runs what a book of runs adds; empty for none */
-    CaseSheet(Advice advice, Notes notes, Terms terms, Audience audience, String id, List<DomContent> runs) {
+    CaseSheet(Advice advice, Notes notes, Terms terms, Audience audience, Voices voices, String id,
+            List<DomContent> runs) {
         this.advice = advice;
         this.notes = notes;
         this.terms = terms;
         this.audience = audience;
+        this.voices = voices;
         this.id = id;
         this.runs = runs;
     }
@@ -150,7 +154,15 @@ final class CaseSheet {
             why.add(ul(each(change.size().wheels(), wheel -> li(Words.sentence(wheel.wheel().spoken()) + ": "
                     + arrow(Words.fromTo(wheel.from(), wheel.to()))))));
         }
-        why.add(labelled("Why", newcomer() ? change.way().plain() : change.why()));
+        List<String> heard = newcomer() ? List.of() : voices.of(change.rules());
+        if (heard.stream().noneMatch(words -> words.startsWith(change.why()))) {
+            why.add(labelled("Why", newcomer() ? change.way().plain() : change.why()));
+        }
+        heard.forEach(words -> why.add(labelled("Why", words)));
+        List<String> packs = newcomer() ? voices.packs(change.rules()) : List.of();
+        if (!packs.isEmpty()) {
+            why.add(labelled("From", String.join("; ", packs)));
+        }
         if (audience == Audience.ENGINEER && !change.way().rationale().equals(change.why())) {
             why.add(labelled("Behind it", change.way().rationale()));
         }

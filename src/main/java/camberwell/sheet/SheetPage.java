@@ -5,6 +5,7 @@ import camberwell.history.History;
 import camberwell.history.Plan;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
+import camberwell.report.Voices;
 import camberwell.vocabulary.Audience;
 import j2html.tags.DomContent;
 import java.io.IOException;
@@ -38,6 +39,7 @@ public final class SheetPage {
     private final Notes notes;
     private final Terms terms;
     private final Audience audience;
+    private Voices voices = Voices.NONE;
 
     /** @param audience whose words and how many of them; the conclusions are the same */
     public SheetPage(Notes notes, Terms terms, Audience audience) {
@@ -46,18 +48,24 @@ public final class SheetPage {
         this.audience = audience;
     }
 
+    /** The same page, with what the authors of rule packs say. */
+    public SheetPage with(Voices others) {
+        voices = others;
+        return this;
+    }
+
     /** The whole page, in the order of the cases. */
     public String page(List<Advice> cases) {
         List<DomContent> articles = new ArrayList<>();
         for (int i = 0; i < cases.size(); i++) {
-            articles.add(new CaseSheet(cases.get(i), notes, terms, audience, "case" + (i + 1), List.of()).whole());
+            articles.add(new CaseSheet(cases.get(i), notes, terms, audience, voices, "case" + (i + 1), List.of()).whole());
         }
         return page(cases.size() == 1 ? cases.get(0).run().title() : cases.size() + " cases", articles);
     }
 
     /** The page of the last run of a book, with the runs before it and the plan for those to come. */
     public String page(Advice last, History history, Plan plan) {
-        return page(last.run().title(), List.of(new CaseSheet(last, notes, terms, audience, "case1",
+        return page(last.run().title(), List.of(new CaseSheet(last, notes, terms, audience, voices, "case1",
                 RunsPart.of("case1", history, plan)).whole()));
     }
 

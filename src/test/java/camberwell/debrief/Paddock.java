@@ -63,7 +63,7 @@ final class Paddock {
     }
 
     Debrief debrief(Case run) {
-        return Debrief.of(new Debrief.Source(() -> advisor, () -> rules, () -> notes), run);
+        return Debrief.of(new Debrief.Source(() -> advisor, () -> rules, () -> notes, List::of), run);
     }
 
     /** The car and the day of a case, and what was tried before, with nothing said or measured. */
@@ -110,7 +110,7 @@ final class Paddock {
                 case LOOK -> Optional.of(new Answer.Nothing());
                 case DOUBT -> Optional.of(new Answer.Chosen(Doubt.Choice.BOTH));
                 case ELSE -> Optional.of(rest());
-                case CAR, DRIVE, CHANGED, CAME, CARRIED -> Optional.empty();
+                case CAR, DRIVE, OWN, CHANGED, CAME, CARRIED -> Optional.empty();
             };
             return answer.orElse(new Answer.Unknown());
         }
