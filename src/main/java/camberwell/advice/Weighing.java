@@ -125,13 +125,14 @@ final class Weighing {
         for (Map.Entry<Change, List<Proposal>> entry : proposals.entrySet()) {
             Change change = entry.getKey();
             List<Proposal> against = entry.getValue().stream().filter(proposal -> proposal.certainty() < 0).toList();
-            double alone = Certainty.ofRules(entry.getValue().stream().filter(proposal -> proposal.certainty() > 0).toList());
+            List<Proposal> speaking = entry.getValue().stream().filter(proposal -> proposal.certainty() > 0).toList();
+            double alone = Certainty.ofRules(speaking);
             if (!against.isEmpty() && alone >= weights.leastCertainty() && certainty(change) < weights.leastCertainty()
                     && worth(change).helps().stream().map(Score.Help::complaint)
                     .anyMatch(complaint -> complaint.reported() && !served(complaint))) {
-                withhold(change, "more speaks against it: " + against.stream()
-                        .min(Comparator.comparingDouble(Proposal::certainty)).map(Proposal::rule).map(this::reasonOf)
-                        .orElseThrow(), against.stream().map(Proposal::rule).distinct().toList());
+                Proposal most = against.stream().min(Comparator.comparingDouble(Proposal::certainty)).orElseThrow();
+                withheld.putIfAbsent(change, new Withheld(change, "more speaks against it: " + reasonOf(most.rule()),
+                        against.stream().map(Proposal::rule).distinct().toList(), speaking));
             }
         }
     }
