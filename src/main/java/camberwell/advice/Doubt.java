@@ -34,7 +34,17 @@ final class Doubt {
         Tried trial = trials.get(index);
         return trial.outcome() == Outcome.WORSE && (elsewhere(trial)
                 || trial.trial().witness().filter(by -> by == Witness.DRIVER).isPresent() && trial.on().symptom().isPresent()
-                && (effects(trial).isEmpty() && !told(index, false) || toldAgain(index) || moved(index)));
+                && (noMatterOf(index) || toldAgain(index) || moved(index)));
+    }
+
+    /**
+     * The change does not act on what is new. Where it acts on it in another part of the corner, and did nothing good
+     * either, the part is what the driver may have mistaken: then it is a word against it.
+     */
+    private boolean noMatterOf(int index) {
+        Tried trial = trials.get(index);
+        return effects(trial).isEmpty() && !told(index, false) && (trials.any(index, Outcome.BETTER) || ways.apply(trial.change()).effects().stream()
+                .noneMatch(effect -> effect.on() == trial.on().symptom().orElseThrow()));
     }
 
     /** Brakes do nothing where nobody brakes. */

@@ -279,7 +279,8 @@ final class LayoutReader {
                 }
             }
         }
-        return wrong(1, 1, "no rows of numbers were found in the first " + lines.size() + " lines; a log has a line of "
+        return wrong(1, 1, "no rows of numbers were found in " + (lines.size() == 1 ? "its one line" : "the first "
+                + lines.size() + " lines") + "; a log has a line of "
                 + "headings and below it a row for each sample, with commas, semicolons or tabs between at least "
                 + FEWEST_COLUMNS + " columns");
     }

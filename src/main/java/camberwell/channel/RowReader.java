@@ -37,6 +37,7 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
     private int fields;
     private boolean headingsAgain;
     private boolean emptyRow;
+    private boolean overLines;
     private long line;
     private long rows;
     private boolean cutOff;
@@ -109,8 +110,8 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
             boolean ragged = fields != slotOf.length && !(fields == slotOf.length + 1 && emptyRow);
             if (ragged && !headingsAgain && !again) {
                 Problem wrong = raggedRow();
-                // A logger that was switched off leaves its last line cut off.
-                cutOff = !iterator.hasNext();
+                // A logger that was switched off leaves its last line cut off; a mark that is opened takes in all that follows.
+                cutOff = !iterator.hasNext() && !overLines;
                 if (!cutOff) {
                     problems.add(wrong);
                 }
@@ -147,6 +148,10 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
     }
 
     private Problem raggedRow() {
+        if (overLines) {
+            return Problem.error(source.name(), (int) line, 1, "a quotation mark is opened in this line and not closed before "
+                    + "the next one begins; take it out, or close it");
+        }
         return Problem.error(source.name(), (int) line, Math.max(1, column - 1), "this row has " + fields
                 + (fields == 1 ? " cell" : " cells") + ", and there are " + slotOf.length
                 + " headings; mend the row or take it out");
@@ -158,6 +163,7 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
         column = 1;
         fields = 0;
         headingsAgain = false;
+        overLines = false;
         inRow.clear();
     }
 
@@ -165,6 +171,7 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
     protected void handleField(int index, char[] text, int offset, int length, boolean quoted) {
         fields++;
         emptyRow = length == 0;
+        overLines |= quoted && endsLine(text, offset, length);
         int slot = index < slotOf.length ? slotOf[index] : -1;
         if (slot >= 0) {
             double value = clock[slot] ? NumberText.time(text, offset, length, decimal)
@@ -172,6 +179,15 @@ final class RowReader extends AbstractBaseCsvCallbackHandler<Boolean> {
             row[slot] = value == NumberText.NONE ? odd(slot, new String(text, offset, length)) : value;
         }
         column += length + (quoted ? 3 : 1);
+    }
+
+    private static boolean endsLine(char[] text, int offset, int length) {
+        for (int i = offset; i < offset + length; i++) {
+            if (text[i] == '\n' || text[i] == '\r') {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The number of a lap that is written with a word, or else a problem. */

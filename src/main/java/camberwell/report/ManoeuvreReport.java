@@ -185,6 +185,7 @@ public final class ManoeuvreReport {
             PredictionJson.number(json, "lateral-acceleration-g", run.at(Channel.LATERAL, i) / VehicleModel.GRAVITY, 4);
             PredictionJson.number(json, "steer-deg", Math.toDegrees(run.at(Channel.STEER, i)), 3);
             PredictionJson.number(json, "sideslip-deg", Math.toDegrees(run.at(Channel.SIDESLIP, i)), 3);
+            PredictionJson.number(json, "front-left-load-n", run.at(Channel.LOAD_FRONT_LEFT, i), 1);
             PredictionJson.number(json, "speed-kmh", 3.6 * run.at(Channel.SPEED, i), 2);
             json.writeEndObject();
         }

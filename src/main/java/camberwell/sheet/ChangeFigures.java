@@ -7,6 +7,7 @@ import camberwell.car.Setting;
 import camberwell.model.Behaviour;
 import camberwell.model.CarModel;
 import camberwell.model.Characteristic;
+import camberwell.model.ProvingGround;
 import camberwell.physics.CornerPhase;
 import camberwell.physics.Wheels;
 import camberwell.units.Quantity;
@@ -45,6 +46,7 @@ final class ChangeFigures {
         if (audience != Audience.NEWCOMER) {
             drawings.add(ScoreFigure.of(id + "-score", change.score()));
             model(id, change, advice).ifPresent(drawings::add);
+            motion(id, change, advice).ifPresent(drawings::add);
         }
         return drawings;
     }
@@ -81,5 +83,12 @@ final class ChangeFigures {
                 before.with(change.change().adjuster(), change.size().to().orElseThrow()).map(after -> SteerFigure.of(
                         id + "-steer", Characteristic.of(before, CornerPhase.MID_CORNER, SPEED, 0),
                         Characteristic.of(after, CornerPhase.MID_CORNER, SPEED, 0))));
+    }
+
+    private static Optional<DomContent> motion(String id, RankedChange change, Advice advice) {
+        Optional<Quantity> to = change.size().to();
+        return to.isEmpty() ? Optional.empty() : CarModel.of(advice.run().car(), advice.run().conditions().surface())
+                .flatMap(before -> before.withInMotion(change.change().adjuster(), to.get()).map(after ->
+                        MotionFigure.of(id + "-motion", new ProvingGround(before), after, SPEED)));
     }
 }

@@ -188,6 +188,8 @@ class ObserveCommandTest {
         refused(with(700, rows[699].substring(0, rows[699].lastIndexOf(','))), ":700:", "this row has 15 cells");
         refused(with(700, rows[699] + ",1"), ":700:", "this row has 17 cells");
         refused(with(900, '"' + rows[899]), ":900:1:", "quotation mark");
+        refused(with(rows.length - 20, rows[rows.length - 21].replaceFirst(",", ",\"")), ":" + (rows.length - 20) + ":1:",
+                "quotation mark");
         refused(slides.replace("Throttle [%]", "Lat Acc [g]"), ":1:", "could each be the lateral acceleration");
         refused(slides.replace("Speed [km/h],Steer", "Rate of climb,Steer").replace("Wheel Speed", "Wheel Torque"), ":1:1:",
                 "speed of the car");
