@@ -15,8 +15,8 @@ import java.util.function.Function;
 
 /**
  * What got worse by one driver's word and need not be laid at the door of a change. Drivers forget a complaint in one
- * run and tell it again in the next, and take one part of a corner for another; and some of what gets worse is nothing
- * that the change acts on. Lap times, and a run with the old settings, are beyond doubt. Common practice, no source.
+ * run and tell it again in the next, and take one part of a corner for another; and some of what is new is nothing that
+ * the change acts on. Lap times, and a run with the old settings, are beyond doubt. Common practice, no source.
  */
 final class Doubt {
 
@@ -34,7 +34,17 @@ final class Doubt {
         Tried trial = trials.get(index);
         return trial.outcome() == Outcome.WORSE && (elsewhere(trial)
                 || trial.trial().witness().filter(by -> by == Witness.DRIVER).isPresent() && trial.on().symptom().isPresent()
-                && (effects(trial).isEmpty() || toldAgain(index) || moved(index)));
+                && (noMatterOf(index) || toldAgain(index) || moved(index)));
+    }
+
+    /**
+     * The change does not act on what is new. Where it acts on it in another part of the corner, and did nothing good
+     * either, the part is what the driver may have mistaken: then it is a word against it.
+     */
+    private boolean noMatterOf(int index) {
+        Tried trial = trials.get(index);
+        return effects(trial).isEmpty() && !told(index, false) && (trials.any(index, Outcome.BETTER) || ways.apply(trial.change()).effects().stream()
+                .noneMatch(effect -> effect.on() == trial.on().symptom().orElseThrow()));
     }
 
     /** Brakes do nothing where nobody brakes. */
@@ -53,12 +63,19 @@ final class Doubt {
     /** Told before, not told in between, back by a change that is for it: it was forgotten. */
     private boolean toldAgain(int index) {
         Tried trial = trials.get(index);
-        if (effects(trial).stream().anyMatch(effect -> effect.effect() <= 0)) {
+        List<Effect> effects = effects(trial);
+        if (effects.isEmpty() || effects.stream().anyMatch(effect -> effect.effect() <= 0)) {
             return false;
         }
+        return told(index, true);
+    }
+
+    /** Whether an earlier trial tells of the same, and that it got better or went, if that is asked. */
+    private boolean told(int index, boolean better) {
+        Tried trial = trials.get(index);
         for (int i = index - 1; i >= 0; i--) {
             Tried earlier = trials.get(i);
-            if (!earlier.trial().run().equals(trial.trial().run()) && earlier.outcome() == Outcome.BETTER
+            if (!earlier.trial().run().equals(trial.trial().run()) && (!better || earlier.outcome() == Outcome.BETTER)
                     && earlier.on().symptom().equals(trial.on().symptom()) && agree(earlier.on().phase(), trial.on().phase())
                     && agree(earlier.on().speed(), trial.on().speed())) {
                 return true;

@@ -24,6 +24,7 @@ final class PressureSizer {
 
     /** About 1 psi, in Pa. */
     private static final double BLIND_STEP = 7000;
+    private static final double HAIR = 0.02;
     /** A target this near is met, in Pa. */
     private static final double MET = 2000;
     /** More at once is a mistake or a leak, in Pa. */
@@ -50,6 +51,10 @@ final class PressureSizer {
         }
         if (setting.get().now().unit().dimension() == Unit.Dimension.COUNT) {
             return Optional.of(counted(change, setting.get()));
+        }
+        if (setting.get().step().si() > 2 * BLIND_STEP * (1 + HAIR)) {
+            return Optional.of(new Sized.Impossible("one step of " + setting.get().step() + " is more than 2 psi, by which the "
+                    + "trade moves a pressure: check the step in the car's file, or set it by a finer gauge"));
         }
         List<WheelFigures> measured = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.cold().isPresent() && figures.overTargetBar().isPresent()).toList();
@@ -174,10 +179,6 @@ final class PressureSizer {
     private Sized blind(Change change, Setting setting) {
         Quantity low = least(change, setting);
         int steps = (int) Math.max(1, Math.round(setting.now().unit().fromSi(BLIND_STEP) / setting.step().value()));
-        Optional<String> coarse = Bounds.tooCoarse(change.adjuster(), setting);
-        if (coarse.isPresent()) {
-            return new Sized.Impossible(coarse.get());
-        }
         int left = change.direction().raises() ? setting.stepsLeft(change.direction())
                 : (int) Math.max(0, Math.floor((setting.now().value() - low.value()) / setting.step().value() + 1e-9));
         if (left == 0) {

@@ -113,7 +113,32 @@ final class Weighing {
             }
             renumber();
         }
+        tellOpposed();
         addConflicts();
+    }
+
+    /**
+     * What rules propose for a complaint, and others speak against so strongly that nothing is left of it: the reason is
+     * told where the complaint would go without an answer else.
+     */
+    private void tellOpposed() {
+        for (Map.Entry<Change, List<Proposal>> entry : proposals.entrySet()) {
+            Change change = entry.getKey();
+            List<Proposal> against = entry.getValue().stream().filter(proposal -> proposal.certainty() < 0).toList();
+            List<Proposal> speaking = entry.getValue().stream().filter(proposal -> proposal.certainty() > 0).toList();
+            double alone = Certainty.ofRules(speaking);
+            if (!against.isEmpty() && alone >= weights.leastCertainty() && certainty(change) < weights.leastCertainty()
+                    && worth(change).helps().stream().map(Score.Help::complaint)
+                    .anyMatch(complaint -> complaint.reported() && !served(complaint))) {
+                Proposal most = against.stream().min(Comparator.comparingDouble(Proposal::certainty)).orElseThrow();
+                withheld.putIfAbsent(change, new Withheld(change, "more speaks against it: " + reasonOf(most.rule()),
+                        against.stream().map(Proposal::rule).distinct().toList(), speaking));
+            }
+        }
+    }
+
+    private boolean served(Complaint complaint) {
+        return candidates.stream().anyMatch(candidate -> helps(candidate, complaint));
     }
 
     /** Best first. */

@@ -49,6 +49,10 @@ final class DebriefLines {
         talk.take();
         while (talk.question().isPresent()) {
             question(talk.question().get());
+            if (asked == 1) {
+                engine.listenAhead();
+                debrief.warmUp();
+            }
             Optional<String> typed = in.next();
             if (typed.isEmpty()) {
                 break;

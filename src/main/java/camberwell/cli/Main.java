@@ -177,7 +177,7 @@ public final class Main implements Runnable {
     private static CommandLine runs(Console console, Engine engine, String... arguments) {
         CommandLine runs = new CommandLine(new RunsCommand());
         new Commands()
-                .add("add", () -> new RunsAddCommand(console))
+                .add("add", () -> new RunsAddCommand(console, engine))
                 .add("list", () -> new RunsListCommand(console))
                 .add("show", () -> new RunsShowCommand(console))
                 .add("compare", () -> new RunsCompareCommand(console))

@@ -114,7 +114,7 @@ final class ObserveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Optional<Case> run = Optional.ofNullable(source.run).map(it -> CaseInput.read(new CaseReader(), console, it).run());
+        Optional<Case> run = Optional.ofNullable(source.run).map(it -> CaseInput.read(engine.cases(), console, it).run());
         Car car = run.map(Case::car).orElseGet(() -> new CaseReader().readCar(console.path(source.car)));
         ChannelMap map = channels == null ? ChannelMap.NONE : ChannelMapReader.read(console.path(channels));
         NewFiles.check("-o", output, overwrite, console);

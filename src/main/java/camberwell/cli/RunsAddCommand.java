@@ -9,6 +9,7 @@ import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.report.HeardText;
 import camberwell.report.Page;
 import camberwell.report.RunsJson;
 import camberwell.report.RunsText;
@@ -18,6 +19,7 @@ import camberwell.run.Driven;
 import camberwell.run.Lap;
 import camberwell.run.Made;
 import camberwell.run.Report;
+import camberwell.saying.Heard;
 import camberwell.vocabulary.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,10 +44,12 @@ import picocli.CommandLine.Parameters;
             "  camberwell runs add friday.yaml --driver Ada --track Home",
             "  camberwell runs add --changed \"rear-toe toe-in 2\" \\",
             "      --laps \"out 92.41 92.39 95.87 traffic 92.30\" \\",
-            "      --complaint \"understeer entry slow slight\""})
+            "      --complaint \"understeer entry slow slight\"",
+            "  camberwell runs add --changed \"front-bump softer 1\" --say \"still pushes a bit on the way in\""})
 final class RunsAddCommand implements Callable<Integer> {
 
     private final Console console;
+    private final Engine engine;
 
     @Parameters(paramLabel = "CASE", arity = "0..1", description = "A case file, or - for standard input.")
     private String name;
@@ -73,6 +77,10 @@ final class RunsAddCommand implements Callable<Integer> {
             description = "What the car did: \"understeer entry slow strong some-laps\". Can be given again.")
     private List<String> complaints = List.of();
 
+    @Option(names = "--say", paramLabel = "TEXT",
+            description = "The same in the driver's own words: \"still pushes a bit on the way in\".")
+    private String say;
+
     @Option(names = "--verdict", paramLabel = "OUTCOME", converter = TypedWord.OfOutcome.class,
             description = "The driver's own: better, same, worse or unclear, against the run before.")
     private Outcome verdict;
@@ -96,8 +104,9 @@ final class RunsAddCommand implements Callable<Integer> {
             description = Format.WRITTEN)
     private Format format;
 
-    RunsAddCommand(Console console) {
+    RunsAddCommand(Console console, Engine engine) {
         this.console = console;
+        this.engine = engine;
     }
 
     @Override
@@ -125,6 +134,12 @@ final class RunsAddCommand implements Callable<Integer> {
             all.addAll(felt);
             run = run.withReports(all);
         }
+        if (say != null) {
+            run = run.withHeard(heard());
+        }
+        Case said = run;
+        // The book is read without the phrases, and by others: what was understood stands in it for good.
+        run = run.writtenOut();
         List<Made> made = before.isPresent() && before.get().car().name().equals(run.car().name())
                 ? Changes.between(before.get().car(), run.car()) : List.of();
         Driven old = run.driven();
@@ -136,12 +151,21 @@ final class RunsAddCommand implements Callable<Integer> {
         run = run.withDriven(new Driven(sheet, made, driven.isEmpty() ? old.laps() : driven,
                 Optional.ofNullable(verdict).or(old::verdict), old.judged()));
         Book.Page page = runs.add(run);
-        tell(runs, page);
+        tell(runs, page, said);
         return ExitCode.DONE;
     }
 
+    private Heard heard() {
+        Heard heard = engine.listener().hear(say);
+        if (heard.told().isEmpty() && !heard.fine()) {
+            throw new ProblemsException(Problem.of("--say", "not understood: \"" + say.strip() + "\"; say it in other words, or give "
+                    + "--complaint", Optional.empty()));
+        }
+        return heard;
+    }
+
     private Case readCase() {
-        CaseFile file = CaseInput.read(new CaseReader(), console, name);
+        CaseFile file = CaseInput.read(engine.cases(), console, name);
         file.warnings().stream().filter(warning -> !warning.message().startsWith("neither"))
                 .forEach(warning -> console.err().println(console.shown(warning.text())));
         return name.equals("-") ? file.run() : file.run().withSource(console.path(name).toString());
@@ -177,7 +201,7 @@ final class RunsAddCommand implements Callable<Integer> {
         return when;
     }
 
-    private void tell(Book runs, Book.Page page) throws IOException {
+    private void tell(Book runs, Book.Page page, Case said) throws IOException {
         Case run = runs.read(page);
         Optional<Judgement> judgement = History.of(runs, run.car().name()).judgement(page.number(), Optional.empty());
         String file = console.shown(page.file().toString());
@@ -187,6 +211,7 @@ final class RunsAddCommand implements Callable<Integer> {
         }
         Page screen = new Page(console.width(), console.styled());
         screen.paragraph(0, "Entered as run " + page.number() + ": " + file);
+        HeardText.write(said, screen);
         new RunsText(screen).brief(run, judgement);
         console.out().print(screen);
     }

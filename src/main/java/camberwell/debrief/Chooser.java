@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Chooses the next question. First which car it is, and what it did; then, complaint by complaint, where it did it; then
@@ -22,12 +23,16 @@ final class Chooser {
 
     /** Cases that are tried at most to look two answers ahead, so that nobody waits. */
     private static final int LOOK_AHEAD = 400;
+    /** What is complained of most, by the demo cases. */
+    private static final List<Symptom> REHEARSED = List.of(Symptom.UNDERSTEER, Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER,
+            Symptom.WHEELSPIN, Symptom.UNSTABLE_BRAKING, Symptom.SLOW_TURN_IN, Symptom.FRONT_LOCKING);
 
     private final Repertoire repertoire;
     private final WhatIf whatIf;
     /** What was tried already: the next question's answers are largely those that were looked ahead to. */
     private final Map<Case, Outcome> outcomes = new HashMap<>();
     private int tried;
+    private BooleanSupplier rehearsing = () -> false;
 
     Chooser(Repertoire repertoire, WhatIf whatIf) {
         this.repertoire = repertoire;
@@ -66,10 +71,33 @@ final class Chooser {
                 .map(answer -> new Question.Choice("", answer, Outcome.NONE)).toList(), Outcome.NONE));
     }
 
-    /** Tries a complaint, so that the first answer is not the first that the engine ever sees. */
-    void rehearse(State start) {
-        if (start.knows(Topic.of(Field.CAR))) {
-            choose(start.with(Topic.of(Field.DOING), Answer.Said.of(Symptom.UNDERSTEER)));
+    /**
+     * Tries one complaint after another as long as nobody answers, so that the first answer is not the first that the engine
+     * ever sees, and perhaps one that it has seen.
+     *
+     * @param wanted whether somebody has answered: then it stops at once
+     */
+    void rehearse(State start, BooleanSupplier wanted) {
+        State from = start.knows(Topic.of(Field.CAR)) ? start : start.with(Topic.of(Field.CAR), new Answer.Unknown());
+        rehearsing = wanted;
+        try {
+            for (Symptom symptom : REHEARSED) {
+                choose(from.with(Topic.of(Field.DOING), Answer.Said.of(symptom)));
+            }
+        } catch (Wanted e) {
+            // What was tried so far is kept.
+        } finally {
+            rehearsing = () -> false;
+        }
+    }
+
+    /** Thrown out of a rehearsal when the engine is needed. */
+    private static final class Wanted extends RuntimeException {
+
+        private static final long serialVersionUID = 1;
+
+        Wanted() {
+            super("wanted", null, false, false);
         }
     }
 
@@ -194,6 +222,9 @@ final class Chooser {
     }
 
     private Outcome outcome(State of) {
+        if (rehearsing.getAsBoolean()) {
+            throw new Wanted();
+        }
         return outcomes.computeIfAbsent(of.run(), run -> {
             tried++;
             return Outcome.of(whatIf.advise(run));

@@ -36,6 +36,7 @@ public final class Debrief implements AutoCloseable {
     private Chooser chooser;
     private WhatIf whatIf;
     private Thread warming;
+    private volatile boolean wanted;
     private State state;
     private Optional<Question> next;
 
@@ -73,7 +74,7 @@ public final class Debrief implements AutoCloseable {
         if (chooser == null && warming == null) {
             warming = new Thread(() -> {
                 try {
-                    open().rehearse(start);
+                    open().rehearse(start, () -> wanted);
                 } catch (RuntimeException e) {
                     // Whoever asks next is told.
                 }
@@ -96,6 +97,7 @@ public final class Debrief implements AutoCloseable {
     private Chooser chooser() {
         Thread busy = warming;
         if (busy != null) {
+            wanted = true;
             try {
                 busy.join();
             } catch (InterruptedException e) {

@@ -90,6 +90,17 @@ public record Case(String title, String source, Car car, Conditions conditions, 
                 earlier, carFile, setup, tried, driven, new Talked(Optional.of(said), talked.answered()), background);
     }
 
+    /** The same case with the complaints that were heard as complaints like others; the words stay as its comment. */
+    public Case writtenOut() {
+        if (talked.heard().isEmpty()) {
+            return this;
+        }
+        Optional<String> comment = background.comment().or(() -> talked.heard().map(Heard::said));
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven,
+                new Talked(Optional.empty(), talked.answered()),
+                new Background(background.stint(), background.pupil(), background.answers(), comment));
+    }
+
     /** The same case with other things answered in a debrief. */
     public Case withAnswered(List<String> words) {
         return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven,

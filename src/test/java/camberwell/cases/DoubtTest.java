@@ -38,6 +38,14 @@ class DoubtTest {
     }
 
     @Test
+    @DisplayName("what it acts on in another part of the corner is a word against it where it did nothing good")
+    void anotherPart() {
+        String locking = entry("worse", "front-locking, phase: braking", "driver");
+        assertEquals("front-anti-roll-bar stiffer", first(locking));
+        assertEquals("front-anti-roll-bar softer", first(entry("better", "understeer, phase: mid-corner", "driver"), locking));
+    }
+
+    @Test
     @DisplayName("what the bar makes worse by its note is put back for")
     void matterOfTheBar() {
         assertEquals("front-anti-roll-bar stiffer", first(entry("worse", "oversteer, phase: mid-corner", "driver")));

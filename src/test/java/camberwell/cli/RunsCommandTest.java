@@ -75,6 +75,20 @@ class RunsCommandTest {
     }
 
     @Test
+    @DisplayName("a run is told in the driver's own words, in its case or beside it, and what was understood stands in the book")
+    void ownWords() throws IOException {
+        Path said = folder.resolve("said.yaml");
+        Files.writeString(said, "car: " + DemoCases.HOME.resolve("demo-cases/cars/corvane-coupe.yaml") + "\nsay: pushes on the way in\n");
+        assertTrue(add(said.toString()).out().contains("Heard: understeer at entry."));
+        assertTrue(add("--changed", "front-bump softer", "--say", "still pushes a bit on the way in, and the flux is odd").out()
+                .contains("Not understood: \"flux\""));
+        assertTrue(Files.readString(folder.resolve("book/0001-corvane-coupe.yaml")).contains("{symptom: understeer, phase: entry}"));
+        assertEquals("better", json(runs("show", "2", "--format", "json")).path("judgement").path("complaints").path(0)
+                .path("outcome").asText());
+        assertEquals(ExitCode.WRONG_INPUT, runs("add", "--say", "flux").code());
+    }
+
+    @Test
     @DisplayName("the car's file may be edited later: each run keeps the settings that were driven")
     void wholeSetup() throws IOException {
         Path car = folder.resolve("car.yaml");
