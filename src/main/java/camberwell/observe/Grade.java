@@ -35,16 +35,32 @@ record Grade(double[] clearness, double laps, double certainty, double weight, O
         Optional<Since> since = since(m, limits);
         double share = k / n;
         double count = k;
-        int of = n;
+        int from = 0;
+        int to = n;
         if (since.isPresent() && since.get() != Since.WHOLE_RUN) {
-            int third = third(n);
-            of = third;
-            count = since.get() == Since.FIRST_LAPS ? sum(m, 0, third) : sum(m, n - third, n);
-            share = count / third;
+            from = since.get() == Since.FIRST_LAPS ? 0 : n - third(n);
+            to = from + third(n);
+            count = sum(m, from, to);
+            share = count / (to - from);
         }
-        Occurrence occurrence = share >= limits.of("grades.every-lap") ? Occurrence.EVERY_LAP
+        int of = to - from;
+        Occurrence occurrence = regularity(m, from, to) >= limits.of("grades.every-lap") ? Occurrence.EVERY_LAP
                 : count <= limits.of("grades.once") && n >= 4 ? Occurrence.ONCE : Occurrence.SOME_LAPS;
         return new Grade(m, k, certainty, weight(share, of), occurrence, since);
+    }
+
+    /**
+     * The share of the laps that it is spread over, {@code (Σm)²/(n Σm²)}: 1 where all laps show the same, however faint, 1/n
+     * where one lap has it all.
+     */
+    private static double regularity(double[] m, int from, int to) {
+        double sum = 0;
+        double squares = 0;
+        for (int i = from; i < to; i++) {
+            sum += m[i];
+            squares += m[i] * m[i];
+        }
+        return squares > 0 ? sum * sum / squares / (to - from) : 0;
     }
 
     private static double sum(double[] values, int from, int to) {

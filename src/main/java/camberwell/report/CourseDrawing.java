@@ -48,16 +48,8 @@ public final class CourseDrawing {
     }
 
     private static String bar(Course.Times times, double low, double high) {
-        StringBuilder bar = new StringBuilder();
-        for (int i = 0; i < BAR; i++) {
-            bar.append(i == column(times.mean(), low, high) ? 'o' : i >= column(times.interval().low(), low, high)
-                    && i <= column(times.interval().high(), low, high) ? '-' : ' ');
-        }
-        return bar.toString();
-    }
-
-    private static int column(double seconds, double low, double high) {
-        return high > low ? (int) Math.round((seconds - low) / (high - low) * (BAR - 1)) : BAR / 2;
+        return new DotLine(low, high, BAR).span(times.interval().low(), times.interval().high(), '-').mark(times.mean(), 'o')
+                .text();
     }
 
     private void table(String heading, List<Map.Entry<String, List<String>>> rows, Page page) {

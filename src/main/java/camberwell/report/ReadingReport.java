@@ -52,6 +52,7 @@ public final class ReadingReport {
             tyres.wheels().values().forEach(wheel -> block(wheel, page));
         }
         means(tyres, page);
+        ReadingDrawing.write(run, tyres, width, page);
         for (Axle axle : Axle.values()) {
             says(axle, tyres, page);
         }

@@ -19,12 +19,15 @@ import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Runs of the book as text for a screen. */
 public final class RunsText {
+
+    private static final int DOTS = 24;
 
     private static final int FINE = 3;
     private static final int PERCENT = 100;
@@ -121,14 +124,32 @@ public final class RunsText {
         page.columns(0, Changes.setup(run.car()).entrySet().stream().map(entry ->
                 Words.sentence(entry.getKey().spoken()) + " " + setting(run, entry.getKey(), entry.getValue())).toList());
         if (!run.driven().laps().isEmpty()) {
-            page.heading("Laps");
-            for (CountedLaps.Counted lap : CountedLaps.of(run.driven().laps()).laps()) {
-                String time = lap.lap().seconds().map(seconds -> Laps.time(seconds, 2)).orElse("-");
-                page.labelled(0, String.valueOf(lap.number()), time + (lap.counts() ? "" : "   does not count")
-                        + (lap.why().isEmpty() ? "" : ": " + lap.why()));
-            }
+            laps(CountedLaps.of(run.driven().laps()).laps());
         }
         judgement.ifPresent(this::learned);
+    }
+
+    /** Those that count with a dot where they stand between the fastest and the slowest of them. */
+    private void laps(List<CountedLaps.Counted> laps) {
+        page.heading("Laps");
+        double[] counting = laps.stream().filter(CountedLaps.Counted::counts).flatMap(lap -> lap.lap().seconds().stream())
+                .mapToDouble(Double::doubleValue).toArray();
+        double fastest = Arrays.stream(counting).min().orElse(0);
+        double slowest = Arrays.stream(counting).max().orElse(0);
+        for (CountedLaps.Counted lap : laps) {
+            String time = lap.lap().seconds().map(seconds -> Laps.time(seconds, 2)).orElse("-");
+            String dot = counting.length < 2 || lap.lap().seconds().isEmpty() ? ""
+                    : "  " + new DotLine(fastest, slowest, DOTS).mark(lap.lap().seconds().get(), 'o').text().stripTrailing();
+            page.verbatim(beside(String.valueOf(lap.number()), 4) + (lap.counts() ? beside(time, 8) + dot
+                    : beside(time, 8) + "  does not count" + (lap.why().isEmpty() ? "" : ": " + lap.why())));
+        }
+        if (counting.length > 1) {
+            page.paragraph(0, "left " + Laps.time(fastest, 2) + ", right " + Laps.time(slowest, 2));
+        }
+    }
+
+    private static String beside(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 
     private static String setting(Case run, Adjuster adjuster, Quantity setting) {

@@ -136,7 +136,8 @@ final class Hearing {
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
         // "I locked up and went straight on": what is not clear carries over to what came of it.
         carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
-                && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
+                && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class)
+                        .filter(thing -> !thing.name().equals("driver")).isPresent());
         unclearBefore = false;
         spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;
         if (spoiled) {
@@ -155,16 +156,19 @@ final class Hearing {
             return;
         }
         unclearBefore = !reading.unclear().isEmpty() && reading.heads().isEmpty();
-        if (clause.join() == Meaning.Sign.EXCEPT && reading.fine() && reading.heads().isEmpty()) {
+        if (clause.join() == Meaning.Sign.EXCEPT && reading.heads().isEmpty()
+                && (reading.fine() || fine && reading.words().isEmpty() && reading.thing() == null)) {
             // "Everything but the rear is fine": what it is there nobody said.
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             return;
         }
         surfaces.addAll(reading.surfaces());
         fine |= reading.fine();
-        boolean instead = clause.join() == Meaning.Sign.BUT && tokens.subList(clause.from(), clause.to()).stream()
+        boolean became = clause.from() > 2 && clause.join() == Meaning.Sign.THEN
+                && tokens.get(clause.from() - 2).stem().equals("into") && tokens.get(clause.from() - 3).stem().equals("turn");
+        boolean instead = became || clause.join() == Meaning.Sign.BUT && tokens.subList(clause.from(), clause.to()).stream()
                 .anyMatch(token -> REALLY.contains(token.stem()));
-        if ((clause.has(Meaning.Sign.NOW) || instead) && !reading.heads().isEmpty() && clause.join() != Meaning.Sign.AND) {
+        if (became && !reading.unclear().isEmpty() || (clause.has(Meaning.Sign.NOW) || instead) && !reading.heads().isEmpty() && clause.join() != Meaning.Sign.AND) {
             // "It was tight, now it is loose": what was before is over.
             withdraw();
         }
@@ -209,6 +213,8 @@ final class Hearing {
         }
         if (reading.thing() != null) {
             lastThing = reading.thing();
+        } else if (reading.part() != null) {
+            lastThing = reading.part();
         }
     }
 
@@ -347,6 +353,19 @@ final class Hearing {
             }
             return;
         }
+        if (!here && !lastDenied.isEmpty() && reading.thing() != null) {
+            // "Never the fronts, always the rears": it is the other end that does it.
+            lastHead = told.size();
+            Symptom other = otherEnd(lastDenied.get(0).symptom(), reading.thing());
+            if (other == null) {
+                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            } else {
+                Telling telling = new Telling(other);
+                words.forEach(telling::put);
+                told.add(telling);
+            }
+            return;
+        }
         if (!here && !more && !lastDenied.isEmpty() && words.stream().anyMatch(word -> !(word instanceof CornerSpeed))) {
             // "No understeer on entry, but on exit": there it is.
             lastHead = told.size();
@@ -395,6 +414,15 @@ final class Hearing {
                 last.forEach(it -> it.add(word));
             }
         }
+    }
+
+    /** What a thing at one end of the car does where a complaint about the other end is denied; null where nobody can say. */
+    private static Symptom otherEnd(Symptom denied, Meaning.Thing thing) {
+        boolean rear = thing.place().startsWith("rear");
+        return denied == Symptom.FRONT_LOCKING && rear ? Symptom.REAR_LOCKING
+                : denied == Symptom.REAR_LOCKING && !rear ? Symptom.FRONT_LOCKING
+                : denied == Symptom.UNDERSTEER && rear ? Symptom.OVERSTEER
+                : denied == Symptom.OVERSTEER && !rear ? Symptom.UNDERSTEER : null;
     }
 
     /** "Graining, mostly the front left": where the complaint before it is. */

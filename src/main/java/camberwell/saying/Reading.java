@@ -60,6 +60,8 @@ final class Reading {
     private final int from;
     private final int to;
     private final Set<Atom> negated = new HashSet<>();
+    /** What has done its work and narrows nothing. */
+    private final Set<Atom> silent = new HashSet<>();
     private final Meaning.Thing lastThing;
     private final Optional<Phase> leadPhase;
     private final Optional<Phase> lastPhase;
@@ -111,6 +113,7 @@ final class Reading {
     static Reading of(Sayings sayings, Clause clause, List<Token> tokens, Before before) {
         Reading reading = new Reading(sayings, clause, tokens, before);
         reading.negate();
+        reading.become();
         reading.read();
         return reading;
     }
@@ -148,6 +151,12 @@ final class Reading {
     /** The end of the car that it is about; null for none. */
     Meaning.Thing thing() {
         return thing;
+    }
+
+    /** The steering, an edge of the tread or the like, that it is about; null for none. */
+    Meaning.Thing part() {
+        return atoms.stream().filter(atom -> !negated.contains(atom)).flatMap(atom -> atom.as(Meaning.Thing.class).stream())
+                .filter(it -> PARTS.contains(it.name())).findFirst().orElse(null);
     }
 
     boolean fine() {
@@ -242,7 +251,11 @@ final class Reading {
         for (Atom atom : atoms) {
             if (atom.is(Meaning.Sign.NOT) && !atom.head()) {
                 // "I cannot brake without locking the fronts": they lock.
-                not = !before || !tokens.get(atom.from()).stem().equals("without");
+                boolean twice = before && tokens.get(atom.from()).stem().equals("without");
+                if (twice) {
+                    negated.clear();
+                }
+                not = !twice;
                 before = true;
             } else if (not && !degree(atom)) {
                 negated.add(atom);
@@ -256,6 +269,18 @@ final class Reading {
     private static boolean degree(Atom atom) {
         return !atom.head() && atom.as(Meaning.Circumstance.class)
                 .filter(it -> it.words().get(0) instanceof Severity).isPresent();
+    }
+
+    /** "The understeer turned into oversteer": what was before is no more. */
+    private void become() {
+        for (int i = 1; i + 1 < atoms.size(); i++) {
+            int last = atoms.get(i).to() - 1;
+            if (last > 0 && tokens.get(last).stem().equals("into") && tokens.get(last - 1).stem().equals("turn")
+                    && atoms.get(i - 1).head() && atoms.get(i + 1).head()) {
+                negated.add(atoms.get(i - 1));
+                silent.add(atoms.get(i));
+            }
+        }
     }
 
     private void read() {
@@ -291,6 +316,9 @@ final class Reading {
         }
         if (!heads.isEmpty()) {
             fine = false;
+        } else if (atoms.stream().anyMatch(atom -> atom.is(Meaning.Sign.NOT) && !atom.head())) {
+            // "It is not the exit that is bad": how bad it is not.
+            words.removeIf(Severity.class::isInstance);
         }
     }
 
@@ -309,6 +337,10 @@ final class Reading {
         if (complaints.isPresent() && i + 1 < atoms.size() && atoms.get(i + 1).is(Meaning.Sign.GONE)
                 && !negated.contains(atoms.get(i + 1))) {
             negated.add(atom);
+        }
+        if (goneAfter(i)) {
+            negated.add(atom);
+            negated.add(atoms.get(atoms.size() - 1));
         }
         if (complaints.isPresent() && i > 0 && atoms.get(i - 1).is(Meaning.Sign.GONE) && !negated.contains(atoms.get(i - 1))
                 && CURES.contains(tokens.get(atoms.get(i - 1).from()).stem())) {
@@ -351,6 +383,15 @@ final class Reading {
             meant.add(complaints.get().stream().map(it -> suddenly() && it.symptom() == Symptom.OVERSTEER
                     ? new Meaning.Complaint(Symptom.SNAP_OVERSTEER, it.words()) : it).toList());
         }
+    }
+
+    /** "The locking at the rear has gone": between them stands no more than where it was. */
+    private boolean goneAfter(int i) {
+        Atom last = atoms.get(atoms.size() - 1);
+        boolean over = !last.head() || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
+        return i + 1 < atoms.size() && last.is(Meaning.Sign.GONE) && over && !negated.contains(last)
+                && atoms.subList(i + 1, atoms.size() - 1).stream().allMatch(atom -> !atom.head() && (atom.as(Meaning.Thing.class).isPresent()
+                        || atom.as(Meaning.Circumstance.class).isPresent()));
     }
 
     private boolean suddenly() {
@@ -566,7 +607,7 @@ final class Reading {
         }
         Optional<Meaning.Circumstance> circumstance = atom.as(Meaning.Circumstance.class)
                 .filter(it -> !atom.head() || degreeHere(i) || done(i).isEmpty() && atom.as(Meaning.Complaint.class).isEmpty());
-        if (circumstance.isEmpty()) {
+        if (circumstance.isEmpty() || silent.contains(atom)) {
             return;
         }
         if (circumstance.get().role() == Meaning.Role.TOWARDS && !cornerFollows(i)) {
@@ -604,9 +645,14 @@ final class Reading {
     }
 
     private void surface(Atom atom) {
-        atom.as(Meaning.Circumstance.class).filter(it -> !negated.contains(atom) && !fineHere()).stream()
+        atom.as(Meaning.Circumstance.class).filter(it -> !negated.contains(atom) && !fineHere() && !likened(atom)).stream()
                 .flatMap(it -> it.words().stream()).filter(Surface.class::isInstance).map(Surface.class::cast)
                 .forEach(surfaces::add);
+    }
+
+    /** "Loose like a wet fish" says nothing of the day. */
+    private boolean likened(Atom atom) {
+        return tokens.subList(from, atom.from()).stream().anyMatch(token -> token.stem().equals("like"));
     }
 
     /** Whether all is well there: then the day is told by what follows. */

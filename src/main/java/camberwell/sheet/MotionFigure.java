@@ -99,11 +99,15 @@ final class MotionFigure {
     }
 
     private DomContent drawing(String id, double speed) {
-        double low = Math.min(0, Math.min(extreme(before, -1), extreme(after, -1)));
+        double low = Math.min(extreme(before, -1), extreme(after, -1));
         double high = Math.max(extreme(before, 1), extreme(after, 1));
-        double first = Math.max(0, before.at(Channel.TIME, 0));
-        Scale time = new Scale(first, before.at(Channel.TIME, size() - 1), LEFT, RIGHT);
-        Scale up = new Scale(low, high + 0.05 * (high - low) + 1e-6, BOTTOM, TOP);
+        // From zero, unless the whole course lies far above it; a rough road for a second around the place that shows most.
+        double from = low > high / 2 ? low - 0.05 * (high - low) : Math.min(0, low);
+        double begins = Math.max(0, before.at(Channel.TIME, 0));
+        double ends = before.at(Channel.TIME, size() - 1);
+        double first = load() ? Math.max(begins, before.at(Channel.TIME, most) - 0.5) : begins;
+        Scale time = new Scale(first, load() ? Math.min(ends, first + 1) : ends, LEFT, RIGHT);
+        Scale up = new Scale(from, high + 0.05 * (high - from) + 1e-6, BOTTOM, TOP);
         List<DomContent> parts = new ArrayList<>();
         for (double mark : time.marks(5)) {
             parts.add(Svg.line("grid", time.at(mark), TOP, time.at(mark), BOTTOM));
@@ -161,8 +165,8 @@ final class MotionFigure {
     private Svg.Element curve(String style, History run, Scale time, Scale up) {
         List<Double> points = new ArrayList<>();
         for (int i = 0; i < run.size(); i += EVERY) {
-            if (run.at(Channel.TIME, i) >= time.low()) {
-                points.add(time.at(Math.min(time.high(), run.at(Channel.TIME, i))));
+            if (run.at(Channel.TIME, i) >= time.low() && run.at(Channel.TIME, i) <= time.high() + 1e-9) {
+                points.add(time.at(run.at(Channel.TIME, i)));
                 points.add(up.at(value(run, i)));
             }
         }

@@ -44,13 +44,20 @@ final class TravelFigure {
         parts.add(Svg.circle("point before", start, LINE, 5));
         parts.add(Svg.circle("point after", end, LINE, 5));
         boolean rising = end >= start;
-        parts.add(Svg.text("value", start, LINE - 14, rising ? "end" : "start", "now " + figure(from, decimals)));
-        parts.add(Svg.text("value strong", end, LINE - 14, rising ? "start" : "end", "next " + figure(to, decimals)));
+        label(parts, "value", start, !rising, "now " + figure(from, decimals));
+        label(parts, "value strong", end, rising, "next " + figure(to, decimals));
         return Svg.drawing(id, WIDTH, HEIGHT, Words.sentence(name) + " from stop to stop"
                 + (setting.now().unit().symbol().isEmpty() ? "" : ", " + setting.now().unit().symbol()),
                 "From " + setting.min().text(decimals) + " to " + setting.max().text(decimals) + " in steps of "
                 + setting.step().text(decimals) + ": now " + from.text(decimals) + ", next " + to.text(decimals) + ".",
                 parts);
+    }
+
+    /** Beside its point, away from the other one; at a stop, where there is no room, over it and higher up. */
+    private static void label(List<DomContent> parts, String style, double x, boolean right, String text) {
+        double room = 7.5 * text.length();
+        boolean fits = right ? x + room < WIDTH : x - room > 0;
+        parts.add(Svg.text(style, x, fits ? LINE - 14 : LINE - 27, right == fits ? "start" : "end", text));
     }
 
     private static double clamped(double figure, double low, double high) {

@@ -23,7 +23,7 @@ final class TreadFigure {
     private static final double HEIGHT = 222;
     private static final double LEFT = 44;
     private static final double RIGHT = 328;
-    private static final double TOP = 14;
+    private static final double TOP = 24;
     private static final double BOTTOM = 168;
     private static final double INSET = 40;
 

@@ -32,8 +32,8 @@ class SayingsTest {
     /** At least nine in ten understood, at most one in a hundred misread, and nothing swallowed. */
     @ParameterizedTest
     @ValueSource(strings = {"known.txt", "set-aside.txt", "other-voices.txt", "voices.txt", "voices-set-aside.txt",
-        "second-voices.txt", "third-voices.txt", "fourth-voices.txt", "fifth-voices.txt", "sixth-voices.txt", "eighth-voices.txt",
-        "ninth-voices.txt", "tenth-voices.txt", "eleventh-voices.txt"})
+        "second-voices.txt", "third-voices.txt", "fourth-voices.txt", "fifth-voices.txt", "sixth-voices.txt", "seventh-voices.txt", "eighth-voices.txt",
+        "ninth-voices.txt", "tenth-voices.txt", "eleventh-voices.txt", "twelfth-voices.txt", "thirteenth-voices.txt"})
     @DisplayName("the sayings of a corpus are understood, or refused aloud")
     void corpus(String name) {
         List<Corpus.Entry> entries = Corpus.read(name);
@@ -102,6 +102,30 @@ class SayingsTest {
     void notAboutTheCar(String said) {
         assertEquals(List.of(), hear(said).told());
         assertTrue(!hear(said).refused().isEmpty());
+    }
+
+    @Test
+    @DisplayName("a German verb in two halves is one, and a class of words stands for each of its words")
+    void halvesAndClasses() {
+        assertEquals("oversteer at mid-corner", hear("das Heck bricht in der Kurve aus").text());
+        assertEquals("slow turn-in", hear("das Auto lenkt tr\u00e4ge ein").text());
+        assertEquals("slight understeer", hear("I'd love a bit more grip at the front end").text());
+        assertEquals("oversteer", hear("kaum Haftung an der Hinterachse").text());
+        Map<String, String> texts = Corpus.texts();
+        texts.put("mine/sayings.yaml", "words:\n  barge: barge, tanker\ncomplaints:\n  understeer: goes like {barge}, {ship}\n");
+        ProblemsException wrong = assertThrows(ProblemsException.class, () -> Sayings.read(texts));
+        assertTrue(wrong.problems().get(0).text().contains("\"ship\" is no class of words"), wrong.problems().toString());
+    }
+
+    @Test
+    @DisplayName("what turns the meaning is read: a double no, an exception, a dash, what became of what")
+    void turns() {
+        assertEquals("front locking under braking", hear("I can't brake without locking the fronts").text());
+        assertEquals("unstable braking under braking", hear("planted everywhere except under braking, where the tail wags").text());
+        assertEquals("oversteer", hear("the understeer turned into oversteer").text());
+        assertEquals("rear locking", hear("never the fronts lock, always the rears").text().replace(", on every lap", ""));
+        assertEquals(false, hear("no problems except in the last corner").fine());
+        assertEquals("", hear("tell me about understeer").text());
     }
 
     @Test
