@@ -213,6 +213,8 @@ final class Hearing {
         }
         if (reading.thing() != null) {
             lastThing = reading.thing();
+        } else if (reading.part() != null) {
+            lastThing = reading.part();
         }
     }
 

@@ -153,6 +153,12 @@ final class Reading {
         return thing;
     }
 
+    /** The steering, an edge of the tread or the like, that it is about; null for none. */
+    Meaning.Thing part() {
+        return atoms.stream().filter(atom -> !negated.contains(atom)).flatMap(atom -> atom.as(Meaning.Thing.class).stream())
+                .filter(it -> PARTS.contains(it.name())).findFirst().orElse(null);
+    }
+
     boolean fine() {
         return fine;
     }
@@ -332,6 +338,10 @@ final class Reading {
                 && !negated.contains(atoms.get(i + 1))) {
             negated.add(atom);
         }
+        if (goneAfter(i)) {
+            negated.add(atom);
+            negated.add(atoms.get(atoms.size() - 1));
+        }
         if (complaints.isPresent() && i > 0 && atoms.get(i - 1).is(Meaning.Sign.GONE) && !negated.contains(atoms.get(i - 1))
                 && CURES.contains(tokens.get(atoms.get(i - 1).from()).stem())) {
             // "We cured the entry push": it is no more.
@@ -373,6 +383,15 @@ final class Reading {
             meant.add(complaints.get().stream().map(it -> suddenly() && it.symptom() == Symptom.OVERSTEER
                     ? new Meaning.Complaint(Symptom.SNAP_OVERSTEER, it.words()) : it).toList());
         }
+    }
+
+    /** "The locking at the rear has gone": between them stands no more than where it was. */
+    private boolean goneAfter(int i) {
+        Atom last = atoms.get(atoms.size() - 1);
+        boolean over = !last.head() || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
+        return i + 1 < atoms.size() && last.is(Meaning.Sign.GONE) && over && !negated.contains(last)
+                && atoms.subList(i + 1, atoms.size() - 1).stream().allMatch(atom -> !atom.head() && (atom.as(Meaning.Thing.class).isPresent()
+                        || atom.as(Meaning.Circumstance.class).isPresent()));
     }
 
     private boolean suddenly() {

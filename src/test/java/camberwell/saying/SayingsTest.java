@@ -33,7 +33,7 @@ class SayingsTest {
     @ParameterizedTest
     @ValueSource(strings = {"known.txt", "set-aside.txt", "other-voices.txt", "voices.txt", "voices-set-aside.txt",
         "second-voices.txt", "third-voices.txt", "fourth-voices.txt", "fifth-voices.txt", "sixth-voices.txt", "seventh-voices.txt", "eighth-voices.txt",
-        "ninth-voices.txt", "tenth-voices.txt", "eleventh-voices.txt", "twelfth-voices.txt"})
+        "ninth-voices.txt", "tenth-voices.txt", "eleventh-voices.txt", "twelfth-voices.txt", "thirteenth-voices.txt"})
     @DisplayName("the sayings of a corpus are understood, or refused aloud")
     void corpus(String name) {
         List<Corpus.Entry> entries = Corpus.read(name);
