@@ -150,7 +150,8 @@ public final class NewcomerText {
     /** How a run is driven that is to judge one change. */
     private static void nextRun(Advice advice, Page page) {
         page.heading("How to do the next run");
-        if (advice.run().reports().stream().anyMatch(report -> report.occurrence() == Occurrence.EVERY_LAP)) {
+        if (advice.run().reports().stream().anyMatch(report -> report.occurrence() == Occurrence.EVERY_LAP
+                && !report.symptom().ofTyre())) {
             page.paragraph(0, "If it comes on every lap, it looks more like the car than like you.");
             page.blank();
         }
