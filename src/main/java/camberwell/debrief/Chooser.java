@@ -82,7 +82,11 @@ final class Chooser {
         rehearsing = wanted;
         try {
             for (Symptom symptom : REHEARSED) {
-                choose(from.with(Topic.of(Field.DOING), Answer.Said.of(symptom)));
+                State told = from.with(Topic.of(Field.DOING), Answer.Said.of(symptom));
+                Optional<Question> next = choose(told);
+                if (next.isPresent() && !next.get().choices().isEmpty()) {
+                    choose(told.with(next.get().topic(), next.get().choices().get(0).answer()));
+                }
             }
         } catch (Wanted e) {
             // What was tried so far is kept.

@@ -120,7 +120,8 @@ public final class Observer {
         for (Axle axle : Axle.values()) {
             reports.addAll(complaints.of(dampers.bottoming(axle), dampers.stops(axle, phases)));
         }
-        reports.addAll(answers(run, earlier, slides, complaints));
+        Optional<MappedRun> before = earlier.filter(it -> comparable(run, it));
+        reports.addAll(answers(run, before, slides, complaints));
         TyreTrace tyres = new TyreTrace(trace, all, limits);
         reports.addAll(tyres.complaints(car));
         reports.sort(Comparator.comparingDouble((Report report) -> -report.measured().orElseThrow().certainty())
@@ -133,7 +134,7 @@ public final class Observer {
                 line.map(it -> new Observed.LineTold(it.ratio(), it.gradientDegreesPerG(), Math.toDegrees(it.scatter()),
                         it.wheelbase(), slides.measure(Symptom.UNDERSTEER).starts())),
                 reports, habits.found(), tyres.readings(), Cells.of(slides, map, laps.size()), told,
-                Drawings.of(reports, slides, phases, map, trace, laps), earlier.map(Observer::told));
+                Drawings.of(reports, slides, phases, map, trace, laps), before.map(Observer::told));
     }
 
     private static Observed.Against told(MappedRun earlier) {
@@ -159,10 +160,24 @@ public final class Observer {
         return reports;
     }
 
+    /** Whether an earlier run can be held beside this one; where not, why is told. */
+    private boolean comparable(MappedRun run, MappedRun earlier) {
+        String name = earlier.trace().log().name();
+        long shared = run.map().corners().stream().filter(it -> TurnIn.same(it, earlier).isPresent()).count();
+        if (2 * shared < run.map().corners().size()) {
+            doubts.add("only " + shared + " of " + run.map().corners().size() + " corners lie where " + name + " has one: is it "
+                    + "the same circuit? Nothing is held against it");
+            return false;
+        }
+        if (earlier.line().isEmpty()) {
+            doubts.add(name + " does not show the car's own line: nothing is held against it");
+        }
+        return earlier.line().isPresent();
+    }
+
     /** How it answers to the wheel, and what it does where nobody turns it. */
-    private List<Report> answers(MappedRun run, Optional<MappedRun> earlier, Slides slides, Complaints complaints) {
+    private List<Report> answers(MappedRun run, Optional<MappedRun> before, Slides slides, Complaints complaints) {
         List<Report> reports = new ArrayList<>();
-        Optional<MappedRun> before = earlier.filter(it -> it.line().isPresent());
         if (run.line().isPresent() && trace.hasSideslip()) {
             TurnIn turnIn = new TurnIn(run, slides.beyond(), slides.measure(Symptom.UNDERSTEER).starts());
             for (Symptom symptom : List.of(Symptom.SLOW_TURN_IN, Symptom.NERVOUS_TURN_IN)) {

@@ -82,12 +82,16 @@ final class TurnIn {
         return Math.signum(difference) * Math.max(0, Math.abs(difference) - limits.of("answer.scatter") * scatter);
     }
 
+    /** The same corner of an earlier run: at the same place, turning the same way. */
+    static Optional<Corner> same(Corner corner, MappedRun earlier) {
+        return earlier.map().corners().stream().filter(it -> it.turn() == corner.turn()
+                && Math.abs(it.from() - corner.from()) < SAME_PLACE).findFirst();
+    }
+
     private Optional<Usual> usual(Corner corner, List<Answer> own, Optional<MappedRun> earlier, ReferenceLine line) {
         List<Answer> answers = own;
         if (earlier.isPresent()) {
-            answers = earlier.get().map().corners().stream().filter(it -> it.turn() == corner.turn()
-                    && Math.abs(it.from() - corner.from()) < SAME_PLACE).findFirst()
-                    .map(it -> answers(earlier.get(), it, line)).orElse(List.of());
+            answers = same(corner, earlier.get()).map(it -> answers(earlier.get(), it, line)).orElse(List.of());
         }
         double[] lags = answers.stream().mapToDouble(Answer::lag).filter(it -> !Double.isNaN(it)).toArray();
         double[] gains = answers.stream().mapToDouble(Answer::gain).filter(it -> !Double.isNaN(it)).toArray();

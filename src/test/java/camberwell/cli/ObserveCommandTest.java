@@ -100,6 +100,10 @@ class ObserveCommandTest {
                 "before.csv", "--car", CAR).out());
         assertEquals(1.5, tree.get("against").get("understeer-gradient").asDouble(), 0.1, "deg/g, as the log was made");
 
+        bench.file("elsewhere.csv", MadeLogs.elsewhere());
+        run = bench.run("observe", "run.csv", "--against", "elsewhere.csv", "--car", CAR);
+        assertTrue(run.out().contains("is it the same circuit?") && !run.out().contains("pulling are held against"), run.out());
+
         Bench.Run none = bench.run("observe", "run.csv", "--against", "befor.csv", "--car", CAR);
         assertEquals(2, none.code());
         assertTrue(none.err().startsWith("befor.csv: ") && none.err().contains("before.csv"), none.err());

@@ -10,6 +10,7 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
+import camberwell.vocabulary.Group;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Surface;
@@ -18,6 +19,7 @@ import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
@@ -39,11 +41,12 @@ class DictionaryTest {
     @Test
     @DisplayName("has the vocabulary's own word lists, so that a rule and a case speak alike")
     void lists() {
-        Map<String, List<String>> vocabulary = Map.of("symptom", Word.ids(Symptom.class), "phase", Word.ids(Phase.class),
-                "speed", Word.ids(CornerSpeed.class), "severity", Word.ids(Severity.class),
+        Map<String, List<String>> vocabulary = new HashMap<>(Map.of("symptom", Word.ids(Symptom.class),
+                "phase", Word.ids(Phase.class), "speed", Word.ids(CornerSpeed.class), "severity", Word.ids(Severity.class),
                 "axle", Word.ids(Axle.class), "wheel", Word.ids(Wheel.class), "adjuster", Word.ids(Adjuster.class),
                 "direction", Word.ids(Direction.class), "drive", Word.ids(Drive.class),
-                "surface", Word.ids(Surface.class));
+                "surface", Word.ids(Surface.class)));
+        vocabulary.put("group", Word.ids(Group.class));
         vocabulary.forEach((gap, words) -> dictionary.sentences().stream().flatMap(it -> it.gaps().stream())
                 .filter(it -> it.name().equals(gap)).forEach(it -> assertEquals(words, it.words(), gap)));
         assertTrue(dictionary.lists().keySet().containsAll(vocabulary.keySet()));

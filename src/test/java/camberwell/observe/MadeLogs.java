@@ -20,6 +20,11 @@ public final class MadeLogs {
         return text(MadeRun.on(Circuit.seven()), false);
     }
 
+    /** A car without a fault on another circuit. */
+    public static String elsewhere() {
+        return text(MadeRun.on(Circuit.closed(true)), false);
+    }
+
     /** Two laps of it alone: short, and enough to say something of. */
     public static String twoLaps() {
         return text(MadeRun.on(Circuit.seven()).with(Slide.of(3, Phase.MID_CORNER, CornerSpeed.FAST)), true, 4);
