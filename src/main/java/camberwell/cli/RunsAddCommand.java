@@ -45,7 +45,7 @@ import picocli.CommandLine.Parameters;
             "  camberwell runs add --changed \"rear-toe toe-in 2\" \\",
             "      --laps \"out 92.41 92.39 95.87 traffic 92.30\" \\",
             "      --complaint \"understeer entry slow slight\"",
-            "  camberwell runs add --changed \"front-bump softer 1\" --say \"still pushes a bit on the way in\""})
+            "  camberwell runs add --say \"still pushes a bit on the way in\""})
 final class RunsAddCommand implements Callable<Integer> {
 
     private final Console console;
