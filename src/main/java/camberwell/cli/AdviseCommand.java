@@ -63,7 +63,8 @@ final class AdviseCommand implements Callable<Integer> {
             description = "What the driver said, in the driver's own words, instead of a case; with --car.")
     private String say;
 
-    @Option(names = "--car", paramLabel = "CAR", description = "The car's file, with --say.")
+    @Option(names = "--car", paramLabel = "CAR",
+            description = "The car's file, with --say; with --book and no case, the name of the car whose last run is meant.")
     private String car;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
@@ -98,7 +99,7 @@ final class AdviseCommand implements Callable<Integer> {
         if (say != null) {
             cases = List.of(SAID);
         } else if (cases.isEmpty()) {
-            cases = List.of(RunsOnCase.lastIn(console, book));
+            cases = List.of(RunsOnCase.lastIn(console, book, Optional.ofNullable(car)));
         }
         Progress progress = new Progress(console, cases.size());
         boolean array = format == Format.JSON && cases.size() > 1;
@@ -128,9 +129,11 @@ final class AdviseCommand implements Callable<Integer> {
         if (say != null && !cases.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--say stands for a case; write it into a case's file as say:");
         }
-        if ((say == null) != (car == null)) {
-            throw new ParameterException(spec.commandLine(), say == null ? "--car goes with --say; a case names its car itself"
-                    : "--say wants the car's file; name it with --car");
+        if (say != null && car == null) {
+            throw new ParameterException(spec.commandLine(), "--say wants the car's file; name it with --car");
+        }
+        if (say == null && car != null && !cases.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--car goes with --say or --book; a case names its car itself");
         }
     }
 

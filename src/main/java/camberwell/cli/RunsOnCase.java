@@ -11,9 +11,9 @@ final class RunsOnCase {
     private RunsOnCase() {
     }
 
-    /** The last run of the book, as a case to name on the command line. */
-    static String lastIn(Console console, String folder) {
-        Case run = BookOption.lastOf(Book.in(console.path(folder)), Optional.empty());
+    /** The last run of the book, of that car if one is named, as a case to name on the command line. */
+    static String lastIn(Console console, String folder, Optional<String> car) {
+        Case run = BookOption.lastOf(Book.in(console.path(folder)), car);
         return console.shown(run.source());
     }
 

@@ -131,6 +131,22 @@ class RunsCommandTest {
     }
 
     @Test
+    @DisplayName("of several cars in one book the one that is named is advised on, else the one that ran last")
+    void severalCars() throws IOException {
+        twoRuns();
+        String hatch = DemoCases.HOME.resolve("demo-cases/cars/larkspur-hatch.yaml").toAbsolutePath().toString();
+        Files.writeString(folder.resolve("hatch-run.yaml"), "title: H\ncar: " + hatch
+                + "\nreports: [{symptom: oversteer, phase: lift-off}]\n");
+        String book = folder.resolve("book").toString();
+        assertEquals(0, InProcess.run(80, "", "runs", "add", folder.resolve("hatch-run.yaml").toString(), "--book", book).code());
+        assertTrue(InProcess.run(80, "", "advise", "--book", book).out().contains("Larkspur hatch"));
+        assertTrue(InProcess.run(80, "", "advise", "--book", book, "--car", "Corvane coupe").out().contains("Corvane coupe"));
+        InProcess nobody = InProcess.run(80, "", "advise", "--book", book, "--car", "Nobody");
+        assertTrue(nobody.err().contains("has no run of a car called \"Nobody\""), nobody.err());
+        assertEquals(2, nobody.code());
+    }
+
+    @Test
     @DisplayName("a judgement that is said stands above what was felt and timed")
     void judge() throws IOException {
         twoRuns();
