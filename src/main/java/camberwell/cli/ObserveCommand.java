@@ -147,7 +147,7 @@ final class ObserveCommand implements Callable<Integer> {
         try (LogSource in = name.equals("-") ? LogSource.of("-", console.in()) : LogSource.open(name, console.path(name))) {
             return LogReader.read(in, map, limits);
         } catch (IOException e) {
-            throw new ProblemsException(Problem.of(name, "cannot be read: " + e.getMessage(), Optional.empty()));
+            throw new ProblemsException(Problem.unreadable(name, e));
         }
     }
 

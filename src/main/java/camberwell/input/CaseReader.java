@@ -119,7 +119,7 @@ public final class CaseReader {
         try {
             return finish(Document.load(name, in, problems), baseDir, substitutions, problems);
         } catch (IOException e) {
-            throw new ProblemsException(Problem.of(name, "cannot be read: " + e.getMessage(), Optional.empty()));
+            throw new ProblemsException(Problem.unreadable(name, e));
         }
     }
 

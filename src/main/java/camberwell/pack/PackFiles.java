@@ -73,7 +73,7 @@ final class PackFiles {
                                         .map(near -> Path.of(name).resolveSibling(near).toString())));
             }
         } catch (IOException e) {
-            throw new ProblemsException(Problem.of(name, "cannot be read: " + e.getMessage(), Optional.empty()));
+            throw new ProblemsException(Problem.unreadable(name, e));
         }
         return read.files;
     }

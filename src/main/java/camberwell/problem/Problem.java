@@ -1,5 +1,6 @@
 package camberwell.problem;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -52,7 +53,9 @@ public record Problem(String file, int line, int column, String message, Optiona
     public static Problem unreadable(String file, IOException e) {
         String reason = e instanceof NoSuchFileException ? "it is gone"
                 : e instanceof AccessDeniedException ? "this user may not read it"
-                : e instanceof FileSystemException of && of.getReason() != null ? of.getReason() : e.getMessage();
+                : e instanceof EOFException ? "it is cut off"
+                : e instanceof FileSystemException of && of.getReason() != null ? of.getReason()
+                : e.getMessage() == null ? "it is damaged" : e.getMessage();
         return of(file, "cannot be read: " + reason, Optional.empty());
     }
 

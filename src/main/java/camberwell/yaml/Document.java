@@ -76,7 +76,7 @@ public final class Document {
             } catch (AccessDeniedException e) {
                 problem = Problem.of(file.toString(), "the file may not be read", Optional.empty());
             } catch (IOException e) {
-                problem = Problem.of(file.toString(), "cannot be read: " + e.getMessage(), Optional.empty());
+                problem = Problem.unreadable(file.toString(), e);
             }
         }
         problems.add(problem);

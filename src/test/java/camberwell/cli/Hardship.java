@@ -168,6 +168,8 @@ final class Hardship {
         write("mine/knowledge-notes/causes/tall-kerbs.md", NOTE.getBytes(StandardCharsets.UTF_8));
         write("mine/pack.yaml", MANIFEST.getBytes(StandardCharsets.UTF_8));
         if (zipped) {
+            // What is damaged is no pack of ours, whose place another would take.
+            Files.deleteIfExists(folder.resolve("mine.zip"));
             run("", "rules", "pack", "mine", "-o", "mine.zip");
             write("mine.zip", Damage.of(Files.readAllBytes(folder.resolve("mine.zip")), random));
             return run("", "rules", "check", "mine.zip");

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -127,6 +128,23 @@ class OnceBrokenTest {
         Bench.Run again = bench.run(line);
         assertEquals(ExitCode.DONE, again.code(), again.err());
         assertEquals(first, again.out());
+    }
+
+    @Test
+    @DisplayName("a zip file that is cut off anywhere is refused in words")
+    void cutZip() throws IOException {
+        Bench bench = bench().file("mine/3-changes/a.dslr", Bench.rule("A", "the driver reports kerb-instability",
+                "propose front-bump softer with certainty 0.35")).file("mine/pack.yaml", "name: mine\nversion: 1.0\n"
+                + "author: A. Tutor\nneeds: [camberwell 0.1.0]\n");
+        assertEquals(ExitCode.DONE, bench.run("rules", "pack", "mine", "-o", "mine.zip").code());
+        byte[] whole = Files.readAllBytes(directory.resolve("mine.zip"));
+        for (int length = 1; length < whole.length; length += 7) {
+            Files.write(directory.resolve("mine.zip"), Arrays.copyOf(whole, length));
+            Bench.Run run = bench.run("rules", "check", "mine.zip");
+            words(run);
+            assertFalse(run.all().contains("null"), length + ": " + run.all());
+            assertTrue(run.code() != ExitCode.DONE, run.all());
+        }
     }
 
     @Test
