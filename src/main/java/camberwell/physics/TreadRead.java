@@ -77,7 +77,8 @@ public record TreadRead(double inner, double middle, double outer) {
         return ramp(-middleMinusEdges(), MIDDLE_STARTS, MIDDLE_FULL);
     }
 
-    private static double ramp(double value, double start, double full) {
+    /** From 0 at {@code start} to 1 at {@code full}, and no further either way. */
+    public static double ramp(double value, double start, double full) {
         return Math.max(0.0, Math.min(1.0, (value - start) / (full - start)));
     }
 }

@@ -1,6 +1,6 @@
 package camberwell.reading;
 
-import static camberwell.reading.Notepad.ramp;
+import static camberwell.physics.TreadRead.ramp;
 
 import camberwell.units.Quantity;
 import camberwell.units.Unit;

@@ -45,11 +45,6 @@ final class Notepad {
         doubts.add(about);
     }
 
-    /** From 0 at {@code start} to 1 at {@code full}. */
-    static double ramp(double value, double start, double full) {
-        return Math.max(0, Math.min(1, (value - start) / (full - start)));
-    }
-
     static String kelvin(double difference) {
         return Figures.fill("%.0f K", difference);
     }

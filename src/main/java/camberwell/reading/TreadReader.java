@@ -1,8 +1,8 @@
 package camberwell.reading;
 
+import static camberwell.physics.TreadRead.ramp;
 import static camberwell.reading.Notepad.celsius;
 import static camberwell.reading.Notepad.kelvin;
-import static camberwell.reading.Notepad.ramp;
 
 import camberwell.fact.Reading.State;
 import camberwell.physics.TreadRead;
