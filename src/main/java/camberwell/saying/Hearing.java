@@ -22,11 +22,6 @@ import java.util.Set;
  */
 final class Hearing {
 
-    /** "Understeer?" tells of none. */
-    private static final int SHORT_QUESTION = 3;
-    private static final Set<String> ASKED_FOR = Set.of("what", "which", "who", "where");
-    private static final Set<String> ASKING = Set.of("will", "would", "could", "can", "should", "do", "does", "did", "is", "are",
-            "was", "were", "am", "has", "have", "may", "might", "shall");
     /** What a set-up part may stand after, and something else follow: "since we softened the front bar it pushes". */
     private static final Set<String> AFTER = Set.of("after", "since", "with", "once", "without", "now", "becaus");
 
@@ -94,12 +89,9 @@ final class Hearing {
     }
 
     private void sentence(List<Token> whole) {
-        boolean asked = whole.get(whole.size() - 1).asked();
-        List<Token> tokens = asked ? whole.subList(0, whole.size() - 1) : whole;
-        if (asked && (tokens.size() <= SHORT_QUESTION || ASKED_FOR.contains(tokens.get(0).stem()) || ASKING.contains(tokens.get(0).stem())
-                && (tokens.size() < 2 || !tokens.get(1).stem().equals("not")))) {
-            // "Will it push with more wing?" tells of nothing.
-            notUnderstood.add(typed(tokens, 0, tokens.size()));
+        List<Token> tokens = Question.told(whole);
+        if (tokens.isEmpty()) {
+            notUnderstood.add(typed(whole, 0, whole.size()));
             return;
         }
         sentenceStart = told.size();
@@ -146,12 +138,12 @@ final class Hearing {
         }
         Reading reading = Reading.of(sayings, clause, tokens, new Reading.Before(lastThing, leadPhase(), lastPhase(clause),
                 told.size() > sentenceStart ? Optional.of(told.get(told.size() - 1).told().symptom()) : Optional.empty()));
-        if (reading.weak() || reading.says(Meaning.Sign.BETTER) && reading.heads().isEmpty() || reading.breaksOff()) {
+        if (reading.weak() || reading.better() || reading.breaksOff()) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
         } else {
             name(reading, clause, tokens);
         }
-        if (reading.heads().isEmpty() && (reading.says(Meaning.Sign.BETTER) || reading.breaksOff())) {
+        if (reading.better() || reading.heads().isEmpty() && reading.breaksOff()) {
             lastThing = reading.thing() == null ? lastThing : reading.thing();
             return;
         }
@@ -444,7 +436,7 @@ final class Hearing {
     private static String typed(List<Token> tokens, int from, int to) {
         StringBuilder text = new StringBuilder();
         for (Token token : tokens.subList(from, to)) {
-            if (!token.typed().isEmpty()) {
+            if (!token.typed().isEmpty() && !token.asked()) {
                 text.append(text.length() == 0 || token.comma() ? "" : " ").append(token.typed());
             }
         }

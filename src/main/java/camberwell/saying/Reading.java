@@ -30,6 +30,7 @@ final class Reading {
     /** What makes a complaint go away, said before it. */
     private static final Set<String> CURES = Set.of("cur", "cure", "fix", "sort", "dial", "tune", "resolv", "eliminat", "solv");
     private static final Set<String> SPEEDS = Set.of("slow", "fast", "quick");
+    private static final Set<String> COMPARING = Set.of("more", "less", "as", "so");
     private static final Set<String> UNTIL = Set.of("until", "till");
     private static final Set<String> REASONS = Set.of("becaus", "because", "or", "without", "else", "otherwis");
 
@@ -75,6 +76,7 @@ final class Reading {
     private final List<Atom> unknown = new ArrayList<>();
     private Meaning.Thing thing;
     private boolean fine;
+    private boolean better;
     private boolean denied;
     private boolean act;
     private boolean weak;
@@ -161,6 +163,11 @@ final class Reading {
 
     boolean fine() {
         return fine;
+    }
+
+    /** Whether it says only that something is not as bad as it was. */
+    boolean better() {
+        return heads.isEmpty() && (better || says(Meaning.Sign.BETTER));
     }
 
     /** Whether it says of a complaint that there is none. */
@@ -257,18 +264,13 @@ final class Reading {
                 }
                 not = !twice;
                 before = true;
-            } else if (not && !degree(atom)) {
+            } else if (not && !Degrees.is(atom)) {
                 negated.add(atom);
                 not = atom.as(Meaning.Thing.class).isPresent();
             } else if (not) {
                 negated.add(atom);
             }
         }
-    }
-
-    private static boolean degree(Atom atom) {
-        return !atom.head() && atom.as(Meaning.Circumstance.class)
-                .filter(it -> it.words().get(0) instanceof Severity).isPresent();
     }
 
     /** "The understeer turned into oversteer": what was before is no more. */
@@ -293,7 +295,9 @@ final class Reading {
             } else if (atom.head() && !degreeHere(i)) {
                 head(i, starts, meant);
             } else if (atom.is(Meaning.Sign.FINE)) {
-                if (negated.contains(atom)) {
+                if (compared(atom)) {
+                    better = true;
+                } else if (negated.contains(atom)) {
                     unknown.add(atom);
                 } else {
                     fine = true;
@@ -320,6 +324,11 @@ final class Reading {
             // "It is not the exit that is bad": how bad it is not.
             words.removeIf(Severity.class::isInstance);
         }
+    }
+
+    /** "More stable than it was" does not say that it is stable. */
+    private boolean compared(Atom fine) {
+        return fine.from() > from && COMPARING.contains(tokens.get(fine.from() - 1).stem());
     }
 
     /** "Light" and the like say how bad it is where the complaint itself follows. */
@@ -492,7 +501,7 @@ final class Reading {
                     && !named.get().name().equals("car") && !named.get().name().equals("driver")) {
                 return named;
             }
-            if (named.isEmpty() && !degree(atom) && !atom.is(Meaning.Sign.SUDDENLY)) {
+            if (named.isEmpty() && !Degrees.is(atom) && !atom.is(Meaning.Sign.SUDDENLY)) {
                 return Optional.empty();
             }
         }
@@ -613,7 +622,7 @@ final class Reading {
         if (circumstance.get().role() == Meaning.Role.TOWARDS && !cornerFollows(i)) {
             return;
         }
-        if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || degree(atoms.get(i + 1))))) {
+        if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || Degrees.is(atoms.get(i + 1))))) {
             return;
         }
         if (atom.words() == 1 && SPEEDS.contains(tokens.get(atom.from()).stem()) && i + 1 < atoms.size()
@@ -622,9 +631,8 @@ final class Reading {
             // "A slow slide" is no slow corner.
             return;
         }
-        if (degree(atom) && i + 1 < atoms.size() && atoms.get(i + 1).from() == atom.to()
-                && atoms.get(i + 1).meanings().isEmpty()) {
-            // "Little balls": that is how much there is of what nobody knows.
+        if (Degrees.is(atom) && Degrees.ofSomethingElse(atoms, tokens, i)) {
+            // "Little balls", "I lift a little": that is how much there is of what nobody knows, or of what is done.
             return;
         }
         List<Word> said = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
@@ -635,10 +643,10 @@ final class Reading {
             into.addAll(said);
             act |= circumstance.get().act();
             stretch |= said.stream().filter(Phase.class::isInstance).count() > 1;
-        } else if (!degree(atom) && circumstance.get().act() && reasonAfter(atom)) {
+        } else if (!Degrees.is(atom) && circumstance.get().act() && reasonAfter(atom)) {
             // "I cannot brake late because the rear is light": that is where it happens.
             into.addAll(said);
-        } else if (!degree(atom) && !circumstance.get().act()) {
+        } else if (!Degrees.is(atom) && !circumstance.get().act()) {
             // "I cannot get on the power" says nothing of where the car does what.
             not.addAll(said);
         }

@@ -328,7 +328,10 @@ public final class Sayings {
     /** The words of what was said. */
     List<List<Token>> sentences(String said) {
         List<List<Token>> sentences = Tokens.sentences(said, same, spelling);
-        sentences.forEach(sentence -> together(sentence, Token::stem));
+        sentences.forEach(sentence -> {
+            together(sentence, Token::stem);
+            Homographs.settle(sentence, Stem.of(Stem.of("loose")), "lose");
+        });
         return sentences;
     }
 

@@ -1,0 +1,80 @@
+package camberwell.saying;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Words that are two words, or are written for another, told apart by those beside them: "right after the apex" is no
+ * turn, "nothing left" neither, "I loose the rear" is no loose rear, "the breaks" brake. Common practice, no source.
+ */
+final class Homographs {
+
+    private static final Set<String> NOUN_OR_WAY = Set.of("the", "a", "to", "turn", "left", "and", "or", "long", "fast", "slow",
+            "tight", "quick", "medium", "pull", "drift", "drag", "veer", "go", "steer", "dart", "tug", "lean", "in", "hand", "last",
+            "first", "next", "every", "hard", "off", "of", "double", "final", "front", "rear", "back");
+    private static final Set<String> JUST_THERE = Set.of("at", "after", "befor", "when", "as", "there", "now", "where", "away",
+            "from", "until", "till", "up", "through", "on", "in", "past", "once", "round", "about");
+    private static final Set<String> TALK = Set.of(",", "so", "then", "ok", "okay", "well", "first", "basically", "mate", "guy");
+    private static final Set<String> SPARE = Set.of("nothing", "no", "grip", "tyre", "rubber", "get", "much", "little", "bite",
+            "fuel", "any", "anything", "lap", "hold", "have", "traction");
+    private static final Set<String> PUT_BY = Set.of("it", "the", "me", "us", "him", "too", "brake", "braking", "myself");
+    private static final Set<String> IS = Set.of("is", "be", "are", "was", "too", "very", "bit", "so", "really", "little",
+            "slightly", "still", "quite", "more", "feel", "way", "super");
+    private static final Set<String> WHERE = Set.of(",", "on", "in", "at", "off", "under", "out", "when", "mid", "through", "and",
+            "entry", "exit", "everywhere", "but", "into", "from", "around", "over");
+    private static final Set<String> LOSABLE = Set.of("rear", "back", "front", "nose", "tail", "grip", "traction", "control",
+            "time", "it", "line");
+    private static final Set<String> HOW_TO_BRAKE = Set.of("hard", "harder", "late", "later", "deep", "deeper", "early", "earlier",
+            "for", "into", "pedal", "point", "zone", "bias", "balanc", "in");
+    private static final Set<String> THE_BRAKE = Set.of("on", "under", "the", "trail", "off", "hit", "my", "release");
+    private static final Set<String> HOW_IT_IS = Set.of("tight", "much", "nervous", "sharp", "sensitive", "stiff", "heavy", "lazy",
+            "twitchy", "pushy", "edgy", "snappy", "lively");
+
+    private final List<Token> sentence;
+    private final String loose;
+    private final String lose;
+
+    private Homographs(List<Token> sentence, String loose, String lose) {
+        this.sentence = sentence;
+        this.loose = loose;
+        this.lose = lose;
+    }
+
+    /**
+     * Puts the word that is meant in the place of the one that is written.
+     *
+     * @param loose the stem of "loose"
+     * @param lose that of "lose"
+     */
+    static void settle(List<Token> sentence, String loose, String lose) {
+        Homographs homographs = new Homographs(sentence, loose, lose);
+        for (int at = 0; at < sentence.size(); at++) {
+            String meant = homographs.meant(at);
+            if (meant != null) {
+                sentence.set(at, new Token(sentence.get(at).typed(), meant));
+            }
+        }
+    }
+
+    /** The stem that is meant; null where it is the one that stands there. */
+    private String meant(int at) {
+        String stem = stem(at);
+        return switch (stem) {
+            case "right" -> at == 0 && TALK.contains(stem(1)) || !NOUN_OR_WAY.contains(stem(at - 1)) && JUST_THERE.contains(stem(at + 1))
+                    ? "just" : null;
+            case "left" -> SPARE.contains(stem(at - 1)) || PUT_BY.contains(stem(at + 1)) && !NOUN_OR_WAY.contains(stem(at - 1))
+                    ? "remain" : null;
+            case "break" -> HOW_TO_BRAKE.contains(stem(at + 1))
+                    || THE_BRAKE.contains(stem(at - 1)) && !Set.of("away", loose, "out", "traction").contains(stem(at + 1)) ? "brak" : null;
+            case "to" -> HOW_IT_IS.contains(stem(at + 1)) || stem(at + 1).equals(loose) ? "too" : null;
+            default -> stem.equals(lose) && IS.contains(stem(at - 1)) && WHERE.contains(stem(at + 1)) ? loose
+                    : stem.equals(loose) && !IS.contains(stem(at - 1)) && (stem(at + 1).equals("the") || stem(at + 1).equals("my"))
+                    && LOSABLE.contains(stem(at + 2)) ? lose : null;
+        };
+    }
+
+    /** The stem there; a comma before the first and after the last. */
+    private String stem(int at) {
+        return at < 0 || at >= sentence.size() || sentence.get(at).asked() ? "," : sentence.get(at).stem();
+    }
+}
