@@ -167,7 +167,9 @@ final class Hearing {
         if (!reading.deniedOf().isEmpty()) {
             lastDenied = reading.deniedOf();
         }
-        if (!reading.heads().isEmpty()) {
+        if (consequence(reading, clause)) {
+            details++;
+        } else if (!reading.heads().isEmpty()) {
             tell(reading, clause);
         } else if (reading.over() && told.size() > sentenceStart) {
             // "There was some push, but I dialled it out": it is over.
@@ -208,6 +210,13 @@ final class Hearing {
         } else if (reading.part() != null) {
             lastThing = reading.part();
         }
+    }
+
+    /** "The front locks and we miss the apex": what came of it for the driver is no second complaint. */
+    private boolean consequence(Reading reading, Clause clause) {
+        return told.size() > sentenceStart && (clause.join() == Meaning.Sign.AND || clause.join() == Meaning.Sign.THEN)
+                && !reading.heads().isEmpty() && reading.onlyTheDriver()
+                && reading.heads().stream().allMatch(head -> head.phases().isEmpty() && head.words().isEmpty());
     }
 
     private void withdraw() {
@@ -329,6 +338,10 @@ final class Hearing {
     /** A clause that only says where, when, how bad or how often. */
     private void detail(Reading reading, Clause clause, List<Token> tokens, boolean more, boolean next) {
         List<Word> words = new ArrayList<>(reading.words());
+        if (reading.driven()) {
+            // "I could really push": how much somebody does what.
+            words.removeIf(Severity.class::isInstance);
+        }
         boolean here = told.size() > sentenceStart;
         if (!reading.notIn().isEmpty()) {
             exclude(reading.notIn(), true);

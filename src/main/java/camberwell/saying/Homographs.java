@@ -17,6 +17,10 @@ final class Homographs {
     private static final Set<String> TALK = Set.of(",", "so", "then", "ok", "okay", "well", "first", "basically", "mate", "guy");
     private static final Set<String> SPARE = Set.of("nothing", "no", "grip", "tyre", "rubber", "get", "much", "little", "bite",
             "fuel", "any", "anything", "lap", "hold", "have", "traction");
+    /** How much there is of what is left. */
+    private static final Set<String> AMOUNTS = Set.of("no", "not", "nothing", "any", "much", "little", "hardly", "some", "plenty",
+            "lot", "bit", "enough", "more", "barely", "without", "few");
+    private static final Set<String> GOING = Set.of("go", "fade", "drop", "fall");
     private static final Set<String> PUT_BY = Set.of("it", "the", "me", "us", "him", "too", "brake", "braking", "myself");
     private static final Set<String> IS = Set.of("is", "be", "are", "was", "too", "very", "bit", "so", "really", "little",
             "slightly", "still", "quite", "more", "feel", "way", "super");
@@ -49,6 +53,9 @@ final class Homographs {
     static void settle(List<Token> sentence, String loose, String lose) {
         Homographs homographs = new Homographs(sentence, loose, lose);
         for (int at = 0; at < sentence.size(); at++) {
+            if (homographs.wearsOff(at)) {
+                sentence.add(at + 1, new Token("", "tyre"));
+            }
             String meant = homographs.meant(at);
             if (meant != null) {
                 sentence.set(at, new Token(sentence.get(at).typed(), meant));
@@ -62,7 +69,8 @@ final class Homographs {
         return switch (stem) {
             case "right" -> at == 0 && TALK.contains(stem(1)) || !NOUN_OR_WAY.contains(stem(at - 1)) && JUST_THERE.contains(stem(at + 1))
                     ? "just" : null;
-            case "left" -> SPARE.contains(stem(at - 1)) || PUT_BY.contains(stem(at + 1)) && !NOUN_OR_WAY.contains(stem(at - 1))
+            case "so" -> at > 0 && !stem(at - 1).equals(",") && Set.of("i", "we", "you").contains(stem(at + 1)) ? "then" : null;
+            case "left" -> SPARE.contains(stem(at - 1)) || stem(at + 1).equals(",") && amount(at) || PUT_BY.contains(stem(at + 1)) && !NOUN_OR_WAY.contains(stem(at - 1))
                     ? "remain" : null;
             case "break" -> HOW_TO_BRAKE.contains(stem(at + 1))
                     || THE_BRAKE.contains(stem(at - 1)) && !Set.of("away", loose, "out", "traction").contains(stem(at + 1)) ? "brak" : null;
@@ -71,6 +79,22 @@ final class Homographs {
                     : stem.equals(loose) && !IS.contains(stem(at - 1)) && (stem(at + 1).equals("the") || stem(at + 1).equals("my"))
                     && LOSABLE.contains(stem(at + 2)) ? lose : null;
         };
+    }
+
+    /** "Hardly any understeer left." */
+    private boolean amount(int at) {
+        for (int before = at - 1; before >= 0 && before > at - 5 && !stem(before).equals(","); before--) {
+            if (AMOUNTS.contains(stem(before))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "The rears go away": more than one of an end are its tyres. */
+    private boolean wearsOff(int at) {
+        String typed = sentence.get(at).typed();
+        return (typed.equalsIgnoreCase("rears") || typed.equalsIgnoreCase("fronts")) && (GOING.contains(stem(at + 1)) || GOING.contains(stem(at + 2)));
     }
 
     /** The stem there; a comma before the first and after the last. */

@@ -13,6 +13,7 @@ import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -30,6 +31,13 @@ final class Reading {
     /** What makes a complaint go away, said before it. */
     private static final Set<String> CURES = Set.of("cur", "cure", "fix", "sort", "dial", "tune", "resolv", "eliminat", "solv");
     private static final Set<String> SPEEDS = Set.of("slow", "fast", "quick");
+    /** What a lone "fast" stands after where it is said of corners. */
+    private static final Set<String> CORNERING = Set.of("in", "the", "on", "through", "at", "of", "for", "and", "or", "not", "only",
+            "mostly", "mainly", "especially", "off", "into", "out", "from", "entry", "exit", "mid", "long", "medium", "all", "corner", ",", "under", "both", "too");
+    private static final Map<String, Phase> ENDS = Map.of("in", Phase.ENTRY, "off", Phase.EXIT, "out", Phase.EXIT);
+    /** What it does in "snaps out", whose "out" is only where. */
+    private static final Meaning SNAPS = new Meaning.Doing("snaps");
+    private static final Set<String> JOINS = Set.of("and", "but", "then");
     private static final Set<String> COMPARING = Set.of("more", "less", "as", "so");
     private static final Set<String> UNTIL = Set.of("until", "till");
     private static final Set<String> REASONS = Set.of("becaus", "because", "or", "without", "else", "otherwis");
@@ -196,6 +204,17 @@ final class Reading {
         boolean driver = names("driver");
         return !unclear.isEmpty() || !unknown.isEmpty() && (driver || thing != null || names("car"))
                 || thing != null && act && !driver;
+    }
+
+    /** Whether nothing but the driver does anything here. */
+    boolean onlyTheDriver() {
+        return names("driver") && atoms.stream().noneMatch(atom -> atom.as(Meaning.Thing.class)
+                .filter(it -> !it.name().equals("driver")).isPresent());
+    }
+
+    /** Whether somebody does something that is no complaint. */
+    boolean driven() {
+        return heads.isEmpty() && names("driver");
     }
 
     private boolean names(String thing) {
@@ -467,12 +486,16 @@ final class Reading {
                 may.add(lastThing);
             }
         }
-        if (subject == null && may.size() > 0 && may.get(0) == lastThing && lastSymptom.isPresent()) {
-            // "It slides at the front on entry, no bite": the same once more, in other words.
-            Optional<List<Meaning.Complaint>> again = complaints(atom, lastThing, Optional.empty())
-                    .filter(it -> it.stream().anyMatch(one -> one.symptom() == lastSymptom.get()));
-            if (again.isPresent()) {
-                return again;
+        if (phase.isEmpty() && lastSymptom.isPresent()) {
+            // "It slides at the front on entry, no bite", "scary on the brakes, the back moves around": the same once more.
+            for (Meaning.Thing thing : may) {
+                for (Optional<Phase> there : List.of(Optional.<Phase>empty(), lastPhase)) {
+                    Optional<List<Meaning.Complaint>> again = complaints(atom, thing, there)
+                            .filter(it -> it.stream().anyMatch(one -> one.symptom() == lastSymptom.get()));
+                    if (again.isPresent()) {
+                        return again;
+                    }
+                }
             }
         }
         for (Meaning.Thing thing : may) {
@@ -549,6 +572,9 @@ final class Reading {
                 narrowing.add(Turn.BOTH);
             }
         }
+        if (phases.isEmpty() && to == atoms.size()) {
+            endsWith().ifPresent(phases::add);
+        }
         List<Phase> sensible = phases.stream().filter(phase -> complaints.get(0).symptom().senseless(phase).isEmpty()).toList();
         if (!sensible.isEmpty()) {
             // "Wanders under full throttle on the straight": of two phases the one counts in which it can be.
@@ -592,6 +618,27 @@ final class Reading {
                 .filter(it -> it.words().get(0) instanceof CornerSpeed || it.words().get(0) instanceof Turn).isPresent();
     }
 
+    /** "Pushes in, snaps out": where each is, said with one word that ends its clause. */
+    private Optional<Phase> endsWith() {
+        int last = atoms.size() - 1;
+        if (last > 0 && atoms.get(last).to() == to && atoms.get(last).as(Meaning.Circumstance.class)
+                .filter(it -> it.role() == Meaning.Role.TOWARDS).isPresent()) {
+            last--;
+        }
+        boolean after = last >= 0 && atoms.get(last).head()
+                && (atoms.get(last).to() == to - 1 || atoms.get(last).is(SNAPS) && atoms.get(last).to() == to);
+        return after && contrasted() ? Optional.ofNullable(ENDS.get(tokens.get(to - 1).stem())) : Optional.empty();
+    }
+
+    private boolean contrasted() {
+        int ends = 0;
+        for (int at = 1; at < tokens.size(); at++) {
+            boolean last = at + 1 == tokens.size() || tokens.get(at + 1).comma() || JOINS.contains(tokens.get(at + 1).stem());
+            ends += last && ENDS.containsKey(tokens.get(at).stem()) ? 1 : 0;
+        }
+        return ends > 1;
+    }
+
     private void collectPhases(List<Phase> phases) {
         for (int i = 0; i < atoms.size(); i++) {
             Atom atom = atoms.get(i);
@@ -625,10 +672,7 @@ final class Reading {
         if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || Degrees.is(atoms.get(i + 1))))) {
             return;
         }
-        if (atom.words() == 1 && SPEEDS.contains(tokens.get(atom.from()).stem()) && i + 1 < atoms.size()
-                && atoms.get(i + 1).from() == atom.to() && atoms.get(i + 1).head() && (atom.from() == 0
-                || ARTICLES.contains(tokens.get(atom.from() - 1).stem()))) {
-            // "A slow slide" is no slow corner.
+        if (atom.words() == 1 && SPEEDS.contains(tokens.get(atom.from()).stem()) && !ofCorners(i)) {
             return;
         }
         if (Degrees.is(atom) && Degrees.ofSomethingElse(atoms, tokens, i)) {
@@ -650,6 +694,16 @@ final class Reading {
             // "I cannot get on the power" says nothing of where the car does what.
             not.addAll(said);
         }
+    }
+
+    /** "A slow slide", "half a second quicker", "it was slow": no word of corners. */
+    private boolean ofCorners(int i) {
+        Atom atom = atoms.get(i);
+        boolean slide = i + 1 < atoms.size() && atoms.get(i + 1).from() == atom.to() && atoms.get(i + 1).head()
+                && (atom.from() == 0 || ARTICLES.contains(tokens.get(atom.from() - 1).stem()));
+        boolean beside = i > 0 && atoms.get(i - 1).to() == atom.from() && (atoms.get(i - 1).as(Meaning.Complaint.class).isPresent()
+                || atoms.get(i - 1).as(Meaning.Circumstance.class).isPresent());
+        return !slide && (atom.from() == from || beside || CORNERING.contains(tokens.get(atom.from() - 1).stem()));
     }
 
     private void surface(Atom atom) {
