@@ -679,6 +679,10 @@ final class Reading {
             // "Little balls", "I lift a little": that is how much there is of what nobody knows, or of what is done.
             return;
         }
+        if (atom.words() == 1 && besideUnknown(i) && circumstance.get().words().stream().noneMatch(Phase.class::isInstance)) {
+            // "Once every three", "half fast": one word beside what nobody knows may be of that.
+            return;
+        }
         List<Word> said = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
         if (said.contains(Since.LATE_RUN) && atom.from() > 0 && UNTIL.contains(tokens.get(atom.from() - 1).stem())) {
             // "Pushes until the fuel burns off": late it does not.
@@ -694,6 +698,10 @@ final class Reading {
             // "I cannot get on the power" says nothing of where the car does what.
             not.addAll(said);
         }
+    }
+
+    private boolean besideUnknown(int i) {
+        return i > 0 && atoms.get(i - 1).meanings().isEmpty() || i + 1 < atoms.size() && atoms.get(i + 1).meanings().isEmpty();
     }
 
     /** "A slow slide", "half a second quicker", "it was slow": no word of corners. */
