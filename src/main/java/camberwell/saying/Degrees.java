@@ -35,8 +35,10 @@ final class Degrees {
         if (next != null && next.head()) {
             return false;
         }
-        return next != null && next.from() == degree.to() && next.meanings().isEmpty() || given(tokens, degree.to())
-                || i > 0 && atoms.get(i - 1).to() == degree.from() && done(atoms.get(i - 1), tokens.get(degree.from()).stem());
+        String stem = tokens.get(degree.from()).stem();
+        boolean onlyThere = stem.equals("worst") || stem.equals("bad") && degree.from() > 0 && tokens.get(degree.from() - 1).stem().equals("only");
+        return onlyThere || next != null && next.from() == degree.to() && next.meanings().isEmpty() || given(tokens, degree.to())
+                || i > 0 && atoms.get(i - 1).to() == degree.from() && done(atoms.get(i - 1), stem);
     }
 
     private static boolean given(List<Token> tokens, int from) {

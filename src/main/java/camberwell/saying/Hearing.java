@@ -181,6 +181,11 @@ final class Hearing {
                 leadUsed = false;
                 return;
             }
+            if (told.size() == sentenceStart && !lastDenied.isEmpty()) {
+                // "No oversteer unless I lift": there it is.
+                deniedBefore(reading.words());
+                return;
+            }
             if (told.isEmpty()) {
                 notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
@@ -373,12 +378,7 @@ final class Hearing {
         }
         if (!here && !more && !lastDenied.isEmpty() && words.stream().anyMatch(word -> !(word instanceof CornerSpeed))) {
             // "No understeer on entry, but on exit": there it is.
-            lastHead = told.size();
-            for (Meaning.Complaint complaint : lastDenied) {
-                Telling telling = new Telling(complaint.symptom());
-                words.forEach(telling::put);
-                told.add(telling);
-            }
+            deniedBefore(words);
             return;
         }
         boolean conflict = here && words.stream().anyMatch(told.get(told.size() - 1)::knows);
@@ -418,6 +418,16 @@ final class Hearing {
             } else {
                 last.forEach(it -> it.add(word));
             }
+        }
+    }
+
+    /** Tells what was denied before, now that it is said where it is. */
+    private void deniedBefore(List<Word> words) {
+        lastHead = told.size();
+        for (Meaning.Complaint complaint : lastDenied) {
+            Telling telling = new Telling(complaint.symptom());
+            words.forEach(telling::put);
+            told.add(telling);
         }
     }
 

@@ -69,6 +69,7 @@ final class Homographs {
         return switch (stem) {
             case "right" -> at == 0 && TALK.contains(stem(1)) || !NOUN_OR_WAY.contains(stem(at - 1)) && JUST_THERE.contains(stem(at + 1))
                     ? "just" : null;
+            case "would" -> stem(at + 1).equals("not") && sentence.stream().noneMatch(token -> token.stem().equals("if")) ? "will" : null;
             case "so" -> at > 0 && !stem(at - 1).equals(",") && Set.of("i", "we", "you").contains(stem(at + 1)) ? "then" : null;
             case "left" -> SPARE.contains(stem(at - 1)) || stem(at + 1).equals(",") && amount(at) || PUT_BY.contains(stem(at + 1)) && !NOUN_OR_WAY.contains(stem(at - 1))
                     ? "remain" : null;

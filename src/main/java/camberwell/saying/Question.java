@@ -93,7 +93,8 @@ final class Question {
         for (int at = 1; at < words.size(); at++) {
             String stem = stem(at);
             boolean something = stem.equals("about") && (stem(at - 1).equals("something") || stem(at - 1).equals("do"));
-            boolean normal = stem.equals("normal") || stem.equals("why") || stem.equals("how") && stem(at - 1).equals("know");
+            boolean normal = (stem.equals("make") || stem.equals("caus")) && (stem(at - 1).equals("what") || stem(at - 1).equals("that"))
+                    || stem.equals("normal") || stem.equals("why") || stem.equals("how") && stem(at - 1).equals("know");
             if (REMEDIES.contains(stem) || something || normal) {
                 return linked(at + 1);
             }
