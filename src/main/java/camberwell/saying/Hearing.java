@@ -44,6 +44,7 @@ final class Hearing {
     /** What was said before the complaint that it belongs to. */
     private final List<Word> lead = new ArrayList<>();
     private boolean leadIsAct;
+    private boolean leadOfCar;
     private boolean leadUsed;
     private final List<Word> leadNot = new ArrayList<>();
     private Meaning.Thing lastThing;
@@ -98,6 +99,7 @@ final class Hearing {
         lead.clear();
         leadNot.clear();
         leadUsed = false;
+        leadOfCar = false;
         spoiled = false;
         unclearBefore = false;
         lastDenied = List.of();
@@ -266,7 +268,8 @@ final class Hearing {
 
     private void tell(Reading reading, Clause clause) {
         lastHead = told.size();
-        if (clause.join() == Meaning.Sign.THEN) {
+        if (clause.join() == Meaning.Sign.THEN || clause.join() == Meaning.Sign.BUT && leadOfCar) {
+            // "She turns in, but then she does not hold the line": that is later.
             lead.removeIf(Phase.class::isInstance);
         }
         if (leadUsed && clause.join() != Meaning.Sign.AND) {
@@ -343,11 +346,12 @@ final class Hearing {
     /** A clause that only says where, when, how bad or how often. */
     private void detail(Reading reading, Clause clause, List<Token> tokens, boolean more, boolean next) {
         List<Word> words = new ArrayList<>(reading.words());
-        if (reading.driven()) {
-            // "I could really push": how much somebody does what.
+        boolean here = told.size() > sentenceStart;
+        if (!here && lastDenied.isEmpty() || reading.driven()) {
+            // "Bad at first", "I could really push": how bad is said of what was told, not of what may follow.
+            words.stream().filter(word -> word instanceof Severity && !reading.driven()).forEach(loose::add);
             words.removeIf(Severity.class::isInstance);
         }
-        boolean here = told.size() > sentenceStart;
         if (!reading.notIn().isEmpty()) {
             exclude(reading.notIn(), true);
             if (told.isEmpty() && !more) {
@@ -388,6 +392,7 @@ final class Hearing {
             }
             lead.addAll(words);
             leadIsAct = reading.act();
+            leadOfCar = reading.ofTheCar() && leadIsAct;
             leadUsed = false;
             return;
         }

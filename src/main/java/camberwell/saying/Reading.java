@@ -33,11 +33,12 @@ final class Reading {
     private static final Set<String> SPEEDS = Set.of("slow", "fast", "quick");
     /** What a lone "fast" stands after where it is said of corners. */
     private static final Set<String> CORNERING = Set.of("in", "the", "on", "through", "at", "of", "for", "and", "or", "not", "only",
-            "mostly", "mainly", "especially", "off", "into", "out", "from", "entry", "exit", "mid", "long", "medium", "all", "corner", ",", "under", "both", "too");
+            "mostly", "mainly", "especially", "off", "into", "out", "from", "entry", "exit", "mid", "long", "medium", "all", "corner", ",", "under", "both");
     private static final Map<String, Phase> ENDS = Map.of("in", Phase.ENTRY, "off", Phase.EXIT, "out", Phase.EXIT);
     /** What it does in "snaps out", whose "out" is only where. */
     private static final Meaning SNAPS = new Meaning.Doing("snaps");
     private static final Set<String> JOINS = Set.of("and", "but", "then");
+    private static final Set<String> PRAISE = Set.of("strong", "mega", "mighty", "epic", "unreal", "wicked", "insan");
     private static final Set<String> COMPARING = Set.of("more", "less", "as", "so");
     private static final Set<String> UNTIL = Set.of("until", "till");
     private static final Set<String> REASONS = Set.of("becaus", "because", "or", "without", "else", "otherwis");
@@ -217,6 +218,11 @@ final class Reading {
         return heads.isEmpty() && names("driver");
     }
 
+    /** Whether it is told of the car and not of the driver. */
+    boolean ofTheCar() {
+        return !names("driver") && (thing != null || names("car"));
+    }
+
     private boolean names(String thing) {
         return atoms.stream().anyMatch(atom -> atom.as(Meaning.Thing.class).filter(it -> it.name().equals(thing)).isPresent());
     }
@@ -284,8 +290,9 @@ final class Reading {
                 not = !twice;
                 before = true;
             } else if (not && !Degrees.is(atom)) {
+                // Of "not call it loose" nobody knows what is denied: all of it.
                 negated.add(atom);
-                not = atom.as(Meaning.Thing.class).isPresent();
+                not = atom.as(Meaning.Thing.class).isPresent() || atom.meanings().isEmpty();
             } else if (not) {
                 negated.add(atom);
             }
@@ -337,6 +344,10 @@ final class Reading {
         for (int i = 0; i < atoms.size(); i++) {
             surface(atoms.get(i));
         }
+        if (heads.isEmpty() && praised()) {
+            fine = true;
+            words.removeIf(Severity.class::isInstance);
+        }
         if (!heads.isEmpty()) {
             fine = false;
         } else if (atoms.stream().anyMatch(atom -> atom.is(Meaning.Sign.NOT) && !atom.head())) {
@@ -348,6 +359,18 @@ final class Reading {
     /** "More stable than it was" does not say that it is stable. */
     private boolean compared(Atom fine) {
         return fine.from() > from && COMPARING.contains(tokens.get(fine.from() - 1).stem());
+    }
+
+    /** "The brakes are mega": what would be bad of a complaint is good of a thing. */
+    private boolean praised() {
+        Atom last = null;
+        for (Atom atom : atoms) {
+            boolean when = atom.as(Meaning.Circumstance.class).filter(it -> it.words().get(0) instanceof Since).isPresent();
+            last = when ? last : atom;
+        }
+        return last != null && atoms.size() > 1 && unclear.isEmpty() && unknown.isEmpty() && !negated.contains(last) && last.words() == 1
+                && PRAISE.contains(tokens.get(last.from()).stem())
+                && tokens.subList(from, last.from()).stream().noneMatch(token -> token.stem().equals("too"));
     }
 
     /** "Light" and the like say how bad it is where the complaint itself follows. */
@@ -365,6 +388,10 @@ final class Reading {
         if (complaints.isPresent() && i + 1 < atoms.size() && atoms.get(i + 1).is(Meaning.Sign.GONE)
                 && !negated.contains(atoms.get(i + 1))) {
             negated.add(atom);
+        }
+        if (complaints.isPresent() && betterAfter(i)) {
+            better = true;
+            return;
         }
         if (goneAfter(i)) {
             negated.add(atom);
@@ -411,6 +438,12 @@ final class Reading {
             meant.add(complaints.get().stream().map(it -> suddenly() && it.symptom() == Symptom.OVERSTEER
                     ? new Meaning.Complaint(Symptom.SNAP_OVERSTEER, it.words()) : it).toList());
         }
+    }
+
+    /** "The wheelspin is better": it is not what there is to tell. */
+    private boolean betterAfter(int i) {
+        return i + 2 == atoms.size() && atoms.get(i + 1).is(Meaning.Sign.BETTER) && !negated.contains(atoms.get(i + 1))
+                && i == atoms.stream().filter(Atom::head).map(atoms::indexOf).findFirst().orElse(-1);
     }
 
     /** "The locking at the rear has gone": between them stands no more than where it was. */
