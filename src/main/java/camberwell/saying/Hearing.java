@@ -392,7 +392,7 @@ final class Hearing {
             }
             lead.addAll(words);
             leadIsAct = reading.act();
-            leadOfCar = reading.ofTheCar() && leadIsAct;
+            leadOfCar = reading.ofTheCar();
             leadUsed = false;
             return;
         }

@@ -218,9 +218,11 @@ final class Reading {
         return heads.isEmpty() && names("driver");
     }
 
-    /** Whether it is told of the car and not of the driver. */
+    /** Whether it tells what the car does where a driver might: "she turns in". */
     boolean ofTheCar() {
-        return !names("driver") && (thing != null || names("car"));
+        boolean acts = atoms.stream().flatMap(atom -> atom.meanings().stream())
+                .anyMatch(meaning -> meaning instanceof Meaning.Circumstance it && it.act());
+        return acts && !names("driver") && (thing != null || names("car"));
     }
 
     private boolean names(String thing) {
