@@ -15,9 +15,9 @@ final class Degrees {
     private static final Set<String> MANNERS = Set.of("hard", "harder", "heavy", "heavily", "gently", "gentle", "lightly",
             "strongly", "firmly", "proper", "properly");
     /** What a driver gives more or less of. */
-    private static final Set<String> GIVEN = Set.of("throttle", "gas", "power", "brake", "brak", "lock", "speed", "kerb", "fuel",
+    private static final Set<String> GIVEN = Set.of("throttle", "gas", "power", "brake", "brak", "lock", "speed", "fuel",
             "lap", "time", "wing", "camber", "toe", "pressure", "accelerator", "pedal", "angle", "further", "longer", "later",
-            "earlier", "deeper", "wider", "higher", "lower");
+            "earlier", "bump", "kerb", "crest", "dip", "jump", "hump", "corner", "turn", "straight", "stop", "deeper", "wider", "higher", "lower");
     private static final Set<String> BETWEEN = Set.of("more", "of", "less", "too", "the", "extra", "on", "steer", "initial");
 
     private Degrees() {

@@ -17,6 +17,8 @@ final class Homographs {
     private static final Set<String> TALK = Set.of(",", "so", "then", "ok", "okay", "well", "first", "basically", "mate", "guy");
     private static final Set<String> SPARE = Set.of("nothing", "no", "grip", "tyre", "rubber", "get", "much", "little", "bite",
             "fuel", "any", "anything", "lap", "hold", "have", "traction");
+    /** Where "so" joins two statements and raises nothing. */
+    private static final Set<String> CLAUSES = Set.of("no", "not", "the", "it", "that", "there", "when", "if", "now", "my", "then", "basically");
     /** How much there is of what is left. */
     private static final Set<String> AMOUNTS = Set.of("no", "not", "nothing", "any", "much", "little", "hardly", "some", "plenty",
             "lot", "bit", "enough", "more", "barely", "without", "few");
@@ -53,6 +55,9 @@ final class Homographs {
     static void settle(List<Token> sentence, String loose, String lose) {
         Homographs homographs = new Homographs(sentence, loose, lose);
         for (int at = 0; at < sentence.size(); at++) {
+            if (homographs.startsAndEnds(at)) {
+                continue;
+            }
             if (homographs.wearsOff(at)) {
                 sentence.add(at + 1, new Token("", "tyre"));
             }
@@ -70,7 +75,7 @@ final class Homographs {
             case "right" -> at == 0 && TALK.contains(stem(1)) || !NOUN_OR_WAY.contains(stem(at - 1)) && JUST_THERE.contains(stem(at + 1))
                     ? "just" : null;
             case "would" -> stem(at + 1).equals("not") && sentence.stream().noneMatch(token -> token.stem().equals("if")) ? "will" : null;
-            case "so" -> at > 0 && !stem(at - 1).equals(",") && Set.of("i", "we", "you").contains(stem(at + 1)) ? "then" : null;
+            case "so" -> CLAUSES.contains(stem(at + 1)) && (at == 0 || !stem(at - 1).equals("not")) ? "just" : at > 0 && !stem(at - 1).equals(",") && Set.of("i", "we", "you").contains(stem(at + 1)) ? "then" : null;
             case "left" -> SPARE.contains(stem(at - 1)) || stem(at + 1).equals(",") && amount(at) || PUT_BY.contains(stem(at + 1)) && !NOUN_OR_WAY.contains(stem(at - 1))
                     ? "remain" : null;
             case "break" -> HOW_TO_BRAKE.contains(stem(at + 1))
@@ -86,6 +91,25 @@ final class Homographs {
     private boolean amount(int at) {
         for (int before = at - 1; before >= 0 && before > at - 5 && !stem(before).equals(","); before--) {
             if (AMOUNTS.contains(stem(before))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Starts neutral, ends up pushing": early and late in the run. */
+    private boolean startsAndEnds(int at) {
+        boolean starts = (stem(at).equals("start") || stem(at).equals("begin")) && !Set.of("from", "the", "at", "to").contains(stem(at - 1))
+                && at + 1 < sentence.size() && !sentence.get(at + 1).typed().endsWith("ing");
+        for (int end = at + 1; starts && end < sentence.size(); end++) {
+            boolean verb = (stem(end).equals("end") || stem(end).equals("finish")) && !Set.of("the", "by", "at", "rear", "front", "back").contains(stem(end - 1));
+            boolean time = stem(end).equals("end") && stem(end - 1).equals("the") && !stem(end + 1).equals("of") && !stem(end - 2).equals("at");
+            if (verb) {
+                sentence.set(end, new Token(sentence.get(end).typed(), "late"));
+                sentence.add(end + 1, new Token("", "run"));
+            }
+            if (verb || time) {
+                sentence.set(at, new Token(sentence.get(at).typed(), "initially"));
                 return true;
             }
         }

@@ -98,7 +98,7 @@ final class Question {
             if (REMEDIES.contains(stem) || something || normal) {
                 return linked(at + 1);
             }
-            if (stem.equals("so") && (stem(at + 1).equals("it") || stem(at + 1).equals("that") || stem(at + 1).equals("the"))) {
+            if (words.get(at).typed().equalsIgnoreCase("so") && (stem(at + 1).equals("it") || stem(at + 1).equals("that") || stem(at + 1).equals("the"))) {
                 int not = not(at);
                 return not < 0 ? -1 : not + 1;
             }

@@ -35,6 +35,8 @@ final class Reading {
     private static final Set<String> CORNERING = Set.of("in", "the", "on", "through", "at", "of", "for", "and", "or", "not", "only",
             "mostly", "mainly", "especially", "off", "into", "out", "from", "entry", "exit", "mid", "long", "medium", "all", "corner", ",", "under", "both");
     private static final Map<String, Phase> ENDS = Map.of("in", Phase.ENTRY, "off", Phase.EXIT, "out", Phase.EXIT);
+    /** A note of no more words is no sentence: "too free off". */
+    private static final int TERSE = 3;
     /** What it does in "snaps out", whose "out" is only where. */
     private static final Meaning SNAPS = new Meaning.Doing("snaps");
     private static final Set<String> JOINS = Set.of("and", "but", "then");
@@ -283,6 +285,9 @@ final class Reading {
         boolean not = false;
         boolean before = false;
         for (Atom atom : atoms) {
+            if (atom.is(Meaning.Sign.NOT) && !atom.head() && orElse(atom)) {
+                continue;
+            }
             if (atom.is(Meaning.Sign.NOT) && !atom.head()) {
                 // "I cannot brake without locking the fronts": they lock.
                 boolean twice = before && tokens.get(atom.from()).stem().equals("without");
@@ -299,6 +304,14 @@ final class Reading {
                 negated.add(atom);
             }
         }
+    }
+
+    /** "If I don't, the front slides": what is not done is not what follows. */
+    private boolean orElse(Atom not) {
+        int next = atoms.indexOf(not) + 1;
+        boolean condition = tokens.subList(Math.max(from, not.from() - 3), not.from()).stream().anyMatch(token -> token.stem().equals("if"));
+        return condition && next < atoms.size() && atoms.get(next).as(Meaning.Thing.class)
+                .filter(it -> !it.name().equals("driver")).isPresent();
     }
 
     /** "The understeer turned into oversteer": what was before is no more. */
@@ -451,7 +464,7 @@ final class Reading {
     /** "The locking at the rear has gone": between them stands no more than where it was. */
     private boolean goneAfter(int i) {
         Atom last = atoms.get(atoms.size() - 1);
-        boolean over = !last.head() || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
+        boolean over = !last.head() || i + 2 == atoms.size() && atoms.get(i).as(Meaning.Complaint.class).isPresent() || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
         return i + 1 < atoms.size() && last.is(Meaning.Sign.GONE) && over && !negated.contains(last)
                 && atoms.subList(i + 1, atoms.size() - 1).stream().allMatch(atom -> !atom.head() && (atom.as(Meaning.Thing.class).isPresent()
                         || atom.as(Meaning.Circumstance.class).isPresent()));
@@ -660,9 +673,10 @@ final class Reading {
                 .filter(it -> it.role() == Meaning.Role.TOWARDS).isPresent()) {
             last--;
         }
+        boolean terse = tokens.size() <= TERSE;
         boolean after = last >= 0 && atoms.get(last).head()
                 && (atoms.get(last).to() == to - 1 || atoms.get(last).is(SNAPS) && atoms.get(last).to() == to);
-        return after && contrasted() ? Optional.ofNullable(ENDS.get(tokens.get(to - 1).stem())) : Optional.empty();
+        return after && (terse || contrasted()) ? Optional.ofNullable(ENDS.get(tokens.get(to - 1).stem())) : Optional.empty();
     }
 
     private boolean contrasted() {
@@ -746,7 +760,8 @@ final class Reading {
                 && (atom.from() == 0 || ARTICLES.contains(tokens.get(atom.from() - 1).stem()));
         boolean beside = i > 0 && atoms.get(i - 1).to() == atom.from() && (atoms.get(i - 1).as(Meaning.Complaint.class).isPresent()
                 || atoms.get(i - 1).as(Meaning.Circumstance.class).isPresent());
-        return !slide && (atom.from() == from || beside || CORNERING.contains(tokens.get(atom.from() - 1).stem()));
+        boolean idiom = atom.to() < tokens.size() && (tokens.get(atom.to()).stem().equals("in") || tokens.get(atom.to()).stem().equals("out"));
+        return !slide && !idiom && (atom.from() == from || beside || CORNERING.contains(tokens.get(atom.from() - 1).stem()));
     }
 
     private void surface(Atom atom) {
