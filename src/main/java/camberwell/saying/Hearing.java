@@ -45,6 +45,8 @@ final class Hearing {
     private final List<Word> lead = new ArrayList<>();
     private boolean leadIsAct;
     private boolean leadOfCar;
+    /** Whether it says from when on: "fine until I open the throttle, and then". */
+    private boolean leadAfter;
     private boolean leadUsed;
     private final List<Word> leadNot = new ArrayList<>();
     private Meaning.Thing lastThing;
@@ -100,6 +102,7 @@ final class Hearing {
         leadNot.clear();
         leadUsed = false;
         leadOfCar = false;
+        leadAfter = false;
         spoiled = false;
         unclearBefore = false;
         lastDenied = List.of();
@@ -195,8 +198,9 @@ final class Hearing {
         } else if (reading.fine() && reading.until()) {
             // "Fine until lap ten": from there on it is not.
             if (more) {
-                lead.addAll(reading.words());
+                reading.words().forEach(word -> lead.add(word == Phase.MID_CORNER ? Phase.EXIT : word));
                 leadUsed = false;
+                leadAfter = true;
             } else {
                 notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
@@ -268,7 +272,7 @@ final class Hearing {
 
     private void tell(Reading reading, Clause clause) {
         lastHead = told.size();
-        if (clause.join() == Meaning.Sign.THEN || clause.join() == Meaning.Sign.BUT && leadOfCar) {
+        if (clause.join() == Meaning.Sign.THEN && !leadAfter || clause.join() == Meaning.Sign.BUT && leadOfCar) {
             // "She turns in, but then she does not hold the line": that is later.
             lead.removeIf(Phase.class::isInstance);
         }

@@ -10,13 +10,15 @@ import java.util.Set;
 final class Homographs {
 
     private static final Set<String> NOUN_OR_WAY = Set.of("the", "a", "to", "turn", "left", "and", "or", "long", "fast", "slow",
-            "tight", "quick", "medium", "pull", "drift", "drag", "veer", "go", "steer", "dart", "tug", "lean", "in", "hand", "last",
+            "tight", "quick", "medium", "pull", "run", "move", "drift", "drag", "veer", "go", "steer", "dart", "tug", "lean", "in", "hand", "last",
             "first", "next", "every", "hard", "off", "of", "double", "final", "front", "rear", "back");
-    private static final Set<String> JUST_THERE = Set.of("at", "after", "befor", "when", "as", "there", "now", "where", "away",
+    private static final Set<String> JUST_THERE = Set.of("at", "after", "befor", "when", "as", "there", "where",
             "from", "until", "till", "up", "through", "on", "in", "past", "once", "round", "about");
     private static final Set<String> TALK = Set.of(",", "so", "then", "ok", "okay", "well", "first", "basically", "mate", "guy");
     private static final Set<String> SPARE = Set.of("nothing", "no", "grip", "tyre", "rubber", "get", "much", "little", "bite",
             "fuel", "any", "anything", "lap", "hold", "have", "traction");
+    /** What would not be done is no more than said. */
+    private static final Set<String> UNDONE = Set.of("hurt", "mind", "say", "call", "chang", "change", "be", "want", "complain", "need", "know");
     /** Where "so" joins two statements and raises nothing. */
     private static final Set<String> CLAUSES = Set.of("no", "not", "the", "it", "that", "there", "when", "if", "now", "my", "then", "basically");
     /** How much there is of what is left. */
@@ -74,7 +76,7 @@ final class Homographs {
         return switch (stem) {
             case "right" -> at == 0 && TALK.contains(stem(1)) || !NOUN_OR_WAY.contains(stem(at - 1)) && JUST_THERE.contains(stem(at + 1))
                     ? "just" : null;
-            case "would" -> stem(at + 1).equals("not") && sentence.stream().noneMatch(token -> token.stem().equals("if")) ? "will" : null;
+            case "would" -> stem(at + 1).equals("not") && !UNDONE.contains(stem(at + 2)) && sentence.stream().noneMatch(token -> token.stem().equals("if")) ? "will" : null;
             case "so" -> CLAUSES.contains(stem(at + 1)) && (at == 0 || !stem(at - 1).equals("not")) ? "just" : at > 0 && !stem(at - 1).equals(",") && Set.of("i", "we", "you").contains(stem(at + 1)) ? "then" : null;
             case "left" -> SPARE.contains(stem(at - 1)) || stem(at + 1).equals(",") && amount(at) || PUT_BY.contains(stem(at + 1)) && !NOUN_OR_WAY.contains(stem(at - 1))
                     ? "remain" : null;

@@ -17,7 +17,7 @@ final class Question {
             "was", "were", "am", "has", "have", "may", "might", "shall", "any");
     private static final Set<String> ASKING = Set.of("how", "what", "can", "could", "is", "any", "do", "help", "which", "tell");
     /** What is done to a thing that is there, and stands straight before it. */
-    private static final Set<String> REMEDIES = Set.of("stop", "fix", "cure", "reduc", "prevent", "avoid", "tame", "kill", "less",
+    private static final Set<String> REMEDIES = Set.of("stop", "fix", "cure", "reduc", "prevent", "avoid", "tame", "kill",
             "against", "rid", "minimi", "solv", "resolv", "combat", "lessen", "eliminat");
     /** Of a state that is wanted. */
     private static final Set<String> TO_MAKE = Set.of("make", "get", "keep", "have", "give", "find");
@@ -60,9 +60,7 @@ final class Question {
             }
             int wanted = wanted();
             if (wanted > 0) {
-                List<Token> state = new ArrayList<>(List.of(WISH));
-                state.addAll(words.subList(wanted, words.size()));
-                return state;
+                return wish(wanted);
             }
         }
         if (!asked) {
@@ -72,6 +70,13 @@ final class Question {
         return words.size() <= SHORT || WHAT.contains(stem(0)) || whether ? List.of() : words;
     }
 
+    /** "What would make it less loose?" is the wish for less of it. */
+    private List<Token> wish(int from) {
+        List<Token> state = new ArrayList<>(List.of(WISH));
+        state.addAll(words.subList(from, words.size()));
+        return state;
+    }
+
     /** Where the thing begins that is wished away, "I wish it did not snap", "I'd like it to stop pushing"; -1 for nowhere. */
     private int wished() {
         for (int at = 0; at < Math.min(LATEST_WISH, words.size()); at++) {
@@ -79,7 +84,8 @@ final class Question {
                     || stem(at).equals("like") && at > 0 && CONDITIONAL.contains(stem(at - 1));
             if (wishes) {
                 for (int later = at + 1; later < words.size() && !words.get(later).comma(); later++) {
-                    if (stem(later).equals("not") || stem(later).equals("stop")) {
+                    boolean not = stem(later).equals("not") && !stem(later + 1).equals("so") && !stem(later + 1).equals("as");
+                    if (not || stem(later).equals("stop")) {
                         return linked(later + 1);
                     }
                 }
@@ -109,6 +115,9 @@ final class Question {
     /** Where the state begins that is asked for, "how can I make the rear more stable"; -1 for nowhere. */
     private int wanted() {
         for (int at = 1; at < words.size(); at++) {
+            if (stem(at).equals("less") && at + 1 < words.size()) {
+                return at;
+            }
             if (TO_MAKE.contains(stem(at)) && words.subList(at, words.size()).stream().anyMatch(word -> BETTER.contains(word.stem()))) {
                 return at + 1;
             }

@@ -310,8 +310,8 @@ final class Reading {
     private boolean orElse(Atom not) {
         int next = atoms.indexOf(not) + 1;
         boolean condition = tokens.subList(Math.max(from, not.from() - 3), not.from()).stream().anyMatch(token -> token.stem().equals("if"));
-        return condition && next < atoms.size() && atoms.get(next).as(Meaning.Thing.class)
-                .filter(it -> !it.name().equals("driver")).isPresent();
+        return condition && next < atoms.size() && (atoms.get(next).as(Meaning.Complaint.class).isPresent()
+                || atoms.get(next).as(Meaning.Thing.class).filter(it -> !it.name().equals("driver")).isPresent());
     }
 
     /** "The understeer turned into oversteer": what was before is no more. */
