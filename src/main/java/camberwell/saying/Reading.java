@@ -433,6 +433,11 @@ final class Reading {
                 return;
             }
         }
+        if (complaints.isEmpty() && suddenly() && subject(i).isEmpty() && !negated.contains(atom)
+                && sayings.mayBe(atom.doings()).contains(Symptom.OVERSTEER)) {
+            // "It breaks away without warning": a front does not do that.
+            complaints = Optional.of(List.of(new Meaning.Complaint(Symptom.SNAP_OVERSTEER, List.of())));
+        }
         if (complaints.isEmpty()) {
             boolean otherwise = atom.is(Meaning.Sign.PLAIN) || atom.as(Meaning.Circumstance.class)
                     .filter(it -> !(it.words().get(0) instanceof Severity)).isPresent();
@@ -622,6 +627,11 @@ final class Reading {
         }
         if (phases.isEmpty() && to == atoms.size()) {
             endsWith().ifPresent(phases::add);
+        }
+        if (complaints.get(0).symptom() == Symptom.BOTTOMING && phases.equals(List.of(Phase.BRAKING))
+                && tokens.stream().anyMatch(token -> token.stem().equals("straight"))) {
+            // "The floor hits at the end of the straight": at the highest speed.
+            phases = List.of(Phase.STRAIGHT);
         }
         List<Phase> sensible = phases.stream().filter(phase -> complaints.get(0).symptom().senseless(phase).isEmpty()).toList();
         if (!sensible.isEmpty()) {
