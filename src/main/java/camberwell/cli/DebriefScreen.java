@@ -58,9 +58,9 @@ final class DebriefScreen {
             if (!begun) {
                 console.out().flush();
                 meanwhile.run();
-                debrief.warmUp();
                 begun = true;
             }
+            debrief.thinkAhead();
             Optional<String> line = prompter.line(talk.prompt());
             if (line.isEmpty()) {
                 if (!console.interactive() && stale) {

@@ -2,6 +2,7 @@ package camberwell.debrief;
 
 import camberwell.car.Car;
 import camberwell.run.Case;
+import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -72,26 +73,44 @@ final class Chooser {
     }
 
     /**
-     * Tries one complaint after another as long as nobody answers, so that the first answer is not the first that the engine
-     * ever sees, and perhaps one that it has seen.
+     * Tries what may be answered as long as nobody answers, so that an answer is perhaps one that was tried already, and the
+     * first of all is not the first that the engine ever sees.
      *
+     * @param open the question that waits for an answer
      * @param wanted whether somebody has answered: then it stops at once
      */
-    void rehearse(State start, BooleanSupplier wanted) {
-        State from = start.knows(Topic.of(Field.CAR)) ? start : start.with(Topic.of(Field.CAR), new Answer.Unknown());
+    void rehearse(State state, Optional<Question> open, BooleanSupplier wanted) {
         rehearsing = wanted;
         try {
-            for (Symptom symptom : REHEARSED) {
-                State told = from.with(Topic.of(Field.DOING), Answer.Said.of(symptom));
-                Optional<Question> next = choose(told);
-                if (next.isPresent() && !next.get().choices().isEmpty()) {
-                    choose(told.with(next.get().topic(), next.get().choices().get(0).answer()));
+            if (state.details().isEmpty()) {
+                complaints(state.knows(Topic.of(Field.CAR)) ? state : state.with(Topic.of(Field.CAR), new Answer.Unknown()));
+            } else if (open.isPresent()) {
+                for (Question.Choice choice : open.get().choices()) {
+                    choose(state.with(open.get().topic(), choice.answer()));
                 }
             }
         } catch (Wanted e) {
             // What was tried so far is kept.
         } finally {
             rehearsing = () -> false;
+        }
+    }
+
+    /** The common complaints, first by themselves, then where they mostly are. */
+    private void complaints(State from) {
+        for (Symptom symptom : REHEARSED) {
+            State told = from.with(Topic.of(Field.DOING), Answer.Said.of(symptom));
+            Optional<Question> next = choose(told);
+            if (next.isPresent() && !next.get().choices().isEmpty()) {
+                choose(told.with(next.get().topic(), next.get().choices().get(0).answer()));
+            }
+        }
+        for (Symptom symptom : REHEARSED) {
+            for (Phase phase : Phase.values()) {
+                if (symptom.senseless(phase).isEmpty()) {
+                    choose(from.with(Topic.of(Field.DOING), Answer.Said.of(symptom, phase)));
+                }
+            }
         }
     }
 

@@ -141,7 +141,7 @@ final class Hearing {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             return;
         }
-        Reading reading = Reading.of(sayings, clause, tokens, new Reading.Before(lastThing, leadPhase(), lastPhase(clause),
+        Reading reading = Reading.of(sayings, clause, tokens, new Doer.Before(lastThing, leadPhase(), lastPhase(clause),
                 told.size() > sentenceStart ? Optional.of(told.get(told.size() - 1).told().symptom()) : Optional.empty()));
         if (reading.weak() || reading.better() || reading.breaksOff()) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
@@ -279,7 +279,7 @@ final class Hearing {
         if (leadUsed && clause.join() != Meaning.Sign.AND) {
             lead.removeIf(Since.class::isInstance);
         }
-        for (Reading.Head head : reading.heads()) {
+        for (Narrowing.Head head : reading.heads()) {
             List<Phase> phases = head.phases();
             for (Meaning.Complaint complaint : head.complaints()) {
                 Telling telling = new Telling(complaint.symptom());
