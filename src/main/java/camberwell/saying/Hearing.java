@@ -134,7 +134,7 @@ final class Hearing {
         // "I locked up and went straight on": what is not clear carries over to what came of it.
         carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class)
-                        .filter(thing -> !thing.name().equals("driver")).isPresent());
+                        .filter(thing -> !thing.name().equals("driver") && !tokens.get(atom.from()).stem().equals("it")).isPresent());
         unclearBefore = false;
         spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;
         if (spoiled) {
