@@ -48,6 +48,17 @@ public record Judgement(Case before, Case run, Optional<Case> again, List<Made> 
         return new Judgement(before, run, again, changes, laps, shifts, List.copyOf(outcomes));
     }
 
+    /** What came of changes after which the driver says that nothing is wrong: each complaint of the run before is gone. */
+    public static List<Tried> nothingWrong(List<Made> changes, Case before) {
+        List<Tried> outcomes = new ArrayList<>();
+        for (Made made : changes) {
+            for (Report report : before.reports()) {
+                outcomes.add(new Tried(made.change(), made.moved(), Outcome.BETTER, ComplaintShift.on(report), Tried.Trial.UNNOTED));
+            }
+        }
+        return List.copyOf(outcomes);
+    }
+
     /** A change that only puts back the one before, while something new is tried, is not one of several at once. */
     private static List<Made> trials(List<Made> changes, Optional<Case> earlier, Case before) {
         List<Made> last = earlier.map(it -> Changes.between(it.car(), before.car())).orElse(List.of());
