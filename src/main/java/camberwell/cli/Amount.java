@@ -171,6 +171,19 @@ abstract class Amount implements ITypeConverter<Quantity> {
         }
     }
 
+    /** Of a car in a corner. */
+    static final class CornerSpeed extends Amount {
+        CornerSpeed() {
+            super("a speed in a corner", Range.in(Unit.KILOMETRE_PER_HOUR, 15, 350));
+        }
+    }
+
+    static final class Radius extends Amount {
+        Radius() {
+            super("a radius", Range.in(Unit.METRE, 5, 2000));
+        }
+    }
+
     static final class Load extends Amount {
         Load() {
             super("the load of one tyre", Range.in(Unit.NEWTON, 200, 20_000));
