@@ -48,6 +48,7 @@ final class Engine {
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<Listener> listener = new Later<>(this::readListener);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
+    private final Later<RuleSet> ruleSet = new Later<>(this::readRuleSet);
     private final Later<Weights> weights = new Later<>(this::readWeights);
     private final Later<Voices> voices = new Later<>(this::readVoices);
     private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
@@ -251,6 +252,10 @@ final class Engine {
 
     /** The rules as they are read, before anything is compiled. */
     RuleSet ruleSet() {
+        return ruleSet.get();
+    }
+
+    private RuleSet readRuleSet() {
         return reading(() -> RuleSet.read(home, names(notes()), packs()));
     }
 
