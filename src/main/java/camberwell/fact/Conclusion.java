@@ -18,6 +18,15 @@ public sealed interface Conclusion permits Evidence, Proposal, Preference, Withh
     /** The rule's strength times the smallest certainty of its premises; negative where it speaks against. */
     double certainty();
 
+    /**
+     * The name that its author gave to a rule: of one that was read in several ways, since one of some conditions will do, the number
+     * of the way stands behind it in brackets. However many of them fire, they are one voice.
+     */
+    static String voice(String rule) {
+        int open = rule.endsWith("]") ? rule.lastIndexOf(" [") : -1;
+        return open < 0 ? rule : rule.substring(0, open);
+    }
+
     /** Whether both are one rule's word, on the same premises and with the same certainty, whatever it is about. */
     static boolean sameWord(Conclusion one, Conclusion other) {
         return one.rule().equals(other.rule()) && Double.compare(one.certainty(), other.certainty()) == 0
