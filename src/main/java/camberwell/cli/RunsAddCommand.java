@@ -132,7 +132,7 @@ final class RunsAddCommand implements Callable<Integer> {
         List<Made> made = before.isPresent() && before.get().car().name().equals(run.car().name())
                 ? Changes.between(before.get().car(), run.car()) : List.of();
         Driven old = run.driven();
-run = run.withDriven(new Driven(sheet.on(old.sheet()), made, driven.isEmpty() ? old.laps() : driven,
+        run = run.withDriven(new Driven(sheet.on(old.sheet()), made, driven.isEmpty() ? old.laps() : driven,
                 Optional.ofNullable(verdict).or(old::verdict),
                 fine && !made.isEmpty() && verdict == null ? Judgement.nothingWrong(made, before.orElseThrow()) : old.judged()));
         Book.Page page = runs.add(run);

@@ -22,8 +22,11 @@ import java.util.function.BooleanSupplier;
  */
 final class Chooser {
 
-    /** Cases that are tried at most to look two answers ahead, so that nobody waits. */
-    private static final int LOOK_AHEAD = 400;
+    /**
+     * Pairs of answers that are looked at most, so that nobody waits. They are counted whether they were tried before or not:
+     * what is asked does not hang on how long somebody thought.
+     */
+    private static final int LOOK_AHEAD = 800;
     /** What is complained of most, by the demo cases. */
     private static final List<Symptom> REHEARSED = List.of(Symptom.UNDERSTEER, Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER,
             Symptom.WHEELSPIN, Symptom.UNSTABLE_BRAKING, Symptom.SLOW_TURN_IN, Symptom.FRONT_LOCKING);
@@ -32,7 +35,7 @@ final class Chooser {
     private final WhatIf whatIf;
     /** What was tried already: the next question's answers are largely those that were looked ahead to. */
     private final Map<Case, Outcome> outcomes = new HashMap<>();
-    private int tried;
+    private int looked;
     private BooleanSupplier rehearsing = () -> false;
 
     Chooser(Repertoire repertoire, WhatIf whatIf) {
@@ -171,7 +174,7 @@ final class Chooser {
 
     /** The first question of that kind that would change the first thing told, by itself or with another one. */
     private Optional<Question> deciding(State state, List<Question> open, Kind kind) {
-        int limit = tried + LOOK_AHEAD;
+        int limit = looked + LOOK_AHEAD;
         List<Question> asked = open.stream().filter(kind::of).toList();
         return asked.stream().filter(Question::decides).findFirst()
                 .or(() -> asked.stream().filter(Question::movesRanking)
@@ -184,9 +187,9 @@ final class Chooser {
             if (choice.single() && !choice.outcome().equals(question.now())) {
                 State then = state.with(question.topic(), choice.answer());
                 for (Question other : open) {
-                    if (tried < limit && other != question && !then.knows(other.topic()) && other.choices().stream()
+                    if (looked < limit && other != question && !then.knows(other.topic()) && other.choices().stream()
                             .filter(Question.Choice::single).map(Question.Choice::answer)
-                            .anyMatch(answer -> !outcome(then.with(other.topic(), answer)).told()
+                            .anyMatch(answer -> !looked(then.with(other.topic(), answer)).told()
                                     .equals(question.now().told()))) {
                         return true;
                     }
@@ -244,13 +247,15 @@ final class Chooser {
         return said;
     }
 
+    private Outcome looked(State of) {
+        looked++;
+        return outcome(of);
+    }
+
     private Outcome outcome(State of) {
         if (rehearsing.getAsBoolean()) {
             throw new Wanted();
         }
-        return outcomes.computeIfAbsent(of.run(), run -> {
-            tried++;
-            return Outcome.of(whatIf.advise(run));
-        });
+        return outcomes.computeIfAbsent(of.run(), run -> Outcome.of(whatIf.advise(run)));
     }
 }

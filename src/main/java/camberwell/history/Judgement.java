@@ -3,6 +3,7 @@ package camberwell.history;
 import camberwell.run.Case;
 import camberwell.run.Driven;
 import camberwell.run.Made;
+import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.statistics.Verdict;
 import camberwell.vocabulary.Outcome;
