@@ -69,7 +69,7 @@ final class DebriefScreen {
                 return;
             }
             String typed = line.get().strip();
-            if (advised && !stale && (typed.isEmpty() || typed.equalsIgnoreCase("done"))) {
+            if (advised && !stale && Ending.leaves(typed)) {
                 return;
             }
             if (advised && after(typed)) {

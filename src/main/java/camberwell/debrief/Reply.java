@@ -27,7 +27,7 @@ final class Reply {
     private static final Set<String> NO = Set.of("no", "n", "nope", "none", "nobody", "never", "nothing", "not really", "nein",
             "non", "no one", "noone", "neither", "nothing else", "no more", "that is all", "that's all", "thats all");
     private static final Set<String> CLOSING = Set.of("that's it", "thats it", "that is it", "that's all", "thats all", "that is all",
-            "thanks", "thank you", "mate", "all good", "it's fine", "nothing else", "nothing more", "that was it", "that's everything");
+            "thanks", "thank you", "mate", "all good", "it's fine", "nothing else", "nothing more", "that was it", "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks");
     private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either");
 
     private Reply() {
@@ -74,6 +74,11 @@ final class Reply {
             return false;
         }
         return Stream.of(rest.substring(end).split(",")).map(String::strip).allMatch(added -> words.contains(added) || CLOSING.contains(added));
+    }
+
+    /** Whether it is a word to part with. */
+    static boolean closes(String typed) {
+        return CLOSING.contains(plain(typed));
     }
 
     static boolean all(String typed) {
