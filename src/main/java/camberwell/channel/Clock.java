@@ -18,8 +18,6 @@ final class Clock {
     /** What a channel steps, as a rule, is learned without the largest steps: so many, or so great a part of all. */
     private static final int LEFT_OUT = 4;
     private static final double PART_LEFT_OUT = 0.02;
-    /** Greater than any figure of a car in the smallest unit that loggers write, such as the way of a day in mm. */
-    private static final double MOST = 1e10;
     /** Samples at the end of a block that the filter may still change: after two seconds it has forgotten. */
     private static final int AHEAD = 200;
 
@@ -35,6 +33,7 @@ final class Clock {
     private final ZeroPhase filter;
     private final double[] times = new double[BLOCK];
     private final double[][] rows;
+    private final double[] most;
     private final double[] usualStep;
     private final int[] learned;
     private final double[] usualSpan;
@@ -64,6 +63,7 @@ final class Clock {
         this.slots = slots;
         this.treatments = Arrays.stream(slots).map(slot -> slot.channel().kind().treatment())
                 .toArray(Kind.Treatment[]::new);
+        this.most = Arrays.stream(slots).mapToDouble(slot -> slot.channel().kind().most()).toArray();
         this.store = store;
         this.gap = Math.max(limits.of("clock.gap"), 2.5 * period);
         this.filter = new ZeroPhase(clockRate, Math.min(limits.of("clock.cut-off"), 1 / period / 4));
@@ -136,7 +136,7 @@ final class Clock {
 
     /** The value of a cell; none where no sensor of a car reads so much in any unit. */
     private double sensible(int slot, double value) {
-        if (Math.abs(value) > MOST && treatments[slot] != Kind.Treatment.CLOCK) {
+        if (Math.abs(value) > most[slot]) {
             spikes++;
             return Double.NaN;
         }
