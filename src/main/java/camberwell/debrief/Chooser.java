@@ -88,8 +88,8 @@ final class Chooser {
             if (state.details().isEmpty()) {
                 complaints(state.knows(Topic.of(Field.CAR)) ? state : state.with(Topic.of(Field.CAR), new Answer.Unknown()));
             } else if (open.isPresent()) {
-                for (Question.Choice choice : open.get().choices()) {
-                    choose(state.with(open.get().topic(), choice.answer()));
+                for (Answer answer : likely(open.get())) {
+                    choose(state.with(open.get().topic(), answer));
                 }
             }
         } catch (Wanted e) {
@@ -97,6 +97,25 @@ final class Chooser {
         } finally {
             rehearsing = () -> false;
         }
+    }
+
+    /** What is answered most to a question, in about that order. */
+    private static List<Answer> likely(Question question) {
+        Field field = question.topic().field();
+        List<Answer> likely = new ArrayList<>();
+        if (field == Field.SIMULATOR) {
+            likely.addAll(List.of(new Answer.Either(false), new Answer.Either(true)));
+        }
+        if (field == Field.ELSE) {
+            likely.add(new Answer.Nothing());
+        }
+        if (field == Field.TYRES || field == Field.LOOK) {
+            likely.add(new Answer.Unknown());
+        }
+        question.choices().stream().filter(Question.Choice::single).map(Question.Choice::answer).forEach(likely::add);
+        question.choices().stream().filter(choice -> !choice.single()).map(Question.Choice::answer).forEach(likely::add);
+        likely.add(new Answer.Unknown());
+        return likely;
     }
 
     /** The common complaints, first by themselves, then where they mostly are. */
