@@ -146,7 +146,7 @@ final class Engine {
     void listenAhead() {
         Thread reader = new Thread(() -> {
             try {
-                listener.get();
+                listener.get().rehearse();
             } catch (RuntimeException e) {
                 // Whoever asks for them is told.
             }
