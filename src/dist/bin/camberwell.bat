@@ -15,7 +15,7 @@ if exist "%CAMBERWELL_RELEASE%" for /f "usebackq tokens=1,2 delims==" %%k in ("%
 set "CAMBERWELL_WRONG=the Java in use is version %CAMBERWELL_VERSION%"
 for /f "delims=.+-_" %%m in ("%CAMBERWELL_VERSION%") do if %%m LSS 17 goto wrong
 rem A page is soonest there with the quick compiler alone; a log of millions of rows wants both, and little room.
-set "CAMBERWELL_TUNED=-XX:TieredStopAtLevel=1"
+set "CAMBERWELL_TUNED=-XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:-UseDynamicNumberOfCompilerThreads"
 if "%~1"=="observe" set "CAMBERWELL_TUNED=-XX:TieredStopAtLevel=4 -Xms96m -Xmn24m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=20"
 rem The class-data archive fits only the class path that it was made with, hence the change of folder, and only the Java
 rem and the very files. Where the one of the distribution does not fit, one of the user's own is made and kept.

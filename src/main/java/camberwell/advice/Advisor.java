@@ -19,11 +19,10 @@ import camberwell.run.Case;
 import camberwell.vocabulary.Change;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 
@@ -149,14 +148,15 @@ public final class Advisor {
     /** The one that halts, those that go with the changes, then those that rules draw. */
     private List<Note> cautions(List<Caution> concluded, Surroundings surroundings, List<Change> changes,
             Optional<Note> halt) {
-        Set<Note> cautions = new LinkedHashSet<>();
-        halt.ifPresent(cautions::add);
+        Map<String, Note> cautions = new LinkedHashMap<>();
+        halt.ifPresent(note -> cautions.put(note.name(), note));
         for (String name : generalCautions(notes)) {
-            caution(name, surroundings.changing(changes)).ifPresent(cautions::add);
+            caution(name, surroundings.changing(changes)).ifPresent(note -> cautions.putIfAbsent(name, note));
         }
-        concluded.stream().filter(caution -> caution.certainty() >= weights.leastCertainty()).map(Caution::note)
-                .sorted().forEach(name -> caution(name, surroundings.changing(Change.all())).ifPresent(cautions::add));
-        return List.copyOf(cautions);
+        concluded.stream().filter(caution -> caution.certainty() >= weights.leastCertainty()).map(Caution::note).sorted()
+                .forEach(name -> caution(name, surroundings.changing(Change.all()))
+                        .ifPresent(note -> cautions.putIfAbsent(name, note)));
+        return List.copyOf(cautions.values());
     }
 
     private Optional<Note> caution(String name, Circumstances circumstances) {

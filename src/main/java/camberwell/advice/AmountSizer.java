@@ -4,6 +4,7 @@ import camberwell.car.Setting;
 import camberwell.fact.Amount;
 import camberwell.fact.Proposal;
 import camberwell.run.Case;
+import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
@@ -49,8 +50,16 @@ final class AmountSizer {
     }
 
     private static int steps(Amount amount, Setting setting, Direction direction) {
-        return amount.steps().orElseGet(() -> amount.to().filter(to -> to.unit().dimension()
-                == setting.now().unit().dimension()).map(to -> setting.sign(direction) * setting.stepsTo(to)).orElse(0));
+        if (amount instanceof Amount.Steps steps) {
+            return steps.count();
+        }
+        Unit unit = setting.now().unit();
+        if (amount instanceof Amount.To to) {
+            return to.setting().unit().dimension() == unit.dimension() ? setting.sign(direction) * setting.stepsTo(to.setting()) : 0;
+        }
+        Quantity size = ((Amount.By) amount).size();
+        return size.unit().dimension() == unit.dimension()
+                ? (int) Math.max(1, Math.round(size.in(unit) / setting.step().value())) : 0;
     }
 
     /** Rear toe never goes below zero, whatever a rule says. */

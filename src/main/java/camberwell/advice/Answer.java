@@ -74,8 +74,7 @@ public record Answer(int number, Report report, List<String> by) {
 
     private static boolean serves(RankedChange change, Report report) {
         return change.score().helps().stream()
-                .anyMatch(help -> help.complaint().report().filter(said -> said.equals(report) || said.alike(report))
-                        .isPresent())
+                .anyMatch(help -> help.complaint().report().filter(said -> said.alike(report)).isPresent())
                 || rests(change.proposals(), report);
     }
 

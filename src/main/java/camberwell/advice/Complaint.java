@@ -39,6 +39,20 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
             .thenComparing(Complaint::symptom).thenComparing(complaint -> complaint.phase.map(Phase::ordinal).orElse(-1))
             .thenComparing(Complaint::text);
 
+    @Override
+    public int hashCode() {
+        return text.hashCode();
+    }
+
+    /** Stated, since what a record has of itself is put together at its first use, which every start would wait for. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Complaint complaint && symptom.equals(complaint.symptom)
+                && Double.compare(weight, complaint.weight) == 0 && text.equals(complaint.text)
+                && where.equals(complaint.where) && phase.equals(complaint.phase) && speed.equals(complaint.speed)
+                && report.equals(complaint.report);
+    }
+
     /** All complaints of a case: the reports, and the readings that nobody reported in words. */
     static List<Complaint> of(Case run, TyreReadings tyres, Weights weights) {
         List<Complaint> complaints = new ArrayList<>();

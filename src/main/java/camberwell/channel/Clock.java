@@ -1,6 +1,7 @@
 package camberwell.channel;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Brings rows that come when they come onto a clock of even steps. Rows out of order are sorted, equal times dropped,
@@ -12,8 +13,11 @@ final class Clock {
     /** Every so many samples of the clock one is kept; after the low-pass nothing is lost by it. */
     static final int KEPT_EVERY = 2;
     private static final int BLOCK = 4096;
-    /** Rows after which the usual step of a channel is known. */
-    private static final int LEARNING = 100;
+    /** Rows from which on the usual step of a channel is known. */
+    private static final int LEARNING = 20;
+    /** What a channel steps, as a rule, is learned without the largest steps: so many, or so great a part of all. */
+    private static final int LEFT_OUT = 4;
+    private static final double PART_LEFT_OUT = 0.02;
     /** Samples at the end of a block that the filter may still change: after two seconds it has forgotten. */
     private static final int AHEAD = 200;
 
@@ -29,6 +33,7 @@ final class Clock {
     private final ZeroPhase filter;
     private final double[] times = new double[BLOCK];
     private final double[][] rows;
+    private final double[] most;
     private final double[] usualStep;
     private final int[] learned;
     private final double[] usualSpan;
@@ -58,6 +63,7 @@ final class Clock {
         this.slots = slots;
         this.treatments = Arrays.stream(slots).map(slot -> slot.channel().kind().treatment())
                 .toArray(Kind.Treatment[]::new);
+        this.most = Arrays.stream(slots).mapToDouble(slot -> slot.channel().kind().most()).toArray();
         this.store = store;
         this.gap = Math.max(limits.of("clock.gap"), 2.5 * period);
         this.filter = new ZeroPhase(clockRate, Math.min(limits.of("clock.cut-off"), 1 / period / 4));
@@ -118,13 +124,23 @@ final class Clock {
         }
         times[at] = time;
         for (int i = 0; i < slots.length; i++) {
-            rows[i][at] = treatments[i] == Kind.Treatment.POSITION ? local(i, values[offset + i]) : values[offset + i];
+            double value = sensible(i, values[offset + i]);
+            rows[i][at] = treatments[i] == Kind.Treatment.POSITION ? local(i, value) : value;
         }
         count++;
         if (count == BLOCK) {
             block(false);
         }
         return !store.full();
+    }
+
+    /** The value of a cell; none where no sensor of a car reads so much in any unit. */
+    private double sensible(int slot, double value) {
+        if (Math.abs(value) > most[slot]) {
+            spikes++;
+            return Double.NaN;
+        }
+        return value;
     }
 
     /** Ends the run; the next row begins another. */
@@ -192,13 +208,16 @@ final class Clock {
             return;
         }
         double[] row = rows[slot];
+        if (learned[slot] == 0) {
+            learn(slot);
+        }
         double usual = usualStep[slot];
         for (int i = Math.max(1, cleaned); i + 1 < count; i++) {
             double up = row[i] - row[i - 1];
             double down = row[i] - row[i + 1];
             double across = Math.abs(row[i + 1] - row[i - 1]);
             double least = Math.min(Math.abs(up), Math.abs(down));
-            if (learned[slot] > LEARNING && up * down > 0 && least > spike * usual && least > 3 * across) {
+            if (learned[slot] >= LEARNING && up * down > 0 && least > spike * usual && least > 3 * across) {
                 row[i] = Double.NaN;
                 spikes++;
             } else if (!Double.isNaN(up)) {
@@ -206,6 +225,18 @@ final class Clock {
             }
         }
         usualStep[slot] = usual;
+    }
+
+    /** The usual step of the first block; a leap among its rows must not hide the next one. */
+    private void learn(int slot) {
+        double[] row = rows[slot];
+        double[] steps = IntStream.range(1, count).mapToDouble(i -> Math.abs(row[i] - row[i - 1]))
+                .filter(step -> !Double.isNaN(step)).sorted().toArray();
+        int known = steps.length - Math.max(LEFT_OUT, (int) (steps.length * PART_LEFT_OUT));
+        if (known > 0) {
+            usualStep[slot] = Arrays.stream(steps, 0, known).average().orElse(0);
+            learned[slot] = known;
+        }
     }
 
     /** Fills single cells that are empty, as far as the channel is logged more seldom than the rows come. */

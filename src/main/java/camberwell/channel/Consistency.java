@@ -23,6 +23,8 @@ public final class Consistency {
     private static final double SHORTEST = 5;
     /** Times the mean distance from the line beyond which a car slides rather than travels. */
     private static final double FAR = 2.0;
+    /** More of a pedal than all of it shows where the largest that was held is a little less than what it reached. */
+    private static final double MOST = 1.1;
 
     private final Log log;
     private final double fits;
@@ -435,12 +437,15 @@ public final class Consistency {
     /** A pedal from 0 to 1: a share as it is, a pressure or a force by the largest there is. */
     private void pedal(Channel channel) {
         float[] values = log.samples(channel);
+        // A foot stays longer than one sample; a single cell that leaps is none.
         double largest = 0;
         double least = Double.MAX_VALUE;
-        for (int i = 0; i < log.size(); i++) {
-            if (!Float.isNaN(values[i])) {
-                largest = Math.max(largest, values[i]);
-                least = Math.min(least, values[i]);
+        for (int i = 1; i + 1 < log.size(); i++) {
+            float lower = Math.min(values[i], Math.min(values[i - 1], values[i + 1]));
+            float upper = Math.max(values[i], Math.max(values[i - 1], values[i + 1]));
+            if (!Float.isNaN(lower)) {
+                largest = Math.max(largest, lower);
+                least = Math.min(least, upper);
             }
         }
         boolean share = log.bindings().get(channel).unit().map(LoggedUnit::scale).orElse(Scale.RATIO) == Scale.RATIO;
@@ -449,7 +454,7 @@ public final class Consistency {
         // A pedal at rest that does not read nought.
         double rest = least > 0.02 * full && least < 0.3 * full ? least : 0;
         for (int i = 0; i < log.size(); i++) {
-            values[i] = (float) Math.max(0, (values[i] - rest) / (full - rest));
+            values[i] = (float) Math.max(0, Math.min(MOST, (values[i] - rest) / (full - rest)));
         }
         log.decided(channel, full == 100 ? LoggedUnit.PERCENT : LoggedUnit.ONE, 1);
     }

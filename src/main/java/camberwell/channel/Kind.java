@@ -84,6 +84,18 @@ public enum Kind implements Word {
                 : scales.iterator().next();
     }
 
+    /** More than any sensor of a car reads, in whatever unit loggers write: judgement, no source. */
+    double most() {
+        return switch (this) {
+            case TIME, LAP, LAP_TIME -> Double.MAX_VALUE;
+            case DISTANCE, LATITUDE, LONGITUDE, POSITION_X, POSITION_Y -> 1e9;
+            case BRAKE, TYRE_PRESSURE -> 1e8;
+            case DAMPER, RIDE_HEIGHT -> 1e5;
+            case STEERING, LATERAL_ACCELERATION, LONGITUDINAL_ACCELERATION, VERTICAL_ACCELERATION, YAW_RATE, THROTTLE, SPEED,
+                    WHEEL_SPEED, TREAD, TREAD_INNER, TREAD_MIDDLE, TREAD_OUTER -> 3000;
+        };
+    }
+
     /** Whether there is one for each wheel or axle. */
     public boolean ofPlace() {
         return compareTo(WHEEL_SPEED) >= 0;

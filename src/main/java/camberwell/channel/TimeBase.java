@@ -11,6 +11,8 @@ final class TimeBase {
 
     /** Rows farther apart than this show no slide, s: judgement, no source. */
     private static final double SLOWEST = 0.26;
+    /** No clock counts farther from its beginning, s: three centuries, in which a double still tells microseconds apart. */
+    private static final double FARTHEST = 1e10;
     private static final List<LoggedUnit> CANDIDATES = List.of(LoggedUnit.SECOND, LoggedUnit.MILLISECOND,
             LoggedUnit.MICROSECOND, LoggedUnit.NANOSECOND, LoggedUnit.DAY, LoggedUnit.MINUTE, LoggedUnit.HOUR);
 
@@ -134,6 +136,9 @@ final class TimeBase {
             return last;
         }
         double read = values[row * width + slot] * factor;
+        if (!(Math.abs(read) <= FARTHEST)) {
+            return Double.NaN;
+        }
         if (!coarse) {
             return read;
         }

@@ -162,7 +162,7 @@ final class AlignmentCommand implements Runnable {
                     description = "Diameter that a toe in mm is measured across.") Optional<Quantity> across,
             @Option(names = "--speed", defaultValue = "150km/h", paramLabel = "SPEED", converter = Amount.Speed.class,
                     description = "Speed on the straight; 150 km/h if not given.") Quantity speed,
-            @Option(names = "--stiffness", paramLabel = "STIFFNESS", converter = Amount.Stiffness.class,
+            @Option(names = "--stiffness", paramLabel = "STIFFNESS", converter = Stiffness.class,
                     description = "Cornering stiffness of one tyre at its load: 1000N/deg or 57kN/rad.")
             Optional<TyreStiffness> stiffness,
             @Option(names = "--load", paramLabel = "FORCE", converter = Amount.Load.class,

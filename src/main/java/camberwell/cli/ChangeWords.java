@@ -7,6 +7,7 @@ import camberwell.vocabulary.Word;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads a change as a person types it: {@code front-camber less-negative}, or {@code softer front anti-roll bar}. */
 final class ChangeWords {
@@ -32,8 +33,11 @@ final class ChangeWords {
         String words = text.strip().toLowerCase(Locale.ROOT);
         for (Adjuster adjuster : Adjuster.values()) {
             if (words.replaceAll("[\\s-]+", "-").contains(adjuster.id())) {
-                return "\"" + text + "\": " + adjuster.id() + " moves " + adjuster.directions().get(0).id() + " or "
-                        + adjuster.directions().get(1).id();
+                List<String> ways = adjuster.directions().stream().map(Word::id).toList();
+                return "\"" + text + "\": " + adjuster.id() + " moves " + String.join(" or ", ways)
+                        + Stream.of(words.split("\\s+")).filter(word -> !adjuster.id().contains(word))
+                        .flatMap(word -> Nearest.to(word, ways).stream()).findFirst()
+                        .map(near -> "; did you mean " + near + "?").orElse("");
             }
         }
         List<String> changes = Change.all().stream().map(Change::id).toList();

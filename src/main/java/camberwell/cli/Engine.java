@@ -21,13 +21,7 @@ import camberwell.pack.Shelf;
 import camberwell.report.Voices;
 import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -39,7 +33,7 @@ import java.util.stream.Stream;
 /** Camberwell's own rules, notes and weights, opened when first asked for. Safe for use by several threads. */
 final class Engine {
 
-    private final Path home;
+    private final Home home;
     private final Path cache;
     private final AtomicBoolean opening = new AtomicBoolean();
     private final Shelf shelf;
@@ -48,19 +42,24 @@ final class Engine {
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<Listener> listener = new Later<>(this::readListener);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
+    private final Later<RuleSet> ruleSet = new Later<>(this::readRuleSet);
     private final Later<Weights> weights = new Later<>(this::readWeights);
     private final Later<Voices> voices = new Later<>(this::readVoices);
     private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
 
+    /**
+     * @param home the folder that has {@code rules} and {@code knowledge-notes}
+     * @param cache the folder for compiled rules
+     */
     Engine(Path home, Path cache) {
-        this(home, cache, Shelf.of(System.getenv()), List::of);
+        this(new Home(home), cache, Shelf.of(System.getenv()), List::of);
     }
 
-    private Engine(Path home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs) {
+    private Engine(Home home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs) {
         this(home, cache, shelf, packs, new OwnWords());
     }
 
-    private Engine(Path home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs, OwnWords words) {
+    private Engine(Home home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs, OwnWords words) {
         this.home = home;
         this.cache = cache;
         this.shelf = shelf;
@@ -107,27 +106,9 @@ final class Engine {
         return packs.get();
     }
 
-    /** The folder that has {@code rules} and {@code knowledge-notes}: said by the launcher, or found from the jar. */
-    static Path findHome() {
-        String said = System.getProperty("camberwell.home", "");
-        if (!said.isEmpty()) {
-            return Path.of(said);
-        }
-        try {
-            Path place = Path.of(Engine.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-            for (Path folder = place; folder != null; folder = folder.getParent()) {
-                if (Files.isRegularFile(folder.resolve("rules").resolve("dictionary.dsl"))) {
-                    return folder;
-                }
-            }
-        } catch (URISyntaxException e) {
-            throw new IllegalStateException(e);
-        }
-        throw new IllegalStateException("camberwell's own rules are not where they were installed");
-    }
-
+    /** The folder that has {@code rules} and {@code knowledge-notes}. */
     Path home() {
-        return home;
+        return home.folder();
     }
 
     /** Begins to open the rules on another core, for a command that will need them in a moment. */
@@ -151,7 +132,7 @@ final class Engine {
     }
 
     Terms terms() {
-        return reading(() -> Terms.read(home.resolve("knowledge-notes").resolve("terms.yaml")));
+        return home.terms();
     }
 
     /** What understands drivers' own words, with the phrases of the packs. */
@@ -173,16 +154,12 @@ final class Engine {
     }
 
     private Listener readListener() {
-        return reading(() -> {
-            Map<String, String> texts = new LinkedHashMap<>();
-            Path own = home.resolve("knowledge-notes").resolve(Sayings.FILE);
-            texts.put(own.toString(), Files.readString(own));
-            for (RulePack pack : packs()) {
-                OwnWords.phrases(pack).ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SYMPTOMS, text));
-                pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
-            }
-            return new Listener(Sayings.read(texts));
-        });
+        Map<String, String> texts = home.sayings();
+        for (RulePack pack : packs()) {
+            OwnWords.phrases(pack).ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SYMPTOMS, text));
+            pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
+        }
+        return new Listener(Sayings.read(texts));
     }
 
     /** Reads cases; what a driver said in them is understood by {@link #listener()}. */
@@ -192,16 +169,13 @@ final class Engine {
     }
 
     /** The cars that come with camberwell, by the names of their files. */
-    List<Car> demoCars() throws IOException {
-        try (Stream<Path> files = Files.list(home.resolve("demo-cases").resolve("cars"))) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().map(new CaseReader()::readCar)
-                    .toList();
-        }
+    List<Car> demoCars() {
+        return home.demoCars();
     }
 
     /** From what on something that a log shows counts. */
     Limits limits() {
-        return Limits.read(home.resolve("rules").resolve("observation.yaml"));
+        return home.limits();
     }
 
     Weights weights() {
@@ -213,7 +187,7 @@ final class Engine {
     }
 
     private Notes readNotes() {
-        Notes all = reading(() -> Notes.in(List.of(home.resolve("knowledge-notes"))));
+        Notes all = home.notes();
         for (RulePack pack : packs()) {
             all = all.with(pack.name() + "/" + RulePack.NOTES, pack.notes());
         }
@@ -221,7 +195,7 @@ final class Engine {
     }
 
     private Weights readWeights() {
-        Weights own = reading(() -> Weights.read(home.resolve("rules").resolve("weights.yaml")));
+        Weights own = home.weights();
         return packs().isEmpty() ? own : own.with(thresholds());
     }
 
@@ -240,18 +214,21 @@ final class Engine {
     }
 
     private RuleBase openRules() {
-        return reading(() -> RuleBase.open(home, () -> names(notes()), cache, packs()));
+        return Home.reading(() -> RuleBase.open(home.folder(), () -> names(notes()), cache, packs()));
     }
 
     /** The sentences that rules are written in, without the rules. */
     Dictionary dictionary() {
-        return reading(() -> Dictionary.read(home.resolve("rules").resolve("dictionary.dsl")))
-                .with(packs().stream().flatMap(pack -> pack.symptoms().stream()).map(OwnSymptom::id).toList());
+        return home.dictionary().with(packs().stream().flatMap(pack -> pack.symptoms().stream()).map(OwnSymptom::id).toList());
     }
 
     /** The rules as they are read, before anything is compiled. */
     RuleSet ruleSet() {
-        return reading(() -> RuleSet.read(home, names(notes()), packs()));
+        return ruleSet.get();
+    }
+
+    private RuleSet readRuleSet() {
+        return Home.reading(() -> RuleSet.read(home.folder(), names(notes()), packs()));
     }
 
     /** What the authors of the rule folders say; nobody's words where there are none. */
@@ -260,18 +237,7 @@ final class Engine {
     }
 
     private Voices readVoices() {
-        if (packs().isEmpty()) {
-            return Voices.NONE;
-        }
-        Map<String, String> words = new HashMap<>();
-        Map<String, String> titles = new HashMap<>();
-        rules().rules().values().forEach(rule -> packs().stream()
-                .filter(pack -> rule.file().startsWith(pack.name() + "/")).findFirst()
-                .ifPresent(pack -> {
-                    words.put(rule.name(), rule.because() + " (from " + pack.shown() + ")");
-                    titles.put(rule.name(), pack.title());
-                }));
-        return new Voices(words, titles);
+        return packs().isEmpty() ? Voices.NONE : OwnWords.voices(packs(), rules().rules().values());
     }
 
     Advisor advisor() {
@@ -283,39 +249,5 @@ final class Engine {
         findings.addAll(notes.names(Note.Kind.CAUSE));
         return new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
                 Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION)));
-    }
-
-    /** A value made when it is first asked for, once, by whichever thread asks. */
-    private static final class Later<T> {
-        private final Supplier<T> maker;
-        private volatile T made;
-
-        Later(Supplier<T> maker) {
-            this.maker = maker;
-        }
-
-        T get() {
-            T ready = made;
-            return ready != null ? ready : make();
-        }
-
-        private synchronized T make() {
-            if (made == null) {
-                made = maker.get();
-            }
-            return made;
-        }
-    }
-
-    private interface Reading<T> {
-        T read() throws IOException;
-    }
-
-    private static <T> T reading(Reading<T> reading) {
-        try {
-            return reading.read();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -43,7 +43,7 @@ public final class Main implements Runnable {
 
     public static void main(String[] arguments) {
         Console console = console();
-        Engine engine = new Engine(Engine.findHome(), RuleBase.defaultCache()).withShelf(Shelf.of(System.getenv()));
+        Engine engine = new Engine(Home.find(), RuleBase.defaultCache()).withShelf(Shelf.of(System.getenv()));
         List<String> words = List.of(arguments);
         if (words.size() > 1 && AHEAD.contains(words.get(0)) && !words.contains("--rules")) {
             engine.openAhead();

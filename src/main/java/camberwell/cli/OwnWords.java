@@ -2,14 +2,18 @@ package camberwell.cli;
 
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.When;
+import camberwell.language.RuleText;
 import camberwell.pack.OwnSymptom;
 import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.report.Voices;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +75,18 @@ final class OwnWords implements AutoCloseable {
                 .append(symptom.id().replace('-', ' ')).append(", ")
                 .append(symptom.felt().replaceAll("[^\\p{L}\\p{N}' ]+", " ")).append('\n'));
         return Optional.of(text.toString());
+    }
+
+    /** What the authors of {@code packs} say, each by the rule that says it. */
+    static Voices voices(List<RulePack> packs, Collection<RuleText> rules) {
+        Map<String, String> words = new HashMap<>();
+        Map<String, String> titles = new HashMap<>();
+        rules.forEach(rule -> packs.stream().filter(pack -> rule.file().startsWith(pack.name() + "/")).findFirst()
+                .ifPresent(pack -> {
+                    words.put(rule.name(), rule.because() + " (from " + pack.shown() + ")");
+                    titles.put(rule.name(), pack.title());
+                }));
+        return new Voices(words, titles);
     }
 
     private static void add(Change change, Symptom on, int effect, Map<Change, List<Effect>> effects) {

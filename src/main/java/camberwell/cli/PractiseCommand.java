@@ -136,18 +136,16 @@ final class PractiseCommand implements Callable<Integer> {
 
     /** Makes the change that was typed; what is wrong with it, if it cannot be made. */
     private static Optional<String> change(String typed, Session session) {
-        String[] words = typed.split("\\s+");
-        boolean counted = words.length > 1 && words[words.length - 1].matches("[1-9][0-9]?");
-        int steps = counted ? Integer.parseInt(words[words.length - 1]) : 1;
-        String named = counted ? typed.substring(0, typed.lastIndexOf(words[words.length - 1])).strip() : typed;
-        Optional<Change> change = ChangeWords.parse(named);
-        if (change.isEmpty()) {
-            return Optional.of(ChangeWords.problem(named));
+        TypedChange change;
+        try {
+            change = TypedChange.of(typed);
+        } catch (IllegalArgumentException e) {
+            return Optional.of(e.getMessage());
         }
-        if (!session.can(change.get())) {
+        if (!session.can(change.change())) {
             return Optional.of("that cannot be moved further that way on this car, or the model does not know it");
         }
-        session.make(change.get(), steps, Told.of(session.felt()));
+        session.make(change.change(), change.steps(), Told.of(session.felt()));
         return Optional.empty();
     }
 

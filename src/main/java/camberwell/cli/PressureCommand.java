@@ -2,7 +2,6 @@ package camberwell.cli;
 
 import camberwell.advice.PressureQuestion;
 import camberwell.advice.PressureQuestion.Answer;
-import camberwell.advice.PressureQuestion.OtherDay;
 import camberwell.advice.Worked;
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
@@ -15,12 +14,14 @@ import camberwell.units.Unit;
 import camberwell.vocabulary.Wheel;
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -86,18 +87,8 @@ final class PressureCommand implements Callable<Integer> {
             description = "Track temperature of the run.")
     private Optional<Quantity> track;
 
-    @Option(names = "--next-air", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
-            description = "Air temperature of the day to set for.")
-    private Optional<Quantity> nextAir;
-
-    @Option(names = "--next-track", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
-            description = "Track temperature of the day to set for; where it is not given, the track is taken to "
-                + "change as the air does.")
-    private Optional<Quantity> nextTrack;
-
-    @Option(names = "--next-set-at", paramLabel = "TEMPERATURE", converter = Amount.Temperature.class,
-            description = "Temperature of the tyre when it is set that day. Taken to follow the air if not given.")
-    private Optional<Quantity> nextSetAt;
+    @Mixin
+    private NextDayOptions next;
 
     @ArgGroup
     private Place place;
@@ -159,7 +150,7 @@ final class PressureCommand implements Callable<Integer> {
 
     private int ofOne() throws IOException {
         check();
-        Answer answer = new PressureQuestion(cold, hot, target, setAt, gas, air, track, next(),
+        Answer answer = new PressureQuestion(cold, hot, target, setAt, gas, air, track, next.day(),
                 place == null ? GasLaw.STANDARD_ATMOSPHERE : place.pascal(), minimum, step()).answer();
         if (answer.figures().isEmpty()) {
             throw new ParameterException(spec.commandLine(), "nothing follows from that: give --cold, --hot and "
@@ -185,44 +176,23 @@ final class PressureCommand implements Callable<Integer> {
                     + "from: a cold and a hot pressure of a tyre, and the hot target in the car's file or with "
                     + "--target");
         }
-        write(read.run(), answers);
+        Map<Wheel, List<Worked>> figures = new LinkedHashMap<>();
+        answers.forEach((wheel, answer) -> figures.put(wheel, answer.figures()));
+        if (format == Format.TEXT) {
+            Page page = new Page(console.width(), console.styled());
+            WorkedReport.write(read.run().title(), figures, page);
+            console.out().print(page);
+        } else {
+            Output.json(console, format, json -> WorkedReport.write(read.run().title(), figures, json));
+        }
         return answers.values().stream().anyMatch(Answer::belowMinimum) ? ExitCode.FOUND_WRONG : ExitCode.DONE;
     }
 
     private PressureQuestion of(Case run, Wheel wheel) {
-        PressureQuestion own = PressureQuestion.of(run, wheel, step(), next());
+        PressureQuestion own = PressureQuestion.of(run, wheel, step(), next.day());
         return new PressureQuestion(cold.or(own::cold), hot.or(own::hot), target.or(own::target), setAt.or(own::setAt),
-                gas, air.or(own::air), track.or(own::track), next(), place == null ? own.ambient() : place.pascal(),
+                gas, air.or(own::air), track.or(own::track), next.day(), place == null ? own.ambient() : place.pascal(),
                 minimum.or(own::minimum), step.orElse(own.step()));
-    }
-
-    private void write(Case run, Map<Wheel, Answer> answers) throws IOException {
-        if (format == Format.TEXT) {
-            Page page = new Page(console.width(), console.styled());
-            page.heading(run.title());
-            answers.forEach((wheel, answer) -> {
-                page.heading(wheel.id());
-                WorkedReport.write(answer.figures(), page);
-            });
-            console.out().print(page);
-            return;
-        }
-        Output.json(console, format, json -> {
-            json.writeStartObject();
-            json.writeStringField("case", run.title());
-            json.writeObjectFieldStart("tyres");
-            for (Map.Entry<Wheel, Answer> entry : answers.entrySet()) {
-                json.writeObjectFieldStart(entry.getKey().id());
-                WorkedReport.write(entry.getValue().figures(), json);
-                json.writeEndObject();
-            }
-            json.writeEndObject();
-            json.writeEndObject();
-        });
-    }
-
-    private OtherDay next() {
-        return new OtherDay(nextAir, nextTrack, nextSetAt);
     }
 
     private Quantity step() {

@@ -108,7 +108,7 @@ final class RulesCheckCommand implements Callable<Integer> {
             CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
             RuleSet set = engine.ruleSet();
             List<Problem> problems = new ArrayList<>(
-                    new RuleCheck(set, Engine.names(notes), always(notes), notes::file).builtIn());
+                    new RuleCheck(set, Engine.names(notes), always(notes), notes::file, engine.weights()).builtIn());
             problems.addAll(ofNotes.join());
             return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
         }
@@ -139,7 +139,7 @@ final class RulesCheckCommand implements Callable<Integer> {
     static List<Problem> of(Engine with, Set<String> own) {
         Notes notes = with.notes();
         List<Problem> problems = new ArrayList<>(new RuleCheck(with.ruleSet(), Engine.names(notes), always(notes),
-                notes::file).packs(own));
+                notes::file, with.weights()).packs(own));
         problems.addAll(notes.problems(own));
         return problems;
     }

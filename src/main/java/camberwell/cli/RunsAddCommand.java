@@ -24,8 +24,6 @@ import camberwell.vocabulary.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -85,20 +83,8 @@ final class RunsAddCommand implements Callable<Integer> {
             description = "The driver's own: better, same, worse or unclear, against the run before.")
     private Outcome verdict;
 
-    @Option(names = "--driver", paramLabel = "NAME", description = "Who drove.")
-    private String driver;
-
-    @Option(names = "--track", paramLabel = "NAME", description = "Where.")
-    private String track;
-
-    @Option(names = "--tyre-set", paramLabel = "NAME", description = "Which tyres.")
-    private String tyreSet;
-
-    @Option(names = "--date", paramLabel = "DATE", description = "2026-05-03 or 2026-05-03T10:20; now by default.")
-    private String date;
-
-    @Option(names = "--rebuilt", description = "The car was rebuilt before it: what was learned holds no longer.")
-    private boolean rebuilt;
+    @Mixin
+    private RunSheetOptions sheet;
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -115,7 +101,7 @@ final class RunsAddCommand implements Callable<Integer> {
         // Everything that can be wrong is found out before a book is begun.
         List<Report> felt = complaints.stream().map(text -> ComplaintWords.parse("--complaint", text)).toList();
         List<Lap> driven = laps();
-        Optional<LocalDateTime> when = date();
+        sheet.check();
         Optional<Path> carFile = Optional.ofNullable(car).map(console::path).filter(Files::isRegularFile);
         Optional<Case> fromCar = given.isPresent() ? Optional.empty() : carFile.map(RunsAddCommand::untold);
         Book runs = book.begin(console);
@@ -143,12 +129,7 @@ final class RunsAddCommand implements Callable<Integer> {
         List<Made> made = before.isPresent() && before.get().car().name().equals(run.car().name())
                 ? Changes.between(before.get().car(), run.car()) : List.of();
         Driven old = run.driven();
-        Driven.Sheet sheet = new Driven.Sheet(Optional.empty(), when.or(() -> old.sheet().date())
-                .or(() -> Optional.of(LocalDateTime.now().truncatedTo(ChronoUnit.MINUTES))),
-                Optional.ofNullable(driver).or(() -> old.sheet().driver()),
-                Optional.ofNullable(track).or(() -> old.sheet().track()),
-                Optional.ofNullable(tyreSet).or(() -> old.sheet().tyreSet()), rebuilt || old.sheet().rebuilt());
-        run = run.withDriven(new Driven(sheet, made, driven.isEmpty() ? old.laps() : driven,
+        run = run.withDriven(new Driven(sheet.on(old.sheet()), made, driven.isEmpty() ? old.laps() : driven,
                 Optional.ofNullable(verdict).or(old::verdict), old.judged()));
         Book.Page page = runs.add(run);
         tell(runs, page, said);
@@ -187,18 +168,6 @@ final class RunsAddCommand implements Callable<Integer> {
             LapWords.parse("--laps", text).forEach(all::add);
         }
         return all;
-    }
-
-    private Optional<LocalDateTime> date() {
-        if (date == null) {
-            return Optional.empty();
-        }
-        Optional<LocalDateTime> when = CaseReader.date(date);
-        if (when.isEmpty()) {
-            throw new ProblemsException(Problem.of("--date " + date, "is no date; write 2026-05-03 or 2026-05-03T10:20",
-                    Optional.empty()));
-        }
-        return when;
     }
 
     private void tell(Book runs, Book.Page page, Case said) throws IOException {

@@ -38,21 +38,23 @@ final class SettingWords {
     }
 
     private static void change(String text, Car car, Map<Adjuster, Quantity> moved) {
-        String words = text.strip();
-        int space = words.lastIndexOf(' ');
-        String last = words.substring(space + 1);
-        boolean counted = !last.isEmpty() && last.length() <= 3 && last.chars().allMatch(it -> it >= '0' && it <= '9');
-        int steps = counted ? Integer.parseInt(last) : 1;
-        String named = counted && space > 0 ? words.substring(0, space) : words;
-        Change change = ChangeWords.parse(named).orElseThrow(() -> new ProblemsException(Problem.of("--changed",
-                ChangeWords.problem(named), Optional.empty())));
+        TypedChange typed = typed(text);
+        Change change = typed.change();
         Setting setting = setting(car, change.adjuster(), "--changed \"" + text + "\"");
-        if (steps < 1 || setting.stepsLeft(change.direction()) < steps) {
+        if (setting.stepsLeft(change.direction()) < typed.steps()) {
             throw new ProblemsException(Problem.of("--changed \"" + text + "\"", "from "
                     + setting.now().text(setting.decimals()) + " the " + car.name() + " has "
                     + setting.stepsLeft(change.direction()) + " steps that way", Optional.empty()));
         }
-        moved.put(change.adjuster(), setting.moved(change.direction(), steps));
+        moved.put(change.adjuster(), setting.moved(change.direction(), typed.steps()));
+    }
+
+    private static TypedChange typed(String text) {
+        try {
+            return TypedChange.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new ProblemsException(Problem.of("--changed", e.getMessage(), Optional.empty()));
+        }
     }
 
     private static void setting(String text, Car car, Map<Adjuster, Quantity> moved) {

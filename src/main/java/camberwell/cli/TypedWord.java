@@ -26,7 +26,7 @@ class TypedWord<E extends Enum<E>> implements ITypeConverter<E> {
     /** The words of {@code type}, each as camberwell writes it, or else in small letters. */
     TypedWord(Class<E> type) {
         for (E word : type.getEnumConstants()) {
-            known.put(word instanceof Word written ? written.id() : word.name().toLowerCase(Locale.ROOT), word);
+            known.put(word instanceof Word written ? written.id() : word.name().toLowerCase(Locale.ROOT).replace('_', '-'), word);
         }
     }
 

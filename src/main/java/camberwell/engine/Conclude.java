@@ -102,6 +102,11 @@ public final class Conclude {
         propose(drools, adjuster, direction, Amount.to(setting), strength);
     }
 
+    /** A word for a change by so much, written {@code 0.5:deg}. */
+    public static void proposeByFigure(Drools drools, String adjuster, String direction, String size, double strength) {
+        propose(drools, adjuster, direction, Amount.by(size), strength);
+    }
+
     private static void propose(Drools drools, String adjuster, String direction, Amount amount, double strength) {
         Match match = new Match(drools);
         match.insert(new Proposal(change(adjuster, direction), match.certainty(strength), match.rule, match.premises,

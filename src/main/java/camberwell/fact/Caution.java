@@ -13,4 +13,9 @@ public record Caution(String note, double certainty, String rule, List<Premise> 
     public int hashCode() {
         return rule.hashCode();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Caution caution && Conclusion.sameWord(this, caution) && note.equals(caution.note);
+    }
 }

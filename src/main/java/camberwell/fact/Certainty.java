@@ -39,12 +39,12 @@ public final class Certainty {
 
     /**
      * The certainty that several conclusions give together. One rule speaks once, through its strongest match: the
-     * same complaint in three corners is not three witnesses.
+     * same complaint in three corners is not three witnesses, nor are the ways through conditions of which one will do.
      */
     public static double ofRules(Collection<? extends Conclusion> conclusions) {
         Map<String, Double> strongest = new TreeMap<>();
         for (Conclusion conclusion : conclusions) {
-            strongest.merge(conclusion.rule(), conclusion.certainty(),
+            strongest.merge(Conclusion.voice(conclusion.rule()), conclusion.certainty(),
                     (one, other) -> Math.abs(other) > Math.abs(one) ? other : one);
         }
         double total = 0;

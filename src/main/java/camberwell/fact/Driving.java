@@ -13,4 +13,9 @@ public record Driving(String note, double certainty, String rule, List<Premise> 
     public int hashCode() {
         return rule.hashCode();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Driving driving && Conclusion.sameWord(this, driving) && note.equals(driving.note);
+    }
 }

@@ -14,4 +14,9 @@ public record Evidence(String finding, double certainty, String rule, List<Premi
     public int hashCode() {
         return rule.hashCode();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Evidence evidence && Conclusion.sameWord(this, evidence) && finding.equals(evidence.finding);
+    }
 }

@@ -10,4 +10,9 @@ public record Preference(Change change, double certainty, String rule, List<Prem
     public int hashCode() {
         return rule.hashCode();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Preference preference && Conclusion.sameWord(this, preference) && change.equals(preference.change);
+    }
 }

@@ -21,4 +21,10 @@ public record Proposal(Change change, double certainty, String rule, List<Premis
     public int hashCode() {
         return rule.hashCode();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Proposal proposal && Conclusion.sameWord(this, proposal) && change.equals(proposal.change)
+                && amount.equals(proposal.amount);
+    }
 }

@@ -38,4 +38,10 @@ public record Withholding(Optional<Change> change, Optional<Group> group, Option
     public int hashCode() {
         return rule.hashCode();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Withholding withholding && Conclusion.sameWord(this, withholding) && change.equals(withholding.change)
+                && group.equals(withholding.group) && loading.equals(withholding.loading);
+    }
 }

@@ -56,9 +56,12 @@ public final class BothEnds {
         return written + 1;
     }
 
-    /** A rule file as Drools gets it: each rule for both ends stands there once for each, the others as they are. */
+    /**
+     * A rule file as Drools gets it: each rule for both ends stands there once for each, one with conditions of which one will do
+     * once for each way, the others as they are.
+     */
     public static String instantiated(String text) {
-        if (!text.contains("xle}")) {
+        if (!text.contains("xle}") && !text.contains("either ")) {
             return text;
         }
         StringBuilder all = new StringBuilder();
@@ -68,12 +71,24 @@ public final class BothEnds {
             int to = endOfRule(lines, from);
             List<String> rule = lines.subList(from, to);
             boolean both = rule.stream().anyMatch(BothEnds::isOpen);
+            List<List<String>> ways = EitherOr.ways(rule);
             for (Axle axle : both ? Axle.values() : new Axle[] {Axle.FRONT}) {
-                rule.forEach(line -> all.append(at(axle, line)).append('\n'));
+                for (int way = 0; way < ways.size(); way++) {
+                    for (String line : ways.get(way)) {
+                        all.append(named(at(axle, line), way, ways.size())).append('\n');
+                    }
+                }
             }
             from = to;
         }
         return all.toString();
+    }
+
+    private static String named(String line, int way, int ways) {
+        int open = line.startsWith("rule ") ? line.indexOf('"') : -1;
+        int close = line.lastIndexOf('"');
+        return ways == 1 || open < 0 || close == open ? line
+                : line.substring(0, open + 1) + EitherOr.named(line.substring(open + 1, close), way, ways) + line.substring(close);
     }
 
     /** The line after the rule that starts at {@code from} or further down, be it that the next one starts there. */

@@ -12,7 +12,9 @@ public enum Check {
     NO_WAY_TO(8, "No rule leads to a note."),
     TWICE(9, "A rule asks the same twice."),
     LACKS(10, "A rule proposes to move what it asks the car not to have."),
-    DEAD_CHAIN(11, "A rule asks for a finding that is only found where something else that it asks is not so.");
+    DEAD_CHAIN(11, "A rule asks for a finding that is only found where something else that it asks is not so."),
+    NEVER_ACTS(12, "A rule concludes with so little certainty that, with all that can fire beside it, nothing ever follows."),
+    COMPLEMENT(13, "A rule takes it for evidence against a finding that a measurement is not what speaks for it.");
 
     private final int number;
     private final String text;

@@ -2,7 +2,9 @@ package camberwell.language;
 
 import camberwell.vocabulary.Nearest;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +23,7 @@ final class Meant {
     /** Words that carry no meaning of their own, so that one too many or one missing does no harm. */
     private static final Set<String> SMALL = Set.of("a", "an", "the", "is", "are", "was", "were", "be", "its", "their",
             "than", "those", "that", "of", "to", "with", "by", "and", "do", "does", "has", "have");
-    private static final Set<String> DENYING = Set.of("no", "not", "never", "without", "nobody");
+    private static final Set<String> DENYING = Set.of("no", "not", "never", "without", "nobody", "neither", "nor", "cannot");
     private static final int MOST_OFFERED = 3;
     /** Where more sentences are about the same, none of them is a help. */
     private static final int MOST_ALIKE = 8;
@@ -30,6 +32,8 @@ final class Meant {
     private final Dictionary dictionary;
     private final boolean condition;
     private final Set<String> known = new HashSet<>();
+    /** The words of each sentence, by its template. */
+    private final Map<String, List<String>> templates = new HashMap<>();
 
     /**
      * @param suggestion the sentence in full, or empty
@@ -42,9 +46,9 @@ final class Meant {
         this.dictionary = dictionary;
         this.condition = condition;
         for (Sentence sentence : dictionary.sentences()) {
-            for (String word : sentence.template().split(" ")) {
-                known.add(word);
-            }
+            List<String> template = List.of(sentence.template().split(" "));
+            templates.put(sentence.template(), template);
+            known.addAll(template);
             sentence.gaps().forEach(gap -> known.addAll(gap.words()));
         }
     }
@@ -65,7 +69,10 @@ final class Meant {
                 .filter(entry -> entry.getValue().isPresent())
                 .min(Comparator.comparingDouble(entry -> entry.getValue().get().cost()))
                 .map(entry -> entry.getKey().filled(entry.getValue().get().words()));
-        return same.isPresent() ? new Answer(same, "") : new Answer(Optional.empty(), about(words));
+        if (same.isPresent()) {
+            return new Answer(same, "");
+        }
+        return new Answer(Optional.empty(), denied(words).orElseGet(() -> about(words, List.of(Rewording.joined(text, dictionary).split(" ")))));
     }
 
     /** A report that is misspelt, with what narrows it on the same line. */
@@ -109,6 +116,9 @@ final class Meant {
      * Empty where anything else differs.
      */
     private Optional<Alignment> aligned(List<String> words, Sentence sentence) {
+        if (Opposites.turned(words, templates.get(sentence.template()))) {
+            return Optional.empty();
+        }
         String[] template = sentence.template().split(" ");
         Map<String, String> filled = new LinkedHashMap<>();
         double cost = 0;
@@ -156,7 +166,7 @@ final class Meant {
                 }
                 String inside = word.substring(at, word.length() - after.length());
                 Optional<String> fits = gap.takes(inside) ? Optional.of(inside) : known.contains(inside)
-                        ? Optional.empty() : Nearest.to(inside, gap.words());
+                        ? Optional.empty() : Synonyms.of(inside, gap.words()).or(() -> Nearest.to(inside, gap.words()));
                 fits.ifPresent(fit -> filled.put(gap.name(), fit));
                 return fits.map(fit -> fit.equals(inside) ? 0.0 : 0.3);
             }
@@ -168,33 +178,87 @@ final class Meant {
             return Optional.of(0.2);
         }
         // Whoever wrote a word that some sentence has meant that word.
-        return known.contains(word) || Nearest.to(word, List.of(wanted)).isEmpty() ? Optional.empty()
-                : Optional.of(0.4);
+        return known.contains(word) || Opposites.denies(word, wanted) || Nearest.to(word, List.of(wanted)).isEmpty()
+                ? Optional.empty() : Optional.of(0.4);
+    }
+
+    /** A sentence that is denied, where nothing denies it. */
+    private Optional<String> denied(List<String> words) {
+        List<String> without = words.stream().filter(word -> !DENYING.contains(word)).toList();
+        String positive = String.join(" ", without);
+        if (!condition || without.size() == words.size()
+                || dictionary.match(true, positive).isEmpty() && dictionary.spread(positive).isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<String> contrary = Opposites.contrary(without).filter(line -> dictionary.match(true, line).isPresent());
+        return Optional.of("nothing denies \"" + positive + "\"; ask for what is so instead"
+                + contrary.map(line -> ": \"" + line + "\"").orElse(""));
+    }
+
+    /**
+     * A sentence laid over a line without regard to order.
+     *
+     * @param others how many words it has that the line has not
+     * @param common how many words of the line that carry meaning it has
+     * @param filled the sentence with those of the line's words that go into its gaps
+     */
+    private record Overlay(int others, int common, String filled) {
+
+        static Overlay of(Sentence sentence, List<String> reads, List<String> words) {
+            List<String> template = new ArrayList<>(reads);
+            Map<String, String> filled = new LinkedHashMap<>();
+            int common = 0;
+            Set<String> met = new HashSet<>();
+            for (String word : words) {
+                if (!SMALL.contains(word) && !word.equals("-")) {
+                    boolean there = met.add(word) && (template.remove(word) || template.remove(word + "s")) || sentence.gaps().stream()
+                            .filter(gap -> gap.words().contains(word) && !filled.containsKey(gap.name())).findFirst()
+                            .map(gap -> filled.put(gap.name(), word) == null).orElse(false);
+                    common += there ? 1 : 0;
+                }
+            }
+            for (Sentence.Gap gap : sentence.gaps()) {
+                if (gap.open().isPresent()) {
+                    figure(words, sentence, gap, filled.values()).ifPresent(figure -> filled.put(gap.name(), figure));
+                }
+            }
+            return new Overlay(reads.size() - common, common, sentence.filled(filled));
+        }
     }
 
     /** The sentences that are about most of the same things, those first that say least else. */
-    private String about(List<String> words) {
-        List<Sentence> offered = new ArrayList<>();
+    private String about(List<String> words, List<String> joined) {
+        List<Overlay> offered = new ArrayList<>();
         int most = 0;
         for (Sentence sentence : dictionary.sentences()) {
+            List<String> template = templates.get(sentence.template());
             if (sentence.condition() == condition && sentence.narrowing() == words.get(0).equals("-")
-                    && denies(List.of(sentence.template().split(" "))) == denies(words)) {
-                int common = common(words, sentence);
-                if (common > most) {
+                    && denies(template) == denies(words) && !Opposites.turned(words, template)) {
+                Overlay apart = Overlay.of(sentence, template, words);
+                Overlay together = joined.equals(words) ? apart : Overlay.of(sentence, template, joined);
+                Overlay better = together.common() >= apart.common() ? together : apart;
+                if (better.common() > most) {
                     offered.clear();
-                    most = common;
+                    most = better.common();
                 }
-                if (common == most && common > 0) {
-                    offered.add(sentence);
+                if (better.common() == most && most > 0) {
+                    offered.add(better);
                 }
             }
         }
-        if (offered.isEmpty() || offered.size() > MOST_ALIKE) {
+        boolean fewer = condition && !words.get(0).equals("-") && (most < 2 || most * 2 < meaningful(joined));
+        if (offered.isEmpty() || offered.size() > MOST_ALIKE || fewer) {
             return "camberwell rules sentences lists them all";
         }
-        return "about the same: " + offered.stream().sorted(Comparator.comparingInt(sentence ->
-                sentence.template().split(" ").length - common(words, sentence))).limit(MOST_OFFERED)
-                .map(sentence -> "\"" + withWordsOf(words, sentence) + "\"").collect(Collectors.joining(", "));
+        List<String> filled = offered.stream().sorted(Comparator.comparingInt(Overlay::others)).map(Overlay::filled)
+                .distinct().toList();
+        boolean whole = !filled.get(0).contains("{");
+        return "about the same: " + filled.stream().filter(line -> !whole || !line.contains("{")).limit(MOST_OFFERED)
+                .map(line -> "\"" + line + "\"").collect(Collectors.joining(", "));
+    }
+
+    private static int meaningful(List<String> words) {
+        return (int) words.stream().filter(word -> !SMALL.contains(word) && word.chars().anyMatch(Character::isLetter)).count();
     }
 
     /** Whether a line says that something is not so: no help is one that says the contrary. */
@@ -202,19 +266,23 @@ final class Meant {
         return words.stream().anyMatch(word -> DENYING.contains(word) || word.endsWith("n't"));
     }
 
-    private static int common(List<String> words, Sentence sentence) {
+    /** The number of the line that goes into a gap: one with the same unit behind it, or with none; a certainty is the last. */
+    private static Optional<String> figure(List<String> words, Sentence sentence, Sentence.Gap gap, Collection<String> used) {
         List<String> template = List.of(sentence.template().split(" "));
-        return (int) words.stream().filter(word -> !SMALL.contains(word) && !word.equals("-"))
-                .filter(word -> template.contains(word) || fitting(word, sentence).isPresent()).count();
-    }
-
-    private static Optional<Sentence.Gap> fitting(String word, Sentence sentence) {
-        return sentence.gaps().stream().filter(gap -> gap.words().contains(word)).findFirst();
-    }
-
-    private static String withWordsOf(List<String> words, Sentence sentence) {
-        Map<String, String> filled = new LinkedHashMap<>();
-        words.forEach(word -> fitting(word, sentence).ifPresent(gap -> filled.putIfAbsent(gap.name(), word)));
-        return sentence.filled(filled);
+        int place = template.indexOf("{" + gap.name() + "}");
+        String behind = place < 0 || place + 1 == template.size() ? "" : template.get(place + 1);
+        List<String> figures = new ArrayList<>();
+        for (int at = 0; at < words.size(); at++) {
+            String word = words.get(at);
+            String next = at + 1 < words.size() ? words.get(at + 1) : "";
+            boolean fits = behind.isEmpty() || next.isEmpty() || next.equals(behind) || behind.equals("{unit}")
+                    && sentence.gaps().stream().anyMatch(other -> other.name().equals("unit") && other.takes(next));
+            if (fits && gap.takes(word) && !used.contains(word) && word.chars().anyMatch(Character::isDigit)
+                    && word.chars().noneMatch(Character::isLetter)) {
+                figures.add(word);
+            }
+        }
+        boolean last = gap.name().equals("certainty");
+        return figures.isEmpty() ? Optional.empty() : Optional.of(figures.get(last ? figures.size() - 1 : 0));
     }
 }

@@ -50,6 +50,9 @@ public final class RuleFileReader {
     private Section section = Section.BETWEEN;
     /** The end that a rule for both ends is being read for. */
     private Optional<Axle> end = Optional.empty();
+    /** The way through conditions of which one will do that is being read, and how many there are. */
+    private int way;
+    private int ways = 1;
     /** The line after the rule that is being read. */
     private int afterRule;
     private int lastLine = 1;
@@ -93,15 +96,18 @@ public final class RuleFileReader {
         while (at < lines.size() && problems.size() < MOST_PROBLEMS) {
             afterRule = BothEnds.endOfRule(lines, at);
             List<String> rule = lines.subList(at, afterRule);
-            if (rule.stream().anyMatch(BothEnds::isOpen)) {
-                for (Axle axle : Axle.values()) {
-                    end = Optional.of(axle);
-                    readLines(at);
+            List<List<String>> each = EitherOr.ways(rule);
+            ways = each.size();
+            List<Optional<Axle>> ends = rule.stream().anyMatch(BothEnds::isOpen)
+                    ? List.of(Optional.of(Axle.FRONT), Optional.of(Axle.REAR)) : List.of(Optional.empty());
+            for (Optional<Axle> one : ends) {
+                end = one;
+                for (way = 0; way < ways; way++) {
+                    readLines(each.get(way), at);
                 }
-                end = Optional.empty();
-            } else {
-                readLines(at);
             }
+            end = Optional.empty();
+            way = 0;
             at = afterRule;
         }
         if (problems.size() >= MOST_PROBLEMS) {
@@ -113,9 +119,9 @@ public final class RuleFileReader {
         return new RuleFile(file, stage, text, List.copyOf(rules), List.copyOf(broken));
     }
 
-    private void readLines(int from) {
+    private void readLines(List<String> rule, int from) {
         for (int at = from; at < afterRule && problems.size() < MOST_PROBLEMS; at++) {
-            readLine(lines.get(at), at + 1);
+            readLine(rule.get(at - from), at + 1);
         }
         if (section != Section.BETWEEN && problems.size() < MOST_PROBLEMS) {
             problem(afterRule, 1, "the rule \"" + draft.name + "\" has no end"
@@ -137,7 +143,7 @@ public final class RuleFileReader {
                     : "a control character has no place in a rule");
             return;
         }
-        String straight = end.equals(Optional.of(Axle.REAR)) ? new Quirks().straightened(asWritten, number)
+        String straight = isAgain() ? new Quirks().straightened(asWritten, number)
                 : quirks.straightened(asWritten, number);
         String line = end.map(axle -> BothEnds.at(axle, straight)).orElse(straight);
         String text = line.strip();
@@ -290,6 +296,14 @@ public final class RuleFileReader {
             conclusion(text, number, column);
             return;
         }
+        boolean or = text.startsWith("or ");
+        if (or || text.startsWith("either ") && !text.contains(" or ")) {
+            problem(number, column, or ? "\"or\" wants a line above it that starts with \"either\""
+                    : lines.get(Math.min(number, lines.size() - 1)).strip().startsWith("or ") ? "a rule has at most " + EitherOr.MOST
+                    + " ways through its conditions" : "\"either\" wants a line below it that starts with \"or\"");
+            draft.lost = true;
+            return;
+        }
         List<Line> read = sentences.condition(text, number, column);
         if (read.isEmpty()) {
             draft.lost |= !text.startsWith("-");
@@ -369,6 +383,7 @@ public final class RuleFileReader {
         if (!draft.saysThen) {
             problem(draft.line, 1, rule + " concludes nothing");
         }
+        draft.name = EitherOr.named(draft.name, way, ways);
         Integer other = lineOfName.putIfAbsent(draft.name, draft.line);
         if (other != null) {
             problem(draft.line, 1, rule + (other == draft.line
@@ -381,7 +396,8 @@ public final class RuleFileReader {
     private RuleText written() {
         Map<String, String> annotations = draft.annotations;
         String which = end.map(axle -> axle == Axle.FRONT ? "F" : "R").orElse("");
-        Optional<String> id = Optional.ofNullable(annotations.get("id")).map(said -> said + which);
+        String letter = ways == 1 ? "" : Character.toString('a' + way);
+        Optional<String> id = Optional.ofNullable(annotations.get("id")).map(said -> said + which + letter);
         return new RuleText(draft.name, stage, annotations.getOrDefault("because", ""),
                 annotations.getOrDefault("note", ""), Optional.ofNullable(annotations.get("replaces"))
                 .map(old -> ID.matcher(old).matches() ? old + which : old),
@@ -393,11 +409,16 @@ public final class RuleFileReader {
         problem(line, column, message, Optional.empty());
     }
 
-    /** Of a rule for both ends, what is wrong with both is told once. */
+    /** Whether the rule that is being read was read before, for the other end or in another way. */
+    private boolean isAgain() {
+        return way > 0 || end.equals(Optional.of(Axle.REAR));
+    }
+
+    /** Of a rule that is read several times, what is always wrong is told once. */
     private void problem(int line, int column, String message, Optional<String> suggestion) {
         String excerpt = line >= 1 && line <= lines.size() ? lines.get(line - 1) : "";
         int written = end.map(axle -> BothEnds.columnAsWritten(axle, excerpt, column)).orElse(column);
-        if (end.equals(Optional.of(Axle.REAR)) && problems.stream().anyMatch(told -> told.line() == line
+        if (isAgain() && problems.stream().anyMatch(told -> told.line() == line
                 && told.column() == written)) {
             return;
         }

@@ -22,10 +22,8 @@ import java.util.regex.Pattern;
 final class SentenceReader {
 
     private static final Pattern SPACES = Pattern.compile("\\s+");
-    /** Longer lines resemble no sentence. */
-    private static final int LONGEST_SENTENCE = 200;
     private static final int LARGEST_ANGLE = 45;
-    private static final String NO_CERTAINTY =
+    static final String NO_CERTAINTY =
             "a certainty lies between 0.01 and 1.0 and has at most two decimals, not ";
     /** Drools takes a line that starts so for the end of a section. */
     private static final Pattern RESERVED = Pattern.compile("(when|then|end|rule|query)");
@@ -35,11 +33,10 @@ final class SentenceReader {
             + "|.*\\beval\\s*\\(.*"
             + "|/\\*.*|\\*.*|#.*");
 
-    private static final Pattern GAP = Pattern.compile("\\{[A-Za-z-]+}");
-
     private final Dictionary dictionary;
     private final Names names;
     private final Problems problems;
+    private final Misread misread;
 
     /** A sentence with its words, of which nobody knows yet whether they make sense. */
     private record Written(Sentence sentence, Map<String, String> words, String text, int line, int column) {
@@ -58,6 +55,17 @@ final class SentenceReader {
         this.dictionary = dictionary;
         this.names = names;
         this.problems = problems;
+        this.misread = new Misread(dictionary, names, problems);
+    }
+
+    /** Whether a line is a sentence of that part of a rule which makes sense as it stands, with whatever narrows it. */
+    static boolean reads(Dictionary dictionary, Names names, boolean condition, String text) {
+        List<String> problems = new ArrayList<>();
+        SentenceReader reader = new SentenceReader(dictionary, names, (line, column, message, suggestion) -> problems.add(message));
+        boolean known = condition ? dictionary.match(true, text).isPresent() || dictionary.spread(text).isPresent()
+                : dictionary.match(false, text).isPresent();
+        return known && !(condition ? reader.condition(text, 1, 1) : reader.read(false, text, 1, 1).map(List::of).orElse(List.of()))
+                .isEmpty() && problems.isEmpty();
     }
 
     /** Whether a line is a sentence of that part of a rule, capitals aside. */
@@ -66,7 +74,7 @@ final class SentenceReader {
         return dictionary.match(condition, small).isPresent() || condition && dictionary.spread(small).isPresent();
     }
 
-    private static String spaced(String text) {
+    static String spaced(String text) {
         return Rewording.tidied(text.contains("  ") || text.indexOf('\t') >= 0 ? SPACES.matcher(text).replaceAll(" ") : text);
     }
 
@@ -100,10 +108,10 @@ final class SentenceReader {
                         + "next line");
                 return List.of();
             }
-            unknown(true, "- " + rest, number, column + Math.max(0, text.indexOf(rest)) - 2);
+            misread.tell(true, "- " + rest, number, column + Math.max(0, text.indexOf(rest)) - 2);
             return List.of();
         }
-        unknown(true, text, number, column);
+        misread.tell(true, text, number, column);
         return List.of();
     }
 
@@ -111,7 +119,7 @@ final class SentenceReader {
     Optional<Line> read(boolean condition, String text, int number, int column) {
         Optional<Map.Entry<Sentence, Map<String, String>>> match = dictionary.match(condition, spaced(text));
         if (match.isEmpty()) {
-            unknown(condition, text, number, column);
+            misread.tell(condition, text, number, column);
             return Optional.empty();
         }
         return line(match.get(), text, number, column);
@@ -123,9 +131,10 @@ final class SentenceReader {
         for (Map.Entry<String, String> word : line.words().entrySet()) {
             if (List.of("finding", "driving", "caution").contains(word.getKey())
                     && !names.forGap(word.getKey()).contains(word.getValue())) {
+                String other = otherwise(word.getValue());
                 tell(number, column + text.indexOf(word.getValue()),
-                        "there is no " + word.getKey() + " note \"" + word.getValue() + "\"",
-                        Nearest.to(word.getValue(), names.forGap(word.getKey())));
+                        "there is no " + word.getKey() + " note \"" + word.getValue() + "\"" + other,
+                        other.isEmpty() ? Nearest.to(word.getValue(), names.forGap(word.getKey())) : Optional.empty());
             }
         }
         if (RESERVED.matcher(text).lookingAt()) {
@@ -134,6 +143,15 @@ final class SentenceReader {
         }
         checkNumbers(line);
         return moves(line, text, number, column) && inUnit(line) ? sensible(line) : Optional.empty();
+    }
+
+    /** What a name is that is no note of the kind that is wanted. */
+    private String otherwise(String name) {
+        return names.driving().contains(name) ? "; it is that of a driving note"
+                : names.cautions().contains(name) ? "; it is that of a caution"
+                : names.findings().contains(name) ? "; it is that of a finding"
+                : names.adjustments().contains(name) ? "; it is that of an adjuster"
+                : dictionary.lists().get("symptom").contains(name) ? "; it is a symptom, which a driver reports" : "";
     }
 
     /** Whether the adjuster that a sentence asks about stands in that unit. */
@@ -215,9 +233,8 @@ final class SentenceReader {
         Adjuster adjuster = Word.of(Adjuster.class, line.word("adjuster"));
         Direction direction = Word.of(Direction.class, line.word("direction"));
         if (!adjuster.directions().contains(direction)) {
-            tell(number, column + text.indexOf(" " + direction.id()) + 1, adjuster.id() + " moves "
-                    + adjuster.directions().get(0).id() + " or " + adjuster.directions().get(1).id() + ", not "
-                    + direction.id());
+            tell(number, column + text.indexOf(" " + direction.id()) + 1, WrongWords.moves(adjuster, direction.id()),
+                    Synonyms.direction(direction.id(), adjuster));
             return false;
         }
         return true;
@@ -235,110 +252,6 @@ final class SentenceReader {
                     "an angle lies between 0 and " + LARGEST_ANGLE + " degrees and starts with no idle 0, not "
                             + number);
         }
-    }
-
-    /** Says whether it is a word that is wrong, or the sentence. */
-    private void unknown(boolean condition, String text, int number, int column) {
-        Matcher gap = GAP.matcher(text);
-        if (gap.find()) {
-            tell(number, column + gap.start(), "there is no " + gap.group() + "; a rule for both ends has {axle}, "
-                    + "{Axle}, {other-axle} and {Other-axle}");
-            return;
-        }
-        String spaced = spaced(text);
-        String small = spaced.toLowerCase(Locale.ROOT);
-        if (!small.equals(spaced) && isSentence(condition, spaced)) {
-            tell(number, column, "sentences are written in small letters", Optional.of(small));
-            return;
-        }
-        String joined = Rewording.joined(spaced, dictionary);
-        if (!joined.equals(spaced) && (dictionary.match(condition, joined).isPresent()
-                || condition && dictionary.spread(joined).isPresent())) {
-            tell(number, column, "no sentence of the dictionary reads \"" + text + "\"", Optional.of(joined));
-            return;
-        }
-        if (wrongWords(condition, text, spaced, number, column)) {
-            return;
-        }
-        if (RAW.matcher(text).matches()) {
-            tell(number, column, raw(text));
-        } else if (dictionary.match(!condition, spaced).isPresent()) {
-            tell(number, column, "this sentence belongs into " + (condition ? "then" : "when") + ": " + text);
-        } else if (spaced.length() > LONGEST_SENTENCE) {
-            tell(number, column, "no sentence of the dictionary reads \"" + text + "\"");
-        } else {
-            Meant.Answer meant = new Meant(dictionary, condition).by(spaced);
-            tell(number, column, "no sentence of the dictionary reads \"" + text + "\""
-                    + (meant.hint().isEmpty() ? "" : "; " + meant.hint()), meant.suggestion());
-        }
-    }
-
-    /** Tells the words that do not fit, where a sentence reads so but for them; of several sentences the nearest. */
-    private boolean wrongWords(boolean condition, String text, String spaced, int number, int column) {
-        Sentence nearest = null;
-        List<Sentence.Filled> wrong = List.of();
-        for (Sentence sentence : dictionary.sentences()) {
-            Optional<List<Sentence.Filled>> filled =
-                    sentence.condition() == condition ? sentence.fill(spaced) : Optional.empty();
-            if (filled.isPresent()) {
-                List<Sentence.Filled> misfits = filled.get().stream().filter(word -> !word.gap().takes(word.word())).toList();
-                if (nearest == null || misfits.size() < wrong.size()) {
-                    nearest = sentence;
-                    wrong = misfits;
-                }
-            }
-        }
-        if (nearest == null) {
-            return false;
-        }
-        if (wrong.size() == 2 && wrong.get(0).gap().takes(wrong.get(1).word()) && wrong.get(1).gap().takes(wrong.get(0).word())) {
-            tell(number, column + wrong.get(0).at(), "\"" + wrong.get(0).word() + "\" and \"" + wrong.get(1).word()
-                    + "\" stand the wrong way round");
-            return true;
-        }
-        if (nearest.narrowing() && wrong.stream().anyMatch(word -> otherwiseKnown(word.gap(), word.word()))) {
-            return false;
-        }
-        wrong.forEach(word -> tell(number, column + Math.max(0, text.indexOf(word.word())),
-                wrongWord(word.gap(), word.word()), Synonyms.of(word.word(), word.gap().words())
-                .or(() -> word.word().contains("damper") || !endingIn(word.gap(), word.word()).isEmpty() ? Optional.empty()
-                        : Nearest.to(word.word(), word.gap().words()))));
-        return true;
-    }
-
-    /** Whether a word stands in another list, so that rather another sentence was meant. */
-    private boolean otherwiseKnown(Sentence.Gap gap, String word) {
-        return !gap.words().isEmpty() && dictionary.sentences().stream().flatMap(sentence -> sentence.gaps().stream())
-                .anyMatch(other -> !other.words().equals(gap.words()) && other.words().contains(word));
-    }
-
-    private static String wrongWord(Sentence.Gap gap, String word) {
-        return switch (gap.name()) {
-            case "certainty" -> word.equals("1") ? "a certainty of 1 is written 1.0"
-                    : word.matches("0,[0-9]+") ? "a certainty is written with a point: " + word.replace(',', '.')
-                    : NO_CERTAINTY + word;
-            case "number", "figure", "steps" -> word.matches("-?[0-9]+,[0-9]+")
-                    ? "a number is written with a point: " + word.replace(',', '.') : "\"" + word + "\" is not a number";
-            default -> "\"" + word + "\" is no " + noun(gap) + (word.contains("damper")
-                    ? ": a damper has bump and rebound" : !endingIn(gap, word).isEmpty()
-                    ? "; which one: " + String.join(", ", endingIn(gap, word)) + "?" : gap.words().size() <= 8 && !gap.words().isEmpty()
-                    ? ": " + String.join(", ", gap.words()) : "");
-        };
-    }
-
-    /** The words of a list that a word leaves open: {@code camber} may be the front's or the rear's. */
-    private static List<String> endingIn(Sentence.Gap gap, String word) {
-        return gap.words().stream().filter(it -> it.endsWith("-" + word)).toList();
-    }
-
-    /** What stands in a gap, in a word: a second one of a kind goes by another name. */
-    private static String noun(Sentence.Gap gap) {
-        return switch (gap.name()) {
-            case "another" -> "symptom";
-            case "against" -> "place";
-            case "other" -> gap.words().contains("entry") ? "phase" : "speed";
-            default -> gap.name();
-        };
     }
 
     static String raw(String text) {

@@ -50,7 +50,7 @@ public enum Stage implements Word {
     static Stage homeOf(Statement.Verb verb) {
         return switch (verb) {
             case FIND, DIAGNOSE, SPEAK_AGAINST -> READINGS;
-            case PROPOSE, PROPOSE_BY, PROPOSE_TO, FIRST, OPPOSE, WITHHOLD, WITHHOLD_BALANCE, WITHHOLD_LOADING,
+            case PROPOSE, PROPOSE_BY, PROPOSE_TO, PROPOSE_BY_FIGURE, FIRST, OPPOSE, WITHHOLD, WITHHOLD_BALANCE, WITHHOLD_LOADING,
                     WITHHOLD_GROUP -> CHANGES;
             case CAUTION -> CAUTIONS;
             case ADVISE -> DRIVING;

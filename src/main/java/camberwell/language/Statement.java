@@ -53,7 +53,7 @@ public sealed interface Statement extends Meaning {
     enum Verb {
         FIND("find", "find", 2), DIAGNOSE("diagnose", "diagnose", 2), SPEAK_AGAINST("speakAgainst", "speak against findings", 2),
         PROPOSE("propose", "propose", 3), PROPOSE_BY("proposeBy", "propose", 4),
-        PROPOSE_TO("proposeTo", "propose", 4), FIRST("first", "put changes first", 2), OPPOSE("oppose", "oppose", 3), WITHHOLD("withhold", "withhold", 2),
+        PROPOSE_TO("proposeTo", "propose", 4), PROPOSE_BY_FIGURE("proposeByFigure", "propose", 4), FIRST("first", "put changes first", 2), OPPOSE("oppose", "oppose", 3), WITHHOLD("withhold", "withhold", 2),
         WITHHOLD_BALANCE("withholdBalance", "withhold", 0), WITHHOLD_LOADING("withholdLoading", "withhold", 1),
         WITHHOLD_GROUP("withholdGroup", "withhold", 1), ADVISE("advise", "advise", 2),
         CAUTION("caution", "caution", 1);
@@ -104,6 +104,8 @@ public sealed interface Statement extends Meaning {
                     Optional.of(Amount.steps(said.get(2))));
             case PROPOSE_TO -> new Propose(change(said), Double.parseDouble(said.get(3)),
                     Optional.of(Amount.to(said.get(2))));
+            case PROPOSE_BY_FIGURE -> new Propose(change(said), Double.parseDouble(said.get(3)),
+                    Optional.of(Amount.by(said.get(2))));
             case FIRST -> new First(change(said), 1);
             case OPPOSE -> new Oppose(change(said), Double.parseDouble(said.get(2)));
             case WITHHOLD -> new Withhold(Optional.of(change(said)), Optional.empty(), Optional.empty(), 1);

@@ -1,5 +1,8 @@
 package camberwell.language;
 
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Direction;
+import camberwell.vocabulary.Nearest;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +24,8 @@ final class Synonyms {
         enter("exit", "power", "corner-exit", "throttle");
         enter("lift-off", "lift", "liftoff", "lifting");
         enter("braking", "brakes", "braking-zone");
-        enter("understeer", "push", "pushing", "tight");
-        enter("oversteer", "loose", "slide", "sliding");
+        enter("understeer", "push", "pushing", "pushes", "ploughing", "plowing", "tight", "understeering");
+        enter("oversteer", "loose", "slide", "sliding", "oversteering", "tail-happy");
         enter("snap-oversteer", "snap", "snapping");
         enter("front-locking", "front-lock-up", "front-lockup");
         enter("rear-locking", "rear-lock-up", "rear-lockup");
@@ -45,6 +48,13 @@ final class Synonyms {
         enter("differential-preload", "preload", "diff-preload");
         enter("differential-power", "diff-power", "power-ramp");
         enter("differential-coast", "diff-coast", "coast-ramp");
+        enter("left", "left-hand", "left-handed");
+        enter("right", "right-hand", "right-handed");
+        enter("more-rotation", "rotation", "agility");
+        enter("more-calm", "calm", "stability", "more-stability");
+        enter("longer-tyre-life", "tyre-life");
+        enter("better", "good", "improved");
+        enter("worse", "bad");
     }
 
     private Synonyms() {
@@ -54,6 +64,24 @@ final class Synonyms {
         for (String word : said) {
             WORDS.putIfAbsent(word, meant);
         }
+    }
+
+    /** The way of the adjuster that a word tells which is none of its directions; empty where it may be either. */
+    static Optional<String> direction(String word, Adjuster adjuster) {
+        List<String> ways = adjuster.directions().stream().map(Direction::id).toList();
+        List<String> meant = switch (word) {
+            case "up", "higher", "more", "raise", "raised", "increase", "increased", "plus" -> List.of("higher", "more");
+            case "down", "lower", "less", "drop", "lowered", "decrease", "reduce", "reduced", "minus" -> List.of("lower", "less");
+            case "soft", "soften", "weaker" -> List.of("softer");
+            case "stiff", "hard", "harder", "firmer", "stiffen" -> List.of("stiffer");
+            case "negative" -> List.of("more-negative");
+            case "in" -> List.of("toe-in");
+            case "out" -> List.of("toe-out");
+            case "forwards", "front", "frontward" -> List.of("forward");
+            case "back", "backward", "backwards", "rear", "rearwards" -> List.of("rearward");
+            default -> Nearest.to(word, ways).map(List::of).orElse(List.of());
+        };
+        return meant.stream().filter(ways::contains).findFirst();
     }
 
     /** What is most likely meant by a word that is in none of those lists. */

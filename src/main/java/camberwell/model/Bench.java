@@ -64,12 +64,22 @@ public final class Bench {
         public int hashCode() {
             return 31 * change.hashCode() + spot.hashCode();
         }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Shift shift && change.equals(shift.change) && spot.equals(shift.spot);
+        }
     }
 
     private record Pair(CarModel changed, Spot spot) {
         @Override
         public int hashCode() {
             return 31 * System.identityHashCode(changed) + spot.hashCode();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Pair pair && changed == pair.changed && spot.equals(pair.spot);
         }
     }
 

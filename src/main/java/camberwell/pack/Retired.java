@@ -22,7 +22,7 @@ record Retired(String id, String title, String version, String because) {
     /** The file that lists them. */
     static final String FILE = "rules/retired.yaml";
 
-    private static final Pattern ID = Pattern.compile("[A-Z]{2,6}-[0-9]{1,3}[FR]?");
+    private static final Pattern ID = Pattern.compile("[A-Z]{2,6}-[0-9]{1,3}[FR]?[a-l]?");
     private static final Pattern VERSION = Pattern.compile("[0-9]{1,4}(\\.[0-9]{1,4}){0,3}");
 
     /** Reads the list; what is wrong with it is noted. */

@@ -1,5 +1,6 @@
 package camberwell.pack;
 
+import camberwell.fact.Conclusion;
 import camberwell.language.CanonicalRules;
 import camberwell.language.Dictionary;
 import camberwell.language.Names;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The rules as they were read: the built-in ones, and on top of them those of rule folders in the order they were
@@ -30,6 +32,9 @@ public final class RuleSet {
 
     /** What compares rules with one another takes a time that grows with the square of their number. */
     private static final int MOST_RULES = 2000;
+
+    /** What an id has behind it for each end, and for each way through conditions of which one will do. */
+    private static final Pattern MANY = Pattern.compile("[FR]?[a-l]?");
 
     private final Dictionary dictionary;
     private final List<Source> sources = new ArrayList<>();
@@ -92,25 +97,33 @@ public final class RuleSet {
     private void switchOff(RulePack pack) {
         String file = pack.name() + "/" + RulePack.MANIFEST;
         for (String name : pack.manifest().map(Manifest::off).orElse(List.of())) {
-            Optional<RuleText> rule = named(name);
-            if (rule.isEmpty()) {
+            List<RuleText> named = named(name);
+            if (named.isEmpty()) {
                 packProblems.add(Problem.error(file, 1, 1, "\"switch-off\" names \"" + name + "\", "
                         + Retired.named(name, retired).map(one -> "which " + one.told())
                         .orElse("and no earlier folder has a rule of that name"), Nearest.to(name, rules.keySet())));
-            } else if (rule.get().stage() == Stage.CAUTIONS && !pack.trusted()) {
-                packProblems.add(Problem.error(file, 1, 1, "\"" + rule.get().name() + "\" draws a caution; only a folder "
-                        + "named with --trust may switch it off"));
-            } else {
-                switchedOff.put(rule.get(), pack.title());
-                rules.remove(rule.get().name());
+            }
+            for (RuleText rule : named) {
+                if (rule.stage() == Stage.CAUTIONS && !pack.trusted()) {
+                    packProblems.add(Problem.error(file, 1, 1, "\"" + rule.name() + "\" draws a caution; only a folder "
+                            + "named with --trust may switch it off"));
+                } else {
+                    switchedOff.put(rule, pack.title());
+                    rules.remove(rule.name());
+                }
             }
         }
     }
 
-    /** The rule of that name or id, of those that hold. */
-    private Optional<RuleText> named(String name) {
-        return Optional.ofNullable(rules.get(name)).or(() -> rules.values().stream()
-                .filter(other -> other.standing().id().equals(Optional.of(name))).findFirst());
+    /**
+     * The rules of that name or id, of those that hold: several where one was written for both ends, and named by its id, or
+     * with conditions of which one will do.
+     */
+    private List<RuleText> named(String name) {
+        RuleText alone = rules.get(name);
+        return alone != null ? List.of(alone) : rules.values().stream().filter(rule -> Conclusion.voice(rule.name()).equals(name)
+                || rule.standing().id().filter(id -> id.startsWith(name) && MANY.matcher(id.substring(name.length())).matches())
+                .isPresent()).toList();
     }
 
     private void add(RulePack pack, Names names) {
@@ -170,15 +183,21 @@ public final class RuleSet {
 
     /** Takes a rule out that another one replaces, by its name or its id. */
     private void replace(String old, RuleText rule, List<Problem> problems) {
-        Optional<RuleText> taken = named(old);
-        if (taken.isPresent() && taken.get().stage() == Stage.CAUTIONS && !trusted.contains(rule.file())) {
+        List<RuleText> taken = named(old);
+        if (!trusted.contains(rule.file()) && taken.stream().anyMatch(one -> one.stage() == Stage.CAUTIONS)) {
             problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name() + "\" replaces \"" + old
                     + "\", which draws a caution; only a folder named with --trust may do so"));
             return;
         }
-        if (taken.isPresent() && !taken.get().file().equals(rule.file())) {
-            replaced.put(taken.get(), rule);
-            rules.remove(taken.get().name());
+        if (!taken.isEmpty() && taken.stream().noneMatch(one -> one.file().equals(rule.file()))) {
+            taken.forEach(one -> {
+                replaced.put(one, rule);
+                rules.remove(one.name());
+            });
+            return;
+        }
+        if (replaced.values().stream().anyMatch(other -> other.file().equals(rule.file()) && other.line() == rule.line()
+                && other.replaces().equals(rule.replaces()))) {
             return;
         }
         String what = "the rule \"" + rule.name() + "\" replaces \"" + old + "\", ";

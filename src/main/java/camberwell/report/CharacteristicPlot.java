@@ -25,14 +25,14 @@ public final class CharacteristicPlot {
         double highest = Math.max(1, Math.ceil(Math.max(turn, Arrays.stream(steers).max().orElse(0))));
         plot = new CurvePlot("lateral acceleration, g", "Steer angle, degrees", new CurvePlot.Span(0, mostLateral),
                 new CurvePlot.Span(least, highest), List.of(
-                        new CurvePlot.Curve("the turn alone (dotted)", '.', "#888", "3 4",
+                        new CurvePlot.Curve("the turn alone (dotted)", '.', "beside",
                                 new double[] {0, mostLateral}, new double[] {0, turn}),
-                        curve("before (solid)", 'o', "#1f5fa8", "", before),
-                        curve("after (dashed)", 'x', "#c0392b", "8 4", after)));
+                        curve("before (solid)", 'o', "before", before),
+                        curve("after (dashed)", 'x', "after", after)));
     }
 
-    private static CurvePlot.Curve curve(String name, char mark, String colour, String dash, Characteristic curve) {
-        return new CurvePlot.Curve(name, mark, colour, dash,
+    private static CurvePlot.Curve curve(String name, char mark, String style, Characteristic curve) {
+        return new CurvePlot.Curve(name, mark, style,
                 curve.points().stream().mapToDouble(point -> point.lateral() / VehicleModel.GRAVITY).toArray(),
                 curve.points().stream().mapToDouble(point -> Math.toDegrees(point.steer())).toArray());
     }

@@ -1,13 +1,18 @@
 package camberwell.report;
 
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.history.Course;
 import camberwell.history.Laps;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
+import j2html.tags.DomContent;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** The course of a car's runs: lap times, settings and complaints over the runs, as SVG and in characters. */
 public final class CourseDrawing {
@@ -15,7 +20,9 @@ public final class CourseDrawing {
     private static final double WIDTH = 860;
     private static final double LEFT = 310;
     private static final double RIGHT = 24;
-    private static final double TIMES = 220;
+    /** Where the lap times end above, and below. */
+    private static final double HEAD = 60;
+    private static final double FOOT = 280;
     private static final double ROW = 44;
     private static final int BAR = 24;
     private static final List<String> GRADES = List.of("none", "slight", "clear", "strong");
@@ -86,100 +93,81 @@ public final class CourseDrawing {
     /** As a whole SVG file. */
     public String svg(String title) {
         int rows = course.settings().size() + course.complaints().size();
-        double height = 60 + TIMES + 40 + ROW * Math.max(1, rows) + 50;
-        StringBuilder svg = new StringBuilder(Figures.fill("""
-                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %.0f %.0f" font-family="sans-serif" font-size="12">
-                <title>%s</title>
-                <rect width="100%" height="100%" fill="white"/>
-                <text x="16" y="26" font-size="15">%s</text>
-                """, WIDTH, height, escaped(title), escaped(title)));
-        times(svg);
-        double y = 60 + TIMES + 40;
+        List<DomContent> parts = new ArrayList<>(times());
+        double y = FOOT + 40;
         for (Map.Entry<Adjuster, List<Double>> setting : course.settings().entrySet()) {
-            double most = setting.getValue().stream().mapToDouble(Math::abs).max().orElse(1);
-            path(svg, setting.getKey().spoken() + ", steps", y, setting.getValue(), -most, most, "#1f5fa8");
+            double most = Math.max(1, setting.getValue().stream().mapToDouble(Math::abs).max().orElse(1));
+            parts.addAll(path("before", setting.getKey().spoken() + ", steps", setting.getValue(), rowAt(y, -most, most)));
             y += ROW;
         }
         for (Map.Entry<String, List<Integer>> complaint : course.complaints().entrySet()) {
-            path(svg, complaint.getKey(), y, complaint.getValue().stream().map(Integer::doubleValue).toList(), 0, 3,
-                    "#b3401f");
+            parts.addAll(path("felt", complaint.getKey(),
+                    complaint.getValue().stream().map(Integer::doubleValue).toList(), rowAt(y, 0, GRADES.size() - 1)));
             y += ROW;
         }
         for (int i = 0; i < course.numbers().size(); i++) {
-            text(svg, x(i), y + 4, "middle", "run " + course.numbers().get(i));
+            parts.add(Svg.text("", x(i), y + 4, "middle", "run " + course.numbers().get(i)));
         }
-        return svg.append("</svg>\n").toString();
+        return Svg.file(WIDTH, FOOT + 40 + ROW * Math.max(1, rows) + 50, title, parts);
     }
 
-    private void times(StringBuilder svg) {
+    private static Scale rowAt(double top, double low, double high) {
+        return new Scale(low, high, top + ROW - 10, top + 6);
+    }
+
+    private List<DomContent> times() {
+        List<DomContent> parts = new ArrayList<>();
+        parts.add(Svg.text("", 16, HEAD, "start", "Lap time, the trend"));
+        parts.add(Svg.text("", 16, HEAD + 16, "start", "of each stint taken out"));
         List<Course.Times> known = course.stints().stream().flatMap(Optional::stream).toList();
-        text(svg, 16, 60, "start", "Lap time, the trend");
-        text(svg, 16, 76, "start", "of each stint taken out");
         if (known.isEmpty()) {
-            text(svg, LEFT, 60 + TIMES / 2, "start", "In no run do enough laps count.");
-            return;
+            parts.add(Svg.text("", LEFT, (HEAD + FOOT) / 2, "start", "In no run do enough laps count."));
+            return parts;
         }
-        double low = known.stream().flatMap(times -> times.level().stream()).mapToDouble(it -> it).min().orElse(0);
-        double high = known.stream().flatMap(times -> times.level().stream()).mapToDouble(it -> it).max().orElse(1);
-        low = Math.min(low, known.stream().mapToDouble(times -> times.interval().low()).min().orElse(low));
-        high = Math.max(high, known.stream().mapToDouble(times -> times.interval().high()).max().orElse(high));
-        double reach = Math.max(0.01, high - low);
-        for (int mark = 0; mark <= 4; mark++) {
-            double at = 60 + TIMES * (1 - mark / 4.0);
-            line(svg, LEFT - 20, at, WIDTH - RIGHT, at, "#ddd", 1);
-            text(svg, LEFT - 26, at + 4, "end", Laps.time(low + reach * mark / 4, 2));
+        DoubleSummaryStatistics all = known.stream().flatMapToDouble(times -> DoubleStream.concat(
+                times.level().stream().mapToDouble(it -> it),
+                DoubleStream.of(times.interval().low(), times.interval().high()))).summaryStatistics();
+        Scale up = new Scale(all.getMin(), Math.max(all.getMax(), all.getMin() + 0.01), FOOT, HEAD);
+        for (double mark : up.marks(4)) {
+            parts.add(Svg.line("grid", LEFT - 20, up.at(mark), WIDTH - RIGHT, up.at(mark)));
+            parts.add(Svg.text("", LEFT - 26, up.at(mark) + 4, "end", Laps.time(mark, 2)));
         }
         for (int i = 0; i < course.stints().size(); i++) {
             if (course.stints().get(i).isEmpty()) {
-                text(svg, x(i), 60 + TIMES / 2, "middle", "-");
+                parts.add(Svg.text("", x(i), (HEAD + FOOT) / 2, "middle", "-"));
                 continue;
             }
             Course.Times times = course.stints().get(i).get();
             for (double seconds : times.level()) {
-                svg.append(Figures.fill("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"2.5\" fill=\"none\" stroke=\"#888\"/>\n", x(i),
-                        60 + TIMES * (1 - (seconds - low) / reach)));
+                parts.add(Svg.circle("lap", x(i), up.at(seconds), 2.5));
             }
-            line(svg, x(i), 60 + TIMES * (1 - (times.interval().low() - low) / reach), x(i),
-                    60 + TIMES * (1 - (times.interval().high() - low) / reach), "#1f5fa8", 2);
-            line(svg, x(i) - 8, 60 + TIMES * (1 - (times.mean() - low) / reach), x(i) + 8,
-                    60 + TIMES * (1 - (times.mean() - low) / reach), "#1f5fa8", 3);
+            parts.add(Svg.line("before range", x(i), up.at(times.interval().low()), x(i),
+                    up.at(times.interval().high())));
+            parts.add(Svg.line("before mean", x(i) - 8, up.at(times.mean()), x(i) + 8, up.at(times.mean())));
         }
+        return parts;
     }
 
-    private void path(StringBuilder svg, String name, double top, List<Double> values, double low, double high,
-            String colour) {
-        text(svg, 16, top + ROW / 2, "start", name);
-        StringBuilder points = new StringBuilder();
+    /** One row: how something went from run to run; written beside it where it changes. */
+    private List<DomContent> path(String style, String name, List<Double> values, Scale up) {
+        List<DomContent> parts = new ArrayList<>();
+        parts.add(Svg.text("", 16, (up.start() + up.end()) / 2 + 4, "start", name));
+        double[] points = new double[2 * values.size()];
         for (int i = 0; i < values.size(); i++) {
-            double y = top + 6 + (ROW - 16) * (1 - (values.get(i) - low) / (high - low));
-            points.append(Figures.fill(i == 0 ? "%.1f,%.1f" : " %.1f,%.1f", x(i), y));
-            svg.append(Figures.fill("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3\" fill=\"%s\"/>\n", x(i), y, colour));
-            String label = low < 0 ? signed(values.get(i)) : GRADES.get((int) Math.round(values.get(i)));
-            boolean said = i == 0 || !values.get(i).equals(values.get(i - 1));
-            if (said) {
-                text(svg, x(i) + 6, y - 3, "start", label);
+            points[2 * i] = x(i);
+            points[2 * i + 1] = up.at(values.get(i));
+            parts.add(Svg.circle(style, x(i), up.at(values.get(i)), 3));
+            if (i == 0 || !values.get(i).equals(values.get(i - 1))) {
+                parts.add(Svg.text("", x(i) + 6, up.at(values.get(i)) - 3, "start",
+                        up.low() < 0 ? signed(values.get(i)) : GRADES.get((int) Math.round(values.get(i)))));
             }
         }
-        svg.append("<polyline fill=\"none\" stroke=\"").append(colour).append("\" points=\"").append(points)
-                .append("\"/>\n");
+        parts.add(Svg.polyline(style, points));
+        return parts;
     }
 
     private double x(int run) {
         int runs = course.numbers().size();
-        return runs == 1 ? (LEFT + WIDTH - RIGHT) / 2 : LEFT + (WIDTH - RIGHT - 40 - LEFT) * run / (runs - 1);
-    }
-
-    private static void line(StringBuilder svg, double x1, double y1, double x2, double y2, String colour, int width) {
-        svg.append(Figures.fill("<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"%d\"/>\n",
-                x1, y1, x2, y2, colour, width));
-    }
-
-    private static void text(StringBuilder svg, double x, double y, String anchor, String text) {
-        svg.append(Figures.fill("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>\n", x, y, anchor,
-                escaped(text)));
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return runs == 1 ? (LEFT + WIDTH - RIGHT) / 2 : new Scale(0, runs - 1, LEFT, WIDTH - RIGHT - 40).at(run);
     }
 }

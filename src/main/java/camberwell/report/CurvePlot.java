@@ -1,10 +1,12 @@
 package camberwell.report;
 
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
+import j2html.tags.DomContent;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * Curves in one drawing: in characters for a screen, or as a whole SVG file.
@@ -42,12 +44,11 @@ record CurvePlot(String acrossName, String upName, Span across, Span up, List<Cu
      *
      * @param name what it is
      * @param mark its character on a screen
-     * @param colour its colour in a file
-     * @param dash its dashes there, empty for a solid line
+     * @param style what it is in a file's style sheet
      * @param x places, rising
      * @param y values there
      */
-    record Curve(String name, char mark, String colour, String dash, double[] x, double[] y) {
+    record Curve(String name, char mark, String style, double[] x, double[] y) {
 
         /** Between the curve's points; not a number beyond them. */
         private double at(double wanted) {
@@ -101,54 +102,30 @@ record CurvePlot(String acrossName, String upName, Span across, Span up, List<Cu
 
     /** As a drawing for a page: a whole SVG file. */
     String svg(String title) {
-        StringBuilder svg = new StringBuilder(String.format(Locale.ROOT, """
-                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %.0f %.0f" font-family="sans-serif" font-size="13">
-                <title>%s</title>
-                <rect width="100%%" height="100%%" fill="white"/>
-                <text x="%.0f" y="24" font-size="15">%s</text>
-                """, SVG_WIDTH, SVG_HEIGHT, escaped(title), SVG_MARGIN, escaped(title)));
-        for (int tick = 0; tick <= TICKS; tick++) {
-            double part = (double) tick / TICKS;
-            svg.append(String.format(Locale.ROOT, """
-                    <line x1="%1$.1f" y1="%2$.1f" x2="%1$.1f" y2="%3$.1f" stroke="#ddd"/>
-                    <text x="%1$.1f" y="%4$.1f" text-anchor="middle">%5$.2f</text>
-                    <line x1="%6$.1f" y1="%7$.1f" x2="%8$.1f" y2="%7$.1f" stroke="#ddd"/>
-                    <text x="%9$.1f" y="%10$.1f" text-anchor="end">%11$.1f</text>
-                    """, x(across.at(part)), SVG_MARGIN, SVG_HEIGHT - SVG_MARGIN, SVG_HEIGHT - SVG_MARGIN + 18,
-                    across.at(part), SVG_MARGIN, y(up.at(part)), SVG_WIDTH - SVG_MARGIN / 2, SVG_MARGIN - 8,
-                    y(up.at(part)) + 4, up.at(part)));
+        Scale x = new Scale(across.from(), across.to(), SVG_MARGIN, SVG_WIDTH - SVG_MARGIN / 2);
+        Scale y = new Scale(up.from(), up.to(), SVG_HEIGHT - SVG_MARGIN, SVG_MARGIN);
+        List<DomContent> parts = new ArrayList<>();
+        for (double mark : x.marks(TICKS)) {
+            parts.add(Svg.line("grid", x.at(mark), y.end(), x.at(mark), y.start()));
+            parts.add(Svg.text("", x.at(mark), y.start() + 18, "middle", x.label(mark, TICKS)));
         }
-        svg.append(String.format(Locale.ROOT, """
-                <text x="%.0f" y="%.0f" text-anchor="middle">%s</text>
-                <text x="%.0f" y="44">%s</text>
-                """, SVG_WIDTH / 2, SVG_HEIGHT - 16, escaped(acrossName), SVG_MARGIN, escaped(upName)));
+        for (double mark : y.marks(TICKS)) {
+            parts.add(Svg.line("grid", x.start(), y.at(mark), x.end(), y.at(mark)));
+            parts.add(Svg.text("", x.start() - 8, y.at(mark) + 4, "end", y.label(mark, TICKS)));
+        }
+        parts.add(Svg.text("", SVG_WIDTH / 2, SVG_HEIGHT - 16, "middle", acrossName));
+        parts.add(Svg.text("", x.start(), 46, "start", upName));
         int line = 74;
         for (Curve curve : curves) {
-            svg.append(polyline(curve)).append(String.format(Locale.ROOT,
-                    "<text x=\"%.0f\" y=\"%d\" fill=\"%s\">%s</text>%n", SVG_MARGIN + 12, line, curve.colour(),
-                    escaped(curve.name())));
+            double[] points = new double[2 * curve.x().length];
+            for (int i = 0; i < curve.x().length; i++) {
+                points[2 * i] = x.at(curve.x()[i]);
+                points[2 * i + 1] = y.at(curve.y()[i]);
+            }
+            parts.add(Svg.polyline(curve.style(), points));
+            parts.add(Svg.text(curve.style(), x.start() + 12, line, "start", curve.name()));
             line += 18;
         }
-        return svg.append("</svg>\n").toString();
-    }
-
-    private String polyline(Curve curve) {
-        String dash = curve.dash().isEmpty() ? "" : " stroke-dasharray=\"" + curve.dash() + "\"";
-        return IntStream.range(0, curve.x().length).mapToObj(i -> String.format(Locale.ROOT, "%.1f,%.1f",
-                x(curve.x()[i]), y(curve.y()[i]))).collect(Collectors.joining(" ",
-                "<polyline fill=\"none\" stroke-width=\"2\" stroke=\"" + curve.colour() + "\"" + dash + " points=\"",
-                "\"/>\n"));
-    }
-
-    private double x(double value) {
-        return SVG_MARGIN + across.part(value) * (SVG_WIDTH - 1.5 * SVG_MARGIN);
-    }
-
-    private double y(double value) {
-        return SVG_HEIGHT - SVG_MARGIN - up.part(value) * (SVG_HEIGHT - 2 * SVG_MARGIN);
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return Svg.file(SVG_WIDTH, SVG_HEIGHT, title, parts);
     }
 }

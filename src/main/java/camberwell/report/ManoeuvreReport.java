@@ -67,8 +67,8 @@ public final class ManoeuvreReport {
         double first = Math.max(0, before.at(Channel.TIME, 0));
         double last = Math.max(before.at(Channel.TIME, before.size() - 1), after.at(Channel.TIME, after.size() - 1));
         return new CurvePlot("time, s", name, new CurvePlot.Span(first, last), new CurvePlot.Span(from, to), List.of(
-                new CurvePlot.Curve("before (solid)", 'o', "#1f5fa8", "", before.of(Channel.TIME), was),
-                new CurvePlot.Curve("after (dashed)", 'x', "#c0392b", "8 4", after.of(Channel.TIME), is)));
+                new CurvePlot.Curve("before (solid)", 'o', "before", before.of(Channel.TIME), was),
+                new CurvePlot.Curve("after (dashed)", 'x', "after", after.of(Channel.TIME), is)));
     }
 
     private static double[] scaled(History run, Channel channel, boolean load) {

@@ -20,8 +20,8 @@ public record Voices(Map<String, String> words, Map<String, String> packs) {
         return packs.isEmpty() ? List.of() : rules.stream().filter(packs::containsKey).map(packs::get).distinct().toList();
     }
 
-    /** The words of those of {@code rules} that have an author, in their order. */
+    /** The words of those of {@code rules} that have an author, in their order, the same words once. */
     public List<String> of(Collection<String> rules) {
-        return words.isEmpty() ? List.of() : rules.stream().filter(words::containsKey).map(words::get).toList();
+        return words.isEmpty() ? List.of() : rules.stream().filter(words::containsKey).map(words::get).distinct().toList();
     }
 }

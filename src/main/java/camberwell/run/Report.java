@@ -22,6 +22,20 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
         Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn,
         Optional<Measured> measured, Optional<CornerKind> corner) {
 
+    @Override
+    public int hashCode() {
+        return symptom.hashCode();
+    }
+
+    /** Stated, since what a record has of itself is put together at its first use, which every start would wait for. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Report report && symptom.equals(report.symptom)
+                && severity == report.severity && occurrence == report.occurrence && where.equals(report.where)
+                && phase.equals(report.phase) && speed.equals(report.speed) && since.equals(report.since)
+                && turn.equals(report.turn) && measured.equals(report.measured) && corner.equals(report.corner);
+    }
+
     /** A complaint of which no kind of corner was named. */
     public Report(Symptom symptom, Optional<Place> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
             Severity severity, Occurrence occurrence, Optional<Since> since, Optional<Turn> turn,

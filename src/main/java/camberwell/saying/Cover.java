@@ -86,11 +86,14 @@ final class Cover {
         }
         Sayings.Node next = node.next.get(sentence.get(at).stem());
         if (next != null) {
-            List<Meaning> ends = next.ends();
-            if (!ends.isEmpty() && (within.isEmpty() || !onlyNarrows(ends))) {
-                into.add(new Atom(from, at + 1, words + 1, ends, within));
+            step(next, from, at + 1, words + 1, skipped, within, into);
+        }
+        for (Sayings.StandIn other : sayings.standIns(sentence.get(at).stem())) {
+            Sayings.Node meant = node.next.get(other.meant());
+            int to = at + other.words().size();
+            if (meant != null && meant != next && stands(other.words(), at)) {
+                step(meant, from, to, words + other.words().size(), skipped, within, into);
             }
-            walk(next, true, from, at + 1, words + 1, skipped, within, into);
         }
         if (words > 0 && skipped < MOST_SKIPPED) {
             if (sayings.skipped(sentence.get(at).stem())) {
@@ -103,6 +106,28 @@ final class Cover {
                 walk(node, false, from, adverb.to(), words, skipped, List.copyOf(more), into);
             }
         }
+    }
+
+    /** Comes to the next place of a phrase. */
+    private void step(Sayings.Node next, int from, int to, int words, int skipped, List<Atom> within, List<Atom> into) {
+        List<Meaning> ends = next.ends();
+        if (!ends.isEmpty() && (within.isEmpty() || !onlyNarrows(ends))) {
+            into.add(new Atom(from, to, words, ends, within));
+        }
+        walk(next, true, from, to, words, skipped, within, into);
+    }
+
+    /** Whether these words stand there. */
+    private boolean stands(List<String> words, int at) {
+        if (at + words.size() > sentence.size()) {
+            return false;
+        }
+        for (int i = 0; i < words.size(); i++) {
+            if (!words.get(i).equals(sentence.get(at + i).stem())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Where and when is said in one breath: "gets really heavy in fast bends" has no "getting in" in it. */

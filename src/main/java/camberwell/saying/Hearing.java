@@ -22,11 +22,6 @@ import java.util.Set;
  */
 final class Hearing {
 
-    /** "Understeer?" tells of none. */
-    private static final int SHORT_QUESTION = 3;
-    private static final Set<String> ASKED_FOR = Set.of("what", "which", "who", "where");
-    private static final Set<String> ASKING = Set.of("will", "would", "could", "can", "should", "do", "does", "did", "is", "are",
-            "was", "were", "am", "has", "have", "may", "might", "shall");
     /** What a set-up part may stand after, and something else follow: "since we softened the front bar it pushes". */
     private static final Set<String> AFTER = Set.of("after", "since", "with", "once", "without", "now", "becaus");
 
@@ -49,6 +44,9 @@ final class Hearing {
     /** What was said before the complaint that it belongs to. */
     private final List<Word> lead = new ArrayList<>();
     private boolean leadIsAct;
+    private boolean leadOfCar;
+    /** Whether it says from when on: "fine until I open the throttle, and then". */
+    private boolean leadAfter;
     private boolean leadUsed;
     private final List<Word> leadNot = new ArrayList<>();
     private Meaning.Thing lastThing;
@@ -94,18 +92,17 @@ final class Hearing {
     }
 
     private void sentence(List<Token> whole) {
-        boolean asked = whole.get(whole.size() - 1).asked();
-        List<Token> tokens = asked ? whole.subList(0, whole.size() - 1) : whole;
-        if (asked && (tokens.size() <= SHORT_QUESTION || ASKED_FOR.contains(tokens.get(0).stem()) || ASKING.contains(tokens.get(0).stem())
-                && (tokens.size() < 2 || !tokens.get(1).stem().equals("not")))) {
-            // "Will it push with more wing?" tells of nothing.
-            notUnderstood.add(typed(tokens, 0, tokens.size()));
+        List<Token> tokens = Question.told(whole);
+        if (tokens.isEmpty()) {
+            notUnderstood.add(typed(whole, 0, whole.size()));
             return;
         }
         sentenceStart = told.size();
         lead.clear();
         leadNot.clear();
         leadUsed = false;
+        leadOfCar = false;
+        leadAfter = false;
         spoiled = false;
         unclearBefore = false;
         lastDenied = List.of();
@@ -146,12 +143,12 @@ final class Hearing {
         }
         Reading reading = Reading.of(sayings, clause, tokens, new Reading.Before(lastThing, leadPhase(), lastPhase(clause),
                 told.size() > sentenceStart ? Optional.of(told.get(told.size() - 1).told().symptom()) : Optional.empty()));
-        if (reading.weak() || reading.says(Meaning.Sign.BETTER) && reading.heads().isEmpty() || reading.breaksOff()) {
+        if (reading.weak() || reading.better() || reading.breaksOff()) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
         } else {
             name(reading, clause, tokens);
         }
-        if (reading.heads().isEmpty() && (reading.says(Meaning.Sign.BETTER) || reading.breaksOff())) {
+        if (reading.better() || reading.heads().isEmpty() && reading.breaksOff()) {
             lastThing = reading.thing() == null ? lastThing : reading.thing();
             return;
         }
@@ -175,7 +172,9 @@ final class Hearing {
         if (!reading.deniedOf().isEmpty()) {
             lastDenied = reading.deniedOf();
         }
-        if (!reading.heads().isEmpty()) {
+        if (consequence(reading, clause)) {
+            details++;
+        } else if (!reading.heads().isEmpty()) {
             tell(reading, clause);
         } else if (reading.over() && told.size() > sentenceStart) {
             // "There was some push, but I dialled it out": it is over.
@@ -187,6 +186,11 @@ final class Hearing {
                 leadUsed = false;
                 return;
             }
+            if (told.size() == sentenceStart && !lastDenied.isEmpty()) {
+                // "No oversteer unless I lift": there it is.
+                deniedBefore(reading.words());
+                return;
+            }
             if (told.isEmpty()) {
                 notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
@@ -194,8 +198,9 @@ final class Hearing {
         } else if (reading.fine() && reading.until()) {
             // "Fine until lap ten": from there on it is not.
             if (more) {
-                lead.addAll(reading.words());
+                reading.words().forEach(word -> lead.add(word == Phase.MID_CORNER ? Phase.EXIT : word));
                 leadUsed = false;
+                leadAfter = true;
             } else {
                 notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
@@ -216,6 +221,13 @@ final class Hearing {
         } else if (reading.part() != null) {
             lastThing = reading.part();
         }
+    }
+
+    /** "The front locks and we miss the apex": what came of it for the driver is no second complaint. */
+    private boolean consequence(Reading reading, Clause clause) {
+        return told.size() > sentenceStart && (clause.join() == Meaning.Sign.AND || clause.join() == Meaning.Sign.THEN)
+                && !reading.heads().isEmpty() && reading.onlyTheDriver()
+                && reading.heads().stream().allMatch(head -> head.phases().isEmpty() && head.words().isEmpty());
     }
 
     private void withdraw() {
@@ -260,7 +272,8 @@ final class Hearing {
 
     private void tell(Reading reading, Clause clause) {
         lastHead = told.size();
-        if (clause.join() == Meaning.Sign.THEN) {
+        if (clause.join() == Meaning.Sign.THEN && !leadAfter || clause.join() == Meaning.Sign.BUT && leadOfCar) {
+            // "She turns in, but then she does not hold the line": that is later.
             lead.removeIf(Phase.class::isInstance);
         }
         if (leadUsed && clause.join() != Meaning.Sign.AND) {
@@ -338,6 +351,11 @@ final class Hearing {
     private void detail(Reading reading, Clause clause, List<Token> tokens, boolean more, boolean next) {
         List<Word> words = new ArrayList<>(reading.words());
         boolean here = told.size() > sentenceStart;
+        if (!here && lastDenied.isEmpty() || reading.driven()) {
+            // "Bad at first", "I could really push": how bad is said of what was told, not of what may follow.
+            words.stream().filter(word -> word instanceof Severity && !reading.driven()).forEach(loose::add);
+            words.removeIf(Severity.class::isInstance);
+        }
         if (!reading.notIn().isEmpty()) {
             exclude(reading.notIn(), true);
             if (told.isEmpty() && !more) {
@@ -368,12 +386,7 @@ final class Hearing {
         }
         if (!here && !more && !lastDenied.isEmpty() && words.stream().anyMatch(word -> !(word instanceof CornerSpeed))) {
             // "No understeer on entry, but on exit": there it is.
-            lastHead = told.size();
-            for (Meaning.Complaint complaint : lastDenied) {
-                Telling telling = new Telling(complaint.symptom());
-                words.forEach(telling::put);
-                told.add(telling);
-            }
+            deniedBefore(words);
             return;
         }
         boolean conflict = here && words.stream().anyMatch(told.get(told.size() - 1)::knows);
@@ -383,6 +396,7 @@ final class Hearing {
             }
             lead.addAll(words);
             leadIsAct = reading.act();
+            leadOfCar = reading.ofTheCar();
             leadUsed = false;
             return;
         }
@@ -416,6 +430,16 @@ final class Hearing {
         }
     }
 
+    /** Tells what was denied before, now that it is said where it is. */
+    private void deniedBefore(List<Word> words) {
+        lastHead = told.size();
+        for (Meaning.Complaint complaint : lastDenied) {
+            Telling telling = new Telling(complaint.symptom());
+            words.forEach(telling::put);
+            told.add(telling);
+        }
+    }
+
     /** What a thing at one end of the car does where a complaint about the other end is denied; null where nobody can say. */
     private static Symptom otherEnd(Symptom denied, Meaning.Thing thing) {
         boolean rear = thing.place().startsWith("rear");
@@ -444,7 +468,7 @@ final class Hearing {
     private static String typed(List<Token> tokens, int from, int to) {
         StringBuilder text = new StringBuilder();
         for (Token token : tokens.subList(from, to)) {
-            if (!token.typed().isEmpty()) {
+            if (!token.typed().isEmpty() && !token.asked()) {
                 text.append(text.length() == 0 || token.comma() ? "" : " ").append(token.typed());
             }
         }

@@ -13,6 +13,7 @@ import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -30,6 +31,17 @@ final class Reading {
     /** What makes a complaint go away, said before it. */
     private static final Set<String> CURES = Set.of("cur", "cure", "fix", "sort", "dial", "tune", "resolv", "eliminat", "solv");
     private static final Set<String> SPEEDS = Set.of("slow", "fast", "quick");
+    /** What a lone "fast" stands after where it is said of corners. */
+    private static final Set<String> CORNERING = Set.of("in", "the", "on", "through", "at", "of", "for", "and", "or", "not", "only",
+            "mostly", "mainly", "especially", "off", "into", "out", "from", "entry", "exit", "mid", "long", "medium", "all", "corner", ",", "under", "both");
+    private static final Map<String, Phase> ENDS = Map.of("in", Phase.ENTRY, "off", Phase.EXIT, "out", Phase.EXIT);
+    /** A note of no more words is no sentence: "too free off". */
+    private static final int TERSE = 3;
+    /** What it does in "snaps out", whose "out" is only where. */
+    private static final Meaning SNAPS = new Meaning.Doing("snaps");
+    private static final Set<String> JOINS = Set.of("and", "but", "then");
+    private static final Set<String> PRAISE = Set.of("strong", "mega", "mighty", "epic", "unreal", "wicked", "insan");
+    private static final Set<String> COMPARING = Set.of("more", "less", "as", "so");
     private static final Set<String> UNTIL = Set.of("until", "till");
     private static final Set<String> REASONS = Set.of("becaus", "because", "or", "without", "else", "otherwis");
 
@@ -75,6 +87,7 @@ final class Reading {
     private final List<Atom> unknown = new ArrayList<>();
     private Meaning.Thing thing;
     private boolean fine;
+    private boolean better;
     private boolean denied;
     private boolean act;
     private boolean weak;
@@ -163,6 +176,11 @@ final class Reading {
         return fine;
     }
 
+    /** Whether it says only that something is not as bad as it was. */
+    boolean better() {
+        return heads.isEmpty() && (better || says(Meaning.Sign.BETTER));
+    }
+
     /** Whether it says of a complaint that there is none. */
     boolean denied() {
         return denied;
@@ -189,6 +207,24 @@ final class Reading {
         boolean driver = names("driver");
         return !unclear.isEmpty() || !unknown.isEmpty() && (driver || thing != null || names("car"))
                 || thing != null && act && !driver;
+    }
+
+    /** Whether nothing but the driver does anything here. */
+    boolean onlyTheDriver() {
+        return names("driver") && atoms.stream().noneMatch(atom -> atom.as(Meaning.Thing.class)
+                .filter(it -> !it.name().equals("driver")).isPresent());
+    }
+
+    /** Whether somebody does something that is no complaint. */
+    boolean driven() {
+        return heads.isEmpty() && names("driver");
+    }
+
+    /** Whether it tells what the car does where a driver might: "she turns in". */
+    boolean ofTheCar() {
+        boolean acts = atoms.stream().flatMap(atom -> atom.meanings().stream())
+                .anyMatch(meaning -> meaning instanceof Meaning.Circumstance it && it.act());
+        return acts && !names("driver") && (thing != null || names("car"));
     }
 
     private boolean names(String thing) {
@@ -249,6 +285,9 @@ final class Reading {
         boolean not = false;
         boolean before = false;
         for (Atom atom : atoms) {
+            if (atom.is(Meaning.Sign.NOT) && !atom.head() && orElse(atom)) {
+                continue;
+            }
             if (atom.is(Meaning.Sign.NOT) && !atom.head()) {
                 // "I cannot brake without locking the fronts": they lock.
                 boolean twice = before && tokens.get(atom.from()).stem().equals("without");
@@ -257,18 +296,22 @@ final class Reading {
                 }
                 not = !twice;
                 before = true;
-            } else if (not && !degree(atom)) {
+            } else if (not && !Degrees.is(atom)) {
+                // Of "not call it loose" nobody knows what is denied: all of it.
                 negated.add(atom);
-                not = atom.as(Meaning.Thing.class).isPresent();
+                not = atom.as(Meaning.Thing.class).isPresent() || atom.meanings().isEmpty();
             } else if (not) {
                 negated.add(atom);
             }
         }
     }
 
-    private static boolean degree(Atom atom) {
-        return !atom.head() && atom.as(Meaning.Circumstance.class)
-                .filter(it -> it.words().get(0) instanceof Severity).isPresent();
+    /** "If I don't, the front slides": what is not done is not what follows. */
+    private boolean orElse(Atom not) {
+        int next = atoms.indexOf(not) + 1;
+        boolean condition = tokens.subList(Math.max(from, not.from() - 3), not.from()).stream().anyMatch(token -> token.stem().equals("if"));
+        return condition && next < atoms.size() && (atoms.get(next).as(Meaning.Complaint.class).isPresent()
+                || atoms.get(next).as(Meaning.Thing.class).filter(it -> !it.name().equals("driver")).isPresent());
     }
 
     /** "The understeer turned into oversteer": what was before is no more. */
@@ -293,7 +336,9 @@ final class Reading {
             } else if (atom.head() && !degreeHere(i)) {
                 head(i, starts, meant);
             } else if (atom.is(Meaning.Sign.FINE)) {
-                if (negated.contains(atom)) {
+                if (compared(atom)) {
+                    better = true;
+                } else if (negated.contains(atom)) {
                     unknown.add(atom);
                 } else {
                     fine = true;
@@ -314,12 +359,33 @@ final class Reading {
         for (int i = 0; i < atoms.size(); i++) {
             surface(atoms.get(i));
         }
+        if (heads.isEmpty() && praised()) {
+            fine = true;
+            words.removeIf(Severity.class::isInstance);
+        }
         if (!heads.isEmpty()) {
             fine = false;
         } else if (atoms.stream().anyMatch(atom -> atom.is(Meaning.Sign.NOT) && !atom.head())) {
             // "It is not the exit that is bad": how bad it is not.
             words.removeIf(Severity.class::isInstance);
         }
+    }
+
+    /** "More stable than it was" does not say that it is stable. */
+    private boolean compared(Atom fine) {
+        return fine.from() > from && COMPARING.contains(tokens.get(fine.from() - 1).stem());
+    }
+
+    /** "The brakes are mega": what would be bad of a complaint is good of a thing. */
+    private boolean praised() {
+        Atom last = null;
+        for (Atom atom : atoms) {
+            boolean when = atom.as(Meaning.Circumstance.class).filter(it -> it.words().get(0) instanceof Since).isPresent();
+            last = when ? last : atom;
+        }
+        return last != null && atoms.size() > 1 && unclear.isEmpty() && unknown.isEmpty() && !negated.contains(last) && last.words() == 1
+                && PRAISE.contains(tokens.get(last.from()).stem())
+                && tokens.subList(from, last.from()).stream().noneMatch(token -> token.stem().equals("too"));
     }
 
     /** "Light" and the like say how bad it is where the complaint itself follows. */
@@ -337,6 +403,10 @@ final class Reading {
         if (complaints.isPresent() && i + 1 < atoms.size() && atoms.get(i + 1).is(Meaning.Sign.GONE)
                 && !negated.contains(atoms.get(i + 1))) {
             negated.add(atom);
+        }
+        if (complaints.isPresent() && betterAfter(i)) {
+            better = true;
+            return;
         }
         if (goneAfter(i)) {
             negated.add(atom);
@@ -385,10 +455,16 @@ final class Reading {
         }
     }
 
+    /** "The wheelspin is better": it is not what there is to tell. */
+    private boolean betterAfter(int i) {
+        return i + 2 == atoms.size() && atoms.get(i + 1).is(Meaning.Sign.BETTER) && !negated.contains(atoms.get(i + 1))
+                && i == atoms.stream().filter(Atom::head).map(atoms::indexOf).findFirst().orElse(-1);
+    }
+
     /** "The locking at the rear has gone": between them stands no more than where it was. */
     private boolean goneAfter(int i) {
         Atom last = atoms.get(atoms.size() - 1);
-        boolean over = !last.head() || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
+        boolean over = !last.head() || i + 2 == atoms.size() && atoms.get(i).as(Meaning.Complaint.class).isPresent() || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
         return i + 1 < atoms.size() && last.is(Meaning.Sign.GONE) && over && !negated.contains(last)
                 && atoms.subList(i + 1, atoms.size() - 1).stream().allMatch(atom -> !atom.head() && (atom.as(Meaning.Thing.class).isPresent()
                         || atom.as(Meaning.Circumstance.class).isPresent()));
@@ -458,12 +534,16 @@ final class Reading {
                 may.add(lastThing);
             }
         }
-        if (subject == null && may.size() > 0 && may.get(0) == lastThing && lastSymptom.isPresent()) {
-            // "It slides at the front on entry, no bite": the same once more, in other words.
-            Optional<List<Meaning.Complaint>> again = complaints(atom, lastThing, Optional.empty())
-                    .filter(it -> it.stream().anyMatch(one -> one.symptom() == lastSymptom.get()));
-            if (again.isPresent()) {
-                return again;
+        if (phase.isEmpty() && lastSymptom.isPresent()) {
+            // "It slides at the front on entry, no bite", "scary on the brakes, the back moves around": the same once more.
+            for (Meaning.Thing thing : may) {
+                for (Optional<Phase> there : List.of(Optional.<Phase>empty(), lastPhase)) {
+                    Optional<List<Meaning.Complaint>> again = complaints(atom, thing, there)
+                            .filter(it -> it.stream().anyMatch(one -> one.symptom() == lastSymptom.get()));
+                    if (again.isPresent()) {
+                        return again;
+                    }
+                }
             }
         }
         for (Meaning.Thing thing : may) {
@@ -492,7 +572,7 @@ final class Reading {
                     && !named.get().name().equals("car") && !named.get().name().equals("driver")) {
                 return named;
             }
-            if (named.isEmpty() && !degree(atom) && !atom.is(Meaning.Sign.SUDDENLY)) {
+            if (named.isEmpty() && !Degrees.is(atom) && !atom.is(Meaning.Sign.SUDDENLY)) {
                 return Optional.empty();
             }
         }
@@ -540,6 +620,9 @@ final class Reading {
                 narrowing.add(Turn.BOTH);
             }
         }
+        if (phases.isEmpty() && to == atoms.size()) {
+            endsWith().ifPresent(phases::add);
+        }
         List<Phase> sensible = phases.stream().filter(phase -> complaints.get(0).symptom().senseless(phase).isEmpty()).toList();
         if (!sensible.isEmpty()) {
             // "Wanders under full throttle on the straight": of two phases the one counts in which it can be.
@@ -583,6 +666,28 @@ final class Reading {
                 .filter(it -> it.words().get(0) instanceof CornerSpeed || it.words().get(0) instanceof Turn).isPresent();
     }
 
+    /** "Pushes in, snaps out": where each is, said with one word that ends its clause. */
+    private Optional<Phase> endsWith() {
+        int last = atoms.size() - 1;
+        if (last > 0 && atoms.get(last).to() == to && atoms.get(last).as(Meaning.Circumstance.class)
+                .filter(it -> it.role() == Meaning.Role.TOWARDS).isPresent()) {
+            last--;
+        }
+        boolean terse = tokens.size() <= TERSE;
+        boolean after = last >= 0 && atoms.get(last).head()
+                && (atoms.get(last).to() == to - 1 || atoms.get(last).is(SNAPS) && atoms.get(last).to() == to);
+        return after && (terse || contrasted()) ? Optional.ofNullable(ENDS.get(tokens.get(to - 1).stem())) : Optional.empty();
+    }
+
+    private boolean contrasted() {
+        int ends = 0;
+        for (int at = 1; at < tokens.size(); at++) {
+            boolean last = at + 1 == tokens.size() || tokens.get(at + 1).comma() || JOINS.contains(tokens.get(at + 1).stem());
+            ends += last && ENDS.containsKey(tokens.get(at).stem()) ? 1 : 0;
+        }
+        return ends > 1;
+    }
+
     private void collectPhases(List<Phase> phases) {
         for (int i = 0; i < atoms.size(); i++) {
             Atom atom = atoms.get(i);
@@ -613,18 +718,18 @@ final class Reading {
         if (circumstance.get().role() == Meaning.Role.TOWARDS && !cornerFollows(i)) {
             return;
         }
-        if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || degree(atoms.get(i + 1))))) {
+        if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || Degrees.is(atoms.get(i + 1))))) {
             return;
         }
-        if (atom.words() == 1 && SPEEDS.contains(tokens.get(atom.from()).stem()) && i + 1 < atoms.size()
-                && atoms.get(i + 1).from() == atom.to() && atoms.get(i + 1).head() && (atom.from() == 0
-                || ARTICLES.contains(tokens.get(atom.from() - 1).stem()))) {
-            // "A slow slide" is no slow corner.
+        if (atom.words() == 1 && SPEEDS.contains(tokens.get(atom.from()).stem()) && !ofCorners(i)) {
             return;
         }
-        if (degree(atom) && i + 1 < atoms.size() && atoms.get(i + 1).from() == atom.to()
-                && atoms.get(i + 1).meanings().isEmpty()) {
-            // "Little balls": that is how much there is of what nobody knows.
+        if (Degrees.is(atom) && Degrees.ofSomethingElse(atoms, tokens, i)) {
+            // "Little balls", "I lift a little": that is how much there is of what nobody knows, or of what is done.
+            return;
+        }
+        if (atom.words() == 1 && besideUnknown(i) && circumstance.get().words().stream().noneMatch(Phase.class::isInstance)) {
+            // "Once every three", "half fast": one word beside what nobody knows may be of that.
             return;
         }
         List<Word> said = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
@@ -635,13 +740,28 @@ final class Reading {
             into.addAll(said);
             act |= circumstance.get().act();
             stretch |= said.stream().filter(Phase.class::isInstance).count() > 1;
-        } else if (!degree(atom) && circumstance.get().act() && reasonAfter(atom)) {
+        } else if (!Degrees.is(atom) && circumstance.get().act() && reasonAfter(atom)) {
             // "I cannot brake late because the rear is light": that is where it happens.
             into.addAll(said);
-        } else if (!degree(atom) && !circumstance.get().act()) {
+        } else if (!Degrees.is(atom) && !circumstance.get().act()) {
             // "I cannot get on the power" says nothing of where the car does what.
             not.addAll(said);
         }
+    }
+
+    private boolean besideUnknown(int i) {
+        return i > 0 && atoms.get(i - 1).meanings().isEmpty() || i + 1 < atoms.size() && atoms.get(i + 1).meanings().isEmpty();
+    }
+
+    /** "A slow slide", "half a second quicker", "it was slow": no word of corners. */
+    private boolean ofCorners(int i) {
+        Atom atom = atoms.get(i);
+        boolean slide = i + 1 < atoms.size() && atoms.get(i + 1).from() == atom.to() && atoms.get(i + 1).head()
+                && (atom.from() == 0 || ARTICLES.contains(tokens.get(atom.from() - 1).stem()));
+        boolean beside = i > 0 && atoms.get(i - 1).to() == atom.from() && (atoms.get(i - 1).as(Meaning.Complaint.class).isPresent()
+                || atoms.get(i - 1).as(Meaning.Circumstance.class).isPresent());
+        boolean idiom = atom.to() < tokens.size() && (tokens.get(atom.to()).stem().equals("in") || tokens.get(atom.to()).stem().equals("out"));
+        return !slide && !idiom && (atom.from() == from || beside || CORNERING.contains(tokens.get(atom.from() - 1).stem()));
     }
 
     private void surface(Atom atom) {

@@ -69,12 +69,23 @@ public final class Sayings {
         }
     }
 
+    /**
+     * Words that may be said in the place of one word of any phrase.
+     *
+     * @param words as they are compared
+     * @param meant the word of the phrases
+     */
+    record StandIn(List<String> words, String meant) {
+    }
+
     private final Node phrases = new Node();
     private final Map<String, Map<String, List<Meaning.Complaint>>> doings = new LinkedHashMap<>();
     private final Map<String, String> same = new HashMap<>();
     private final Set<String> skipped = new HashSet<>();
     private final Map<String, List<List<String>>> classes = new HashMap<>();
     private final Map<String, Set<String>> separable = new HashMap<>();
+    /** Other words for a word of the phrases, by their first. */
+    private final Map<String, List<StandIn>> standIns = new HashMap<>();
     private final Set<String> stems = new HashSet<>();
     private final Set<String> ordinary = new HashSet<>();
     private Spelling spelling;
@@ -113,6 +124,14 @@ public final class Sayings {
             List<List<String>> choices = classes.computeIfAbsent(name, key -> new ArrayList<>());
             for (String choice : text.split(",")) {
                 choices.add(stems(choice));
+            }
+        })));
+        root.map("instead", "word").ifPresent(section -> section.keys().forEach(word -> section.prose(word).ifPresent(text -> {
+            String meant = Tokens.phrase(word, same).get(0);
+            for (String other : text.split(",")) {
+                List<String> words = List.copyOf(stems(other));
+                stems.addAll(words);
+                standIns.computeIfAbsent(words.get(0), key -> new ArrayList<>()).add(new StandIn(words, meant));
             }
         })));
         root.map("separable", "verb").ifPresent(section -> section.keys().forEach(verb -> section.prose(verb).ifPresent(text ->
@@ -320,6 +339,11 @@ public final class Sayings {
         return phrases;
     }
 
+    /** What may be said instead of a word of the phrases and begins with this one. */
+    List<StandIn> standIns(String stem) {
+        return standIns.getOrDefault(stem, List.of());
+    }
+
     /** Whether a word may stand in the middle of a phrase without a difference. */
     boolean skipped(String stem) {
         return skipped.contains(stem);
@@ -328,7 +352,10 @@ public final class Sayings {
     /** The words of what was said. */
     List<List<Token>> sentences(String said) {
         List<List<Token>> sentences = Tokens.sentences(said, same, spelling);
-        sentences.forEach(sentence -> together(sentence, Token::stem));
+        sentences.forEach(sentence -> {
+            together(sentence, Token::stem);
+            Homographs.settle(sentence, Stem.of(Stem.of("loose")), "lose");
+        });
         return sentences;
     }
 

@@ -61,6 +61,16 @@ final class Spelling {
         if (typed.length() < SHORTEST || known(stem) || known(typed)) {
             return stem;
         }
+        String sound = sound(typed);
+        String alike = null;
+        for (Map.Entry<String, String> form : forms().entrySet()) {
+            if (form.getKey().charAt(0) == typed.charAt(0) && sound(form.getKey()).equals(sound)) {
+                alike = alike == null || alike.equals(form.getValue()) ? form.getValue() : "";
+            }
+        }
+        if (alike != null && !alike.isEmpty()) {
+            return alike;
+        }
         int allowed = typed.length() >= LONG ? 2 : 1;
         String best = null;
         int least = allowed + 1;
@@ -85,6 +95,19 @@ final class Spelling {
             }
         }
         return best == null || best.isEmpty() ? stem : best;
+    }
+
+    /** The word as it sounds: "entri" is "entry", "realy" "really". */
+    private static String sound(String word) {
+        StringBuilder sound = new StringBuilder(word.length());
+        for (int at = 0; at < word.length(); at++) {
+            char letter = word.charAt(at) == 'y' ? 'i' : word.charAt(at);
+            boolean silent = letter == 'c' && at + 1 < word.length() && word.charAt(at + 1) == 'k';
+            if (!silent && (sound.length() == 0 || sound.charAt(sound.length() - 1) != letter)) {
+                sound.append(letter);
+            }
+        }
+        return sound.toString();
     }
 
     /** Whether two words have the same letters: in a short word only a swap is a slip. */

@@ -25,6 +25,9 @@ final class Telling {
     private static final List<Class<? extends Word>> KINDS = List.of(Place.class, Phase.class, CornerSpeed.class,
             Turn.class, Severity.class, Occurrence.class, Since.class);
 
+    private static final Set<Symptom> OF_THE_TREAD = Set.of(Symptom.HOT_INNER_EDGE, Symptom.HOT_OUTER_EDGE, Symptom.HOT_MIDDLE,
+            Symptom.COLD_MIDDLE);
+
     private final Symptom symptom;
     private final Map<Class<? extends Word>, Word> words = new LinkedHashMap<>();
     private final Set<Word> notIn = new LinkedHashSet<>();
@@ -94,6 +97,10 @@ final class Telling {
     /** The complaint; where only one word of a kind is left, that one was meant. */
     Told told() {
         onlyOneLeft(CornerSpeed.class);
+        if (OF_THE_TREAD.contains(symptom) && words.get(Phase.class) == Phase.MID_CORNER) {
+            // "Both edges are worn, the middle looks fresh": that is the middle of the tread.
+            words.remove(Phase.class);
+        }
         if (words.get(Phase.class) == Phase.STRAIGHT) {
             // Speed on a straight is no speed of a corner.
             words.remove(CornerSpeed.class);

@@ -1,5 +1,6 @@
 package camberwell.sheet;
 
+import camberwell.drawing.Svg;
 import camberwell.units.Figures;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;

@@ -1,5 +1,7 @@
 package camberwell.sheet;
 
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.history.Course;
 import camberwell.history.Laps;
 import j2html.tags.DomContent;

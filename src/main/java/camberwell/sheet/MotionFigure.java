@@ -1,8 +1,10 @@
 package camberwell.sheet;
 
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.model.CarModel;
-import camberwell.model.ProvingGround;
 import camberwell.model.ProvingGround.Exercise;
+import camberwell.model.ProvingGround;
 import camberwell.physics.motion.Channel;
 import camberwell.physics.motion.History;
 import camberwell.units.Figures;

@@ -1,5 +1,7 @@
 package camberwell.sheet;
 
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.reading.TyreReadings;
 import camberwell.reading.WheelFigures;
 import camberwell.units.Quantity;

@@ -1,6 +1,8 @@
 package camberwell.sheet;
 
 import camberwell.advice.Score;
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.report.Words;
 import j2html.tags.DomContent;
 import java.util.ArrayList;

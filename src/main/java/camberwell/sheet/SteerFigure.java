@@ -1,5 +1,7 @@
 package camberwell.sheet;
 
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.model.Characteristic;
 import camberwell.physics.VehicleModel;
 import camberwell.units.Figures;

@@ -1,5 +1,6 @@
 package camberwell.sheet;
 
+import camberwell.drawing.Svg;
 import camberwell.physics.Toe;
 import camberwell.units.Figures;
 import camberwell.units.Quantity;

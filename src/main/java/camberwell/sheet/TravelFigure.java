@@ -1,6 +1,8 @@
 package camberwell.sheet;
 
 import camberwell.car.Setting;
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.report.Words;
 import camberwell.units.Quantity;
 import j2html.tags.DomContent;

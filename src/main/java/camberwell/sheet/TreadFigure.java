@@ -1,6 +1,8 @@
 package camberwell.sheet;
 
 import camberwell.car.TyreSpec;
+import camberwell.drawing.Scale;
+import camberwell.drawing.Svg;
 import camberwell.physics.TreadRead;
 import camberwell.reading.TyreReadings;
 import camberwell.reading.WheelFigures;

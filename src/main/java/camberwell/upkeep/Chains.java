@@ -73,7 +73,7 @@ final class Chains {
     }
 
     /** What is so of the one car, the one day and the one set of readings when {@code rule} fires too; empty if nothing. */
-    private Optional<Map<String, Asked>> with(Map<String, Asked> world, RuleText rule) {
+    Optional<Map<String, Asked>> with(Map<String, Asked> world, RuleText rule) {
         Map<String, Asked> both = new HashMap<>(world);
         for (Asked asked : asks.get(rule.name())) {
             if (asked.ofCar() || asked.ofDay() || asked.ofReadings()) {

@@ -1,19 +1,17 @@
 package camberwell.upkeep;
 
-import camberwell.fact.Finding;
+import camberwell.advice.Weights;
 import camberwell.fact.Setup;
 import camberwell.language.Asked;
 import camberwell.language.Check;
 import camberwell.language.Condition;
 import camberwell.language.Line;
 import camberwell.language.Names;
-import camberwell.language.Question;
 import camberwell.language.RuleGraph;
 import camberwell.language.RuleText;
 import camberwell.language.Statement;
 import camberwell.pack.RuleSet;
 import camberwell.problem.Problem;
-import camberwell.vocabulary.Nearest;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -39,15 +37,18 @@ public final class RuleCheck {
     private final Map<String, List<Asked>> asks = new HashMap<>();
     private final Map<String, List<Statement>> says = new HashMap<>();
     private final Map<String, Integer> place = new HashMap<>();
+    private final Weights weights;
     private final Chains chains;
     private final List<Problem> problems = new ArrayList<>();
 
     /**
      * @param alwaysShown names of notes that are shown without a rule asking for them
      * @param fileOfNote the file of a note, by its name
+     * @param weights with the certainties from which on something is advised
      */
-    public RuleCheck(RuleSet set, Names names, Set<String> alwaysShown, UnaryOperator<String> fileOfNote) {
+    public RuleCheck(RuleSet set, Names names, Set<String> alwaysShown, UnaryOperator<String> fileOfNote, Weights weights) {
         this.set = set;
+        this.weights = weights;
         this.names = names;
         this.alwaysShown = alwaysShown;
         this.fileOfNote = fileOfNote;
@@ -106,6 +107,7 @@ public final class RuleCheck {
                 for (RuleText other : alike) {
                     if (one != other && (subject.contains(one.name()) || subject.contains(other.name()))) {
                         covered(one, other, subject);
+                        complement(one, other, subject);
                         if (before(one, other) && sameEvidence(one, other)) {
                             boolean later = subject.contains(other.name());
                             opposites(later ? other : one, later ? one : other);
@@ -115,8 +117,10 @@ public final class RuleCheck {
             }
         }
         if (!set.hasDrools()) {
-            findings(subjects);
-            unreachable(notes);
+            List<RuleText> everything = new ArrayList<>(all);
+            everything.addAll(set.broken());
+            problems.addAll(new LooseEnds(everything, alwaysShown, fileOfNote).of(subjects, notes));
+            little(subjects);
         }
     }
 
@@ -247,6 +251,30 @@ public final class RuleCheck {
         return false;
     }
 
+    private void complement(RuleText forIt, RuleText against, Set<String> subject) {
+        for (Statement said : says.get(against.name())) {
+            if (said instanceof Statement.SpeakAgainst denied && says.get(forIt.name()).stream().anyMatch(statement ->
+                    statement instanceof Statement.Find find && find.finding().equals(denied.finding()))) {
+                Complements.of(forIt, against, asks.get(forIt.name())).ifPresent(condition -> problem(
+                        subject.contains(against.name()) ? against : forIt, Check.COMPLEMENT, "the rule \"" + against.name()
+                        + "\" takes \"" + condition.text() + "\" for evidence against \"" + denied.finding() + "\", of which \""
+                        + forIt.name() + "\" (" + forIt.file() + ":" + forIt.line() + ") takes the contrary for evidence: "
+                        + "no measurement speaks against itself; name the other witness that it contradicts"));
+            }
+        }
+    }
+
+    /** Conclusions of which nothing ever follows. */
+    private void little(List<RuleText> subjects) {
+        Reach reach = new Reach(all, chains, weights);
+        for (RuleText rule : subjects) {
+            for (Line line : rule.conclusions()) {
+                reach.neverActs(rule, line.statement()).ifPresent(why -> problem(rule, line, Check.NEVER_ACTS,
+                        "\"" + line.text() + "\" never acts: " + why));
+            }
+        }
+    }
+
     private void opposites(RuleText rule, RuleText other) {
         for (Line one : rule.conclusions()) {
             for (Line two : other.conclusions()) {
@@ -256,59 +284,6 @@ public final class RuleCheck {
                             + "\"" : "\"" + one.text() + "\" is the opposite of what \"" + other.name() + "\" ("
                             + other.file() + ":" + two.line() + ") says on the same evidence: \"" + two.text() + "\"");
                 }
-            }
-        }
-    }
-
-    private void findings(List<RuleText> subjects) {
-        List<RuleText> everything = new ArrayList<>(all);
-        everything.addAll(set.broken());
-        Set<String> found = new TreeSet<>();
-        Set<String> asked = new TreeSet<>();
-        for (RuleText rule : everything) {
-            rule.statements().stream().filter(Statement.Find.class::isInstance)
-                    .forEach(statement -> found.add(statement.aboutFinding().orElseThrow()));
-            asked.addAll(RuleGraph.asked(rule));
-        }
-        Set<String> told = new HashSet<>();
-        for (RuleText rule : subjects) {
-            for (Condition condition : rule.conditions()) {
-                Question question = condition.head().question();
-                if (question.isAbout(Finding.KIND)) {
-                    nothingConcludes(rule, condition.head(), question.word("finding").orElseThrow(), found, told);
-                }
-            }
-            for (Line line : rule.conclusions()) {
-                if (line.statement() instanceof Statement.SpeakAgainst against) {
-                    nothingConcludes(rule, line, against.finding(), found, told);
-                } else if (line.statement() instanceof Statement.Find find && !find.alone() && !asked.contains(find.finding())
-                        && told.add("unused " + find.finding())) {
-                    problem(rule, line, Check.LEADS_NOWHERE, "the finding \"" + find.finding()
-                            + "\" leads nowhere: no rule asks for it");
-                }
-            }
-        }
-    }
-
-    private void nothingConcludes(RuleText rule, Line line, String finding, Set<String> found, Set<String> told) {
-        if (!found.contains(finding) && told.add(finding)) {
-            problems.add(Problem.error(rule.file(), line.line(), line.column(),
-                    Check.NOBODY_FINDS.told("no rule finds \"" + finding + "\""), Nearest.to(finding, found)));
-        }
-    }
-
-    private void unreachable(Collection<String> notes) {
-        Set<String> reached = new HashSet<>(alwaysShown);
-        List<RuleText> everything = new ArrayList<>(all);
-        everything.addAll(set.broken());
-        for (RuleText rule : everything) {
-            reached.add(rule.note());
-            rule.statements().forEach(statement -> reached.addAll(statement.notes()));
-        }
-        for (String note : new TreeSet<>(notes)) {
-            if (!reached.contains(note)) {
-                problems.add(Problem.error(fileOfNote.apply(note), 1, 1,
-                        Check.NO_WAY_TO.told("no rule leads to the note \"" + note + "\"")));
             }
         }
     }

@@ -76,7 +76,7 @@ class WholeRuleBaseTest {
         List<String> without = new ArrayList<>();
         for (RuleText rule : Paddock.rules().rules().values()) {
             rule.standing().id().ifPresentOrElse(id -> last.merge(id.substring(0, id.indexOf('-')),
-                    Integer.parseInt(id.substring(id.indexOf('-') + 1).replaceAll("[FR]$", "")), Math::max),
+                    Integer.parseInt(id.substring(id.indexOf('-') + 1).replaceAll("[FR]?[a-l]?$", "")), Math::max),
                     () -> without.add(rule.file() + ":" + rule.line() + " has no id"));
             if (rule.standing().since().isEmpty()) {
                 without.add(rule.file() + ":" + rule.line() + " has no @since");

@@ -46,14 +46,34 @@ final class Damage {
 
     /** A word or a number takes the place of another: a file that parses and is wrong. */
     private static void swapWords(StringBuilder text, Random random) {
-        String[] words = text.toString().split("[^\\p{L}\\p{N}.-]+");
-        if (words.length < 2) {
+        if (text.length() == 0) {
             return;
         }
-        String one = words[random.nextInt(words.length)];
-        int at = text.indexOf(one, random.nextInt(text.length() + 1));
-        if (at >= 0 && !one.isEmpty()) {
-            text.replace(at, at + one.length(), words[random.nextInt(words.length)]);
+        int from = start(text, random.nextInt(text.length()));
+        String word = text.substring(from, end(text, from));
+        int at = start(text, random.nextInt(text.length()));
+        text.replace(at, end(text, at), word);
+    }
+
+    /** Where the word that begins there ends. */
+    private static int end(CharSequence text, int start) {
+        int end = start;
+        while (end < text.length() && isOfWord(text.charAt(end))) {
+            end++;
         }
+        return end;
+    }
+
+    /** Where the word at that place begins. */
+    private static int start(CharSequence text, int place) {
+        int start = place;
+        while (start > 0 && isOfWord(text.charAt(start - 1))) {
+            start--;
+        }
+        return start;
+    }
+
+    private static boolean isOfWord(char letter) {
+        return Character.isLetterOrDigit(letter) || letter == '.' || letter == '-';
     }
 }

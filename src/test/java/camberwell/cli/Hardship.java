@@ -44,6 +44,8 @@ final class Hardship {
     private final List<String> cars;
     private final String log = MadeLogs.twoLaps();
     private final List<Path> book = new ArrayList<>();
+    /** The pack as it is packed, whole; packed when it is first damaged. */
+    private byte[] zip = {};
 
     /** What is damaged. */
     enum Kind {
@@ -168,10 +170,11 @@ final class Hardship {
         write("mine/knowledge-notes/causes/tall-kerbs.md", NOTE.getBytes(StandardCharsets.UTF_8));
         write("mine/pack.yaml", MANIFEST.getBytes(StandardCharsets.UTF_8));
         if (zipped) {
-            // What is damaged is no pack of ours, whose place another would take.
-            Files.deleteIfExists(folder.resolve("mine.zip"));
-            run("", "rules", "pack", "mine", "-o", "mine.zip");
-            write("mine.zip", Damage.of(Files.readAllBytes(folder.resolve("mine.zip")), random));
+            if (zip.length == 0) {
+                run("", "rules", "pack", "mine", "-o", "whole.zip");
+                zip = Files.readAllBytes(folder.resolve("whole.zip"));
+            }
+            write("mine.zip", Damage.of(zip, random));
             return run("", "rules", "check", "mine.zip");
         }
         write("mine/" + damaged, Damage.of(text, random));

@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.observe.MadeLogs;
 import camberwell.problem.Problem;
 import camberwell.yaml.Problems;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -95,6 +98,54 @@ class OnceBrokenTest {
                 .toArray(String[]::new);
         Bench.Run run = assertTimeoutPreemptively(LONGEST, () -> bench().run(line));
         assertEquals(300, run.err().lines().filter(told -> told.contains("did you mean \"case-")).count());
+    }
+
+    /** A clock that leaps to the end of all numbers had been filled up to there, second by second. */
+    @ParameterizedTest
+    @ValueSource(strings = {"5199999999999999999999992.2", "1e300", "9e999", "-1e-300"})
+    @DisplayName("one cell of a log may hold any number, in whatever column and in the first lap or the last")
+    void figuresInLogs(String figure) {
+        List<String> lines = MadeLogs.twoLaps().lines().toList();
+        int columns = lines.get(0).split(",").length;
+        for (int column = 0; column < columns; column++) {
+            for (int row : new int[] {40, lines.size() - 40}) {
+                List<String> damaged = new ArrayList<>(lines);
+                String[] cells = lines.get(row).split(",");
+                cells[column] = figure;
+                damaged.set(row, String.join(",", cells));
+                Bench bench = bench().file("run.csv", String.join("\n", damaged));
+                Bench.Run run = assertTimeoutPreemptively(LONGEST, () -> bench.run("observe", "run.csv", "--car", CAR),
+                        lines.get(0).split(",")[column]);
+                words(run);
+                assertEquals(ExitCode.DONE, run.code(), run.err());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4e9", "-5000", "1e13"})
+    @DisplayName("one cell that leaps away changes nothing of what a log complains of")
+    void leapsInLogs(String figure) throws IOException {
+        List<String> lines = MadeLogs.pushesAndSlides().lines().toList();
+        String found = complaints(lines);
+        assertTrue(found.contains("oversteer"), found);
+        String[] headings = lines.get(0).split(",");
+        for (int column = 3; column < headings.length; column++) {
+            List<String> damaged = new ArrayList<>(lines);
+            String[] cells = lines.get(1500).split(",");
+            cells[column] = figure;
+            damaged.set(1500, String.join(",", cells));
+            assertEquals(found, complaints(damaged), headings[column]);
+        }
+    }
+
+    private String complaints(List<String> log) throws IOException {
+        Bench.Run run = bench().file("run.csv", String.join("\n", log))
+                .run("observe", "run.csv", "--car", CAR, "--format", "json");
+        StringBuilder words = new StringBuilder();
+        new ObjectMapper().readTree(run.out()).path("reports").forEach(report -> List.of("symptom", "phase", "speed", "severity",
+                "occurrence").forEach(key -> words.append(report.path(key).asText()).append(' ')));
+        return words.toString();
     }
 
     @Test

@@ -153,12 +153,12 @@ class PredictCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "front-anti-rol-bar softer 1 | did you mean front-anti-roll-bar?",
+        "front-anti-rol-bar softer 1 | did you mean front-anti-roll-bar softer?",
         "front-anti-roll-bar sofer 1 | did you mean softer?",
         "front-anti-roll-bar softer 9 | has only 3 steps left that way",
         "front-anti-roll-bar softer 0 | steps are a whole number",
-        "front-anti-roll-bar | say adjuster, direction and steps",
-        "front-wing more 1 | is not known here"})
+        "front-anti-roll-bar | moves softer or stiffer",
+        "front-wing more 1 | the Corvane coupe has no front-wing; it is one of"})
     @DisplayName("a change that cannot be made is told in a sentence")
     void wrongChanges(String change, String told) {
         Ran outcome = run(80, "predict", "--car", COUPE, "--change", change);
@@ -168,8 +168,8 @@ class PredictCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"--speed | 80 | should be a speed", "--speed | 900 km/h | is not between",
-        "--radius | 1 m | is not between", "--phase | apex | is one of", "--surface | snow | is not known here",
+    @CsvSource(delimiter = '|', value = {"--speed | 80 | did you mean \"80 km/h\"?", "--speed | 900 km/h | lies between",
+        "--radius | 1 m | lies between", "--phase | apex | is one of", "--surface | snow | is not known here",
         "--manoeuvre | swerve | is not known here"})
     @DisplayName("a turn that makes no sense is told in a sentence")
     void wrongTurns(String option, String value, String told) {

@@ -205,7 +205,7 @@ class RulePackTest {
     @Test
     void aProblemInAPackedRuleHasItsLine() throws IOException {
         refuses(zip(new Entry("3-changes/kerbs.dslr", SOUND.replace("softer with", "softter with"))),
-                "pack.zip/3-changes/kerbs.dslr:7:24: \"softter\" is no direction; did you mean \"softer\"?");
+                "pack.zip/3-changes/kerbs.dslr:7:24: front-bump moves softer or stiffer, not softter; did you mean \"softer\"?");
     }
 
     @Test

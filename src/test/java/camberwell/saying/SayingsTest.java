@@ -45,6 +45,23 @@ class SayingsTest {
         assertTrue(counts.get(Verdict.SWALLOWED) <= 0.01 * entries.size(), all);
     }
 
+    /**
+     * Sets that keep the meaning that was written before they were measured, also where people differ on it: that something
+     * is called bad, or that it is over a crest. At least nine in ten understood, at most three in a hundred misread.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"paddock-d.txt", "paddock-e.txt", "paddock-f.txt", "paddock-g.txt", "paddock-h.txt"})
+    @DisplayName("paddock talk is understood, or refused aloud")
+    void paddock(String name) {
+        List<Corpus.Entry> entries = Corpus.read(name);
+        List<String> failures = new ArrayList<>();
+        Map<Verdict, Integer> counts = Corpus.counts(entries, LISTENER, failures);
+        String all = counts + "\n" + String.join("\n", failures);
+        assertTrue(counts.get(Verdict.UNDERSTOOD) >= 0.9 * entries.size(), all);
+        assertTrue(counts.get(Verdict.MISREAD) <= 0.03 * entries.size(), all);
+        assertTrue(counts.get(Verdict.SWALLOWED) <= 0.03 * entries.size(), all);
+    }
+
     @Test
     @DisplayName("there are 300 of them, and every complaint of the vocabulary is among them")
     void corpusIsWide() {
@@ -126,6 +143,49 @@ class SayingsTest {
         assertEquals("rear locking", hear("never the fronts lock, always the rears").text().replace(", on every lap", ""));
         assertEquals(false, hear("no problems except in the last corner").fine());
         assertEquals("", hear("tell me about understeer").text());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "how do I stop it pushing on entry? | understeer at entry",
+        "what would make it less loose on the exit? | oversteer at exit",
+        "I wish it didn't snap on the power | snap oversteer at exit",
+        "is it normal that it pulls on the brakes? | pulling under braking",
+        "any idea what makes the front lock? | front locking"})
+    @DisplayName("a question or a wish against something takes it for granted")
+    void granted(String said, String heard) {
+        assertEquals(heard, hear(said).text());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"would more wing help?", "should I brake later?", "what does oversteer mean?", "will it push with more wing?"})
+    @DisplayName("a question that only asks tells nothing, and that is said")
+    void asked(String said) {
+        assertEquals(List.of(), hear(said).told());
+        assertEquals(1, hear(said).refused().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "right at the apex it pushes | understeer at mid-corner",
+        "hardly any understeer left, but the rear locks | rear locking",
+        "I loose the rear on exit | oversteer at exit",
+        "on the breaks the front locks | front locking under braking",
+        "to tight in the middle | understeer at mid-corner"})
+    @DisplayName("a word that is two, or is written for another, is told by those beside it")
+    void homographs(String said, String heard) {
+        assertEquals(heard, hear(said).text());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "when I lift slightly the rear steps out | oversteer at lift-off",
+        "I gave it a bit more throttle and the rear stepped out | oversteer at exit",
+        "we went half a second quicker, but the front doesn't stick on turn in | understeer at entry",
+        "the front locks and we miss the apex | front locking"})
+    @DisplayName("how hard, how much and what came of it for the driver say nothing of the complaint")
+    void ofTheDriver(String said, String heard) {
+        assertEquals(heard, hear(said).text());
     }
 
     @Test

@@ -1,5 +1,6 @@
-package camberwell.sheet;
+package camberwell.drawing;
 
+import camberwell.units.Figures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,29 +11,39 @@ import java.util.List;
  * @param high the greatest one, above {@code low}
  * @param start its place in the drawing; {@code end} may lie before it, as it does for what grows upwards
  */
-record Scale(double low, double high, double start, double end) {
+public record Scale(double low, double high, double start, double end) {
 
     /** @throws IllegalArgumentException if there is nothing between low and high */
-    Scale {
+    public Scale {
         if (!(high > low)) {
             throw new IllegalArgumentException("a scale from " + low + " to " + high);
         }
     }
 
-    double at(double figure) {
+    /** Where {@code figure} stands. */
+    public double at(double figure) {
         return start + (figure - low) / (high - low) * (end - start);
     }
 
     /** Round figures within the scale, about {@code wanted} of them: multiples of 1, 2 or 5 times a power of ten. */
-    List<Double> marks(int wanted) {
-        double raw = (high - low) / wanted;
-        double power = Math.pow(10, Math.floor(Math.log10(raw)));
-        double part = raw / power;
-        double step = power * (part <= 1 ? 1 : part <= 2 ? 2 : part <= 5 ? 5 : 10);
+    public List<Double> marks(int wanted) {
+        double step = step(wanted);
         List<Double> marks = new ArrayList<>();
         for (long i = (long) Math.ceil(low / step - 1e-9); i * step <= high + step * 1e-9; i++) {
             marks.add(i * step);
         }
         return marks;
+    }
+
+    /** One of the marks of {@link #marks} as it is written: with as many decimals as tell it from the next. */
+    public String label(double mark, int wanted) {
+        return Figures.fixed(mark, Math.max(0, (int) Math.ceil(-Math.log10(step(wanted)) - 1e-9)));
+    }
+
+    private double step(int wanted) {
+        double raw = (high - low) / wanted;
+        double power = Math.pow(10, Math.floor(Math.log10(raw)));
+        double part = raw / power;
+        return power * (part <= 1 ? 1 : part <= 2 ? 2 : part <= 5 ? 5 : 10);
     }
 }

@@ -1,0 +1,106 @@
+package camberwell.cli;
+
+import camberwell.advice.Weights;
+import camberwell.car.Car;
+import camberwell.channel.Limits;
+import camberwell.input.CaseReader;
+import camberwell.knowledge.Notes;
+import camberwell.knowledge.Terms;
+import camberwell.language.Dictionary;
+import camberwell.saying.Sayings;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * What lies beside the program, and where.
+ *
+ * @param folder the one that has {@code rules} and {@code knowledge-notes}
+ */
+record Home(Path folder) {
+
+    /** Where the launcher says, or where the jar lies. */
+    static Path find() {
+        String said = System.getProperty("camberwell.home", "");
+        if (!said.isEmpty()) {
+            return Path.of(said);
+        }
+        try {
+            Path place = Path.of(Home.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            for (Path folder = place; folder != null; folder = folder.getParent()) {
+                if (Files.isRegularFile(folder.resolve("rules").resolve("dictionary.dsl"))) {
+                    return folder;
+                }
+            }
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+        throw new IllegalStateException("camberwell's own rules are not where they were installed");
+    }
+
+    private Path rules(String name) {
+        return folder.resolve("rules").resolve(name);
+    }
+
+    private Path notes(String name) {
+        return folder.resolve("knowledge-notes").resolve(name);
+    }
+
+    Dictionary dictionary() {
+        return reading(() -> Dictionary.read(rules("dictionary.dsl")));
+    }
+
+    Weights weights() {
+        return reading(() -> Weights.read(rules("weights.yaml")));
+    }
+
+    Limits limits() {
+        return Limits.read(rules("observation.yaml"));
+    }
+
+    Notes notes() {
+        return reading(() -> Notes.in(List.of(folder.resolve("knowledge-notes"))));
+    }
+
+    Terms terms() {
+        return reading(() -> Terms.read(notes("terms.yaml")));
+    }
+
+    /** The phrases of drivers, by the file that has them; others may be added. */
+    Map<String, String> sayings() {
+        Map<String, String> texts = new LinkedHashMap<>();
+        Path file = notes(Sayings.FILE);
+        texts.put(file.toString(), reading(() -> Files.readString(file)));
+        return texts;
+    }
+
+    /** The cars that come with camberwell, by the names of their files. */
+    List<Car> demoCars() {
+        return reading(() -> {
+            try (Stream<Path> files = Files.list(folder.resolve("demo-cases").resolve("cars"))) {
+                return files.filter(file -> file.toString().endsWith(".yaml")).sorted().map(new CaseReader()::readCar)
+                        .toList();
+            }
+        });
+    }
+
+    /** Something that reads files. */
+    interface Reading<T> {
+        T read() throws IOException;
+    }
+
+    /** What {@code reading} reads; what lies beside the program is taken to be there. */
+    static <T> T reading(Reading<T> reading) {
+        try {
+            return reading.read();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
