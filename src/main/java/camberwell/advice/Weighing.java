@@ -90,7 +90,7 @@ final class Weighing {
             }
         }
         scored.sort(Comparator.comparing((RankedChange change) -> change.firstBy().isEmpty())
-                .thenComparingDouble(change -> -change.score().total())
+                .thenComparingDouble(change -> -StandsOut.worth(run.car(), change))
                 .thenComparing(RankedChange::change));
         candidates = List.copyOf(scored);
         int position = 0;
@@ -98,10 +98,14 @@ final class Weighing {
             position++;
             place(candidate, position);
         }
-        StandsOut.instead(run.car(), ranked).or(() -> leverage.instead(ranked)).ifPresent(choice -> {
-            first(choice.change(), choice.why());
-            renumber();
-        });
+        List<RankedChange> asRanked = List.copyOf(ranked);
+        ranked.replaceAll(change -> StandsOut.why(run.car(), asRanked, change).map(change::explained).orElse(change));
+        if (!ranked.isEmpty() && ranked.get(0).equals(asRanked.get(0))) {
+            leverage.instead(ranked).ifPresent(choice -> {
+                first(choice.change(), choice.why());
+                renumber();
+            });
+        }
         if (!run.tried().isEmpty() && halt.isEmpty()) {
             LastChange last = new LastChange(run, complaints, new Trials(run, weights.learning()), this::worth,
                     leverage);
