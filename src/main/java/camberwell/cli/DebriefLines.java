@@ -51,8 +51,8 @@ final class DebriefLines {
             question(talk.question().get());
             if (asked == 1) {
                 engine.listenAhead();
-                debrief.warmUp();
             }
+            debrief.thinkAhead();
             Optional<String> typed = in.next();
             if (typed.isEmpty()) {
                 break;

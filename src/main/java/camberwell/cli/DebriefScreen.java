@@ -58,9 +58,9 @@ final class DebriefScreen {
             if (!begun) {
                 console.out().flush();
                 meanwhile.run();
-                debrief.warmUp();
                 begun = true;
             }
+            debrief.thinkAhead();
             Optional<String> line = prompter.line(talk.prompt());
             if (line.isEmpty()) {
                 if (!console.interactive() && stale) {
@@ -69,7 +69,7 @@ final class DebriefScreen {
                 return;
             }
             String typed = line.get().strip();
-            if (advised && !stale && (typed.isEmpty() || typed.equalsIgnoreCase("done"))) {
+            if (advised && !stale && Ending.leaves(typed)) {
                 return;
             }
             if (advised && after(typed)) {

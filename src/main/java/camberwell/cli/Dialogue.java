@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -28,6 +29,8 @@ final class Dialogue {
     /** What is answered again after a step back, without a word. */
     private final Deque<String> again = new ArrayDeque<>();
 
+    private final Consumer<List<String>> keeper;
+
     private record Entry(String question, String answer) {
     }
 
@@ -42,8 +45,18 @@ final class Dialogue {
     }
 
     Dialogue(Console console) {
+        this(console, List.of(), answers -> { });
+    }
+
+    /**
+     * @param earlier answers of a talk that broke off, which are taken again without a word
+     * @param keeper told of all answers whenever one was taken
+     */
+    Dialogue(Console console, List<String> earlier, Consumer<List<String>> keeper) {
         this.console = console;
         this.in = new TypedLines(console.in());
+        this.again.addAll(earlier);
+        this.keeper = keeper;
     }
 
     void say(String line) {
@@ -77,6 +90,9 @@ final class Dialogue {
             given.add(new Entry(question, line));
             Optional<T> answer = accept.apply(line);
             if (answer.isPresent()) {
+                if (again.isEmpty()) {
+                    keeper.accept(given.stream().map(Entry::answer).toList());
+                }
                 return answer.get();
             }
             given.subList(before, given.size()).clear();

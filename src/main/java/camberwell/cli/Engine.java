@@ -12,6 +12,7 @@ import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.language.Dictionary;
 import camberwell.language.Names;
+import camberwell.language.RuleText;
 import camberwell.pack.Manifest;
 import camberwell.pack.OwnQuestion;
 import camberwell.pack.OwnSymptom;
@@ -22,6 +23,7 @@ import camberwell.report.Voices;
 import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -142,9 +144,21 @@ final class Engine {
 
     /** Begins to read the phrases on another core, for a talk that will need them in a moment. */
     void listenAhead() {
+        listenAhead(() -> {
+            // Nothing else is needed.
+        });
+    }
+
+    /**
+     * The same, and something besides.
+     *
+     * @param also what to do there besides, once that is done
+     */
+    void listenAhead(Runnable also) {
         Thread reader = new Thread(() -> {
             try {
-                listener.get();
+                listener.get().rehearse();
+                also.run();
             } catch (RuntimeException e) {
                 // Whoever asks for them is told.
             }
@@ -180,6 +194,19 @@ final class Engine {
 
     Weights weights() {
         return weights.get();
+    }
+
+    /** The rules that packs have replaced or switched off, each with what became of it, and by whom. */
+    Map<RuleText, String> outOfUse() {
+        Map<RuleText, String> gone = new LinkedHashMap<>();
+        if (!packs().isEmpty()) {
+            RuleSet set = ruleSet();
+            set.replaced().forEach((old, fresh) -> gone.put(old, "replaced by \"" + fresh.name() + "\"" + packs().stream()
+                    .filter(pack -> fresh.file().startsWith(pack.name() + "/")).findFirst().map(pack -> " of " + pack.title())
+                    .orElse("")));
+            set.switchedOff().forEach((rule, pack) -> gone.put(rule, "switched off by " + pack));
+        }
+        return gone;
     }
 
     RuleBase rules() {

@@ -91,7 +91,7 @@ final class ExplainCommand implements Callable<Integer> {
         byte[] typed = name.equals("-") ? console.in().readNBytes(MOST_BYTES) : new byte[0];
         CaseFile file = read(typed, List.of());
         file.warnings().forEach(warning -> console.err().println(console.shown(warning.text())));
-        Explainer explainer = new Explainer(engine.rules(), engine.notes(), engine.advisor());
+        Explainer explainer = new Explainer(engine.rules(), engine.notes(), engine.advisor(), engine.outOfUse());
         Reasoning reasoning = explainer.reason(file.run());
         if (wanted.isEmpty() && missed.isEmpty() && substitutions.isEmpty()) {
             wanted = reasoning.advice().changes().stream().limit(1).map(ranked -> ranked.change()).toList();

@@ -58,20 +58,22 @@ record Homework(String pupil, Optional<Long> seed, int count, Optional<String> t
     /**
      * Reads a file that was handed in.
      *
+     * @param pupil who handed it in; empty where the file says so
      * @throws ProblemsException with everything that is wrong with it
      */
-    static Homework read(Path file) {
+    static Homework read(Path file, Optional<String> pupil) {
         Problems problems = new Problems();
-        Optional<Homework> homework = Document.load(file, problems).map(document -> read(document.fields("key")));
+        Optional<Homework> homework = Document.load(file, problems).map(document -> read(document.fields("key"), pupil));
         problems.warningsOrFail();
         return homework.orElseThrow();
     }
 
-    private static Homework read(Fields fields) {
+    private static Homework read(Fields fields, Optional<String> known) {
         boolean named = !fields.has("pupil", "");
-        String pupil = named ? fields.text("pupil").orElse("") : "";
-        if (!named) {
-            fields.error("pupil", "whose answers are these? Write the name behind pupil");
+        String written = named ? fields.text("pupil").orElse("") : "";
+        String pupil = known.orElse(written);
+        if (!named && known.isEmpty()) {
+            fields.error("pupil", "whose answers are these? Write the name behind pupil, or name it with --pupil");
         }
         Optional<Long> seed = fields.whole("seed", 0, Integer.MAX_VALUE).map(Integer::longValue);
         Optional<String> topic = fields.text("topic");

@@ -1,7 +1,9 @@
 package camberwell.cli;
 
+import camberwell.fact.Conclusion;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.language.BothEnds;
 import camberwell.language.Dictionary;
 import camberwell.language.Names;
 import camberwell.language.Sentence;
@@ -11,6 +13,7 @@ import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.upkeep.DemoCase;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Word;
 import java.text.Normalizer;
@@ -24,6 +27,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The questions for one rule, and the files that follow from the answers. */
 final class NewRule {
@@ -34,7 +38,7 @@ final class NewRule {
     private static final int LONGEST = 800;
     private static final String NO_SOURCE = "common practice, no source";
 
-    private final String name;
+    private String name;
     private final Dictionary dictionary;
     private final Notes notes;
     private final Names names;
@@ -62,6 +66,7 @@ final class NewRule {
         List<String> conditions = sentences("when>", true);
         dialogue.say("What follows?");
         List<String> conclusions = sentences("then>", false);
+        bothEnds(conditions, conclusions);
         String because = text("Why, for this very situation?", "");
         String note = note(conclusions);
         if (!names.hasNote(note)) {
@@ -72,6 +77,22 @@ final class NewRule {
         return this;
     }
 
+    /** A rule that names an end without saying which is two rules, whose names tell them apart. */
+    private void bothEnds(List<String> conditions, List<String> conclusions) {
+        boolean open = Stream.concat(conditions.stream(), conclusions.stream()).anyMatch(BothEnds::isOpen);
+        if (open && !BothEnds.isOpen(name)) {
+            String usual = name + ": {axle}";
+            name = dialogue.ask("The rule stands for both ends. Its name, with {axle} (empty for: " + usual + "):", answer -> {
+                String said = answer.isEmpty() ? usual : answer;
+                if (BothEnds.isOpen(said) && !UNFIT.matcher(said).find()) {
+                    return Optional.of(said);
+                }
+                dialogue.say("A name with {axle} in it, please, or {Axle} where it starts.");
+                return Optional.empty();
+            });
+        }
+    }
+
     /** The rule and its note, by their paths in the folder. */
     Map<String, String> files() {
         return files;
@@ -79,7 +100,7 @@ final class NewRule {
 
     /** The rule's name as a file name. */
     String slug() {
-        String plain = Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "")
+        String plain = Normalizer.normalize(name.replaceAll("\\{[^}]*}", ""), Normalizer.Form.NFD).replaceAll("\\p{M}", "")
                 .toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         String slug = plain.replaceAll("^[-0-9]+|-+$", "");
         return slug.isEmpty() ? "rule" : slug.substring(0, Math.min(60, slug.length())).replaceAll("-+$", "");
@@ -87,7 +108,9 @@ final class NewRule {
 
     /** A case in which the rule should fire. */
     String demoCase(RuleSet rules) {
-        return DemoCase.of(rules.rules().get(name), rules.rules().values());
+        String first = BothEnds.at(Axle.FRONT, name);
+        return DemoCase.of(rules.rules().values().stream().filter(rule -> Conclusion.voice(rule.name()).equals(first)).findFirst()
+                .orElseThrow(), rules.rules().values());
     }
 
     private static String lines(List<String> sentences) {
@@ -110,10 +133,16 @@ final class NewRule {
     }
 
     private Optional<String> sentence(boolean condition, String answer, List<String> said) {
-        String spaced = answer.replaceAll("\\s+", " ");
+        String written = answer.replaceAll("\\s+", " ");
+        String joins = !condition ? "" : written.startsWith("either ") ? "either " : written.startsWith("or ") ? "or " : "";
+        // What holds of one end is read for the front; either end has the same sentences.
+        String spaced = BothEnds.at(Axle.FRONT, written.substring(joins.length()));
         Optional<Map.Entry<Sentence, Map<String, String>>> match = dictionary.match(condition, spaced);
         if (match.isPresent()) {
-            return fits(match.get().getKey(), match.get().getValue(), said) ? Optional.of(spaced) : Optional.empty();
+            return fits(match.get().getKey(), match.get().getValue(), said) ? Optional.of(written) : Optional.empty();
+        }
+        if (condition && dictionary.isCondition(spaced)) {
+            return Optional.of(written);
         }
         List<Sentence> found = RulesSentencesCommand.find(dictionary, names, List.of(spaced.split(" ")), stage).stream()
                 .filter(sentence -> sentence.condition() == condition)
@@ -155,7 +184,7 @@ final class NewRule {
             dialogue.say("A rule of the stage " + stage.id() + " does not " + verb.get().spoken() + ".");
             return false;
         }
-        if (sentence.narrowing() && said.stream().noneMatch(line -> line.startsWith("the driver reports"))) {
+        if (sentence.narrowing() && said.stream().noneMatch(line -> line.contains("the driver reports"))) {
             dialogue.say("A dash narrows a line that says what the driver reports; say that first.");
             return false;
         }
@@ -259,8 +288,8 @@ final class NewRule {
     }
 
     private String noteText(String because) {
-        String title = text("The note's title (empty for the rule's name):", name);
-        String statement = text("In one sentence, what is going on (empty for the reason above)?", because);
+        String title = text("The note's title (empty for the rule's name):", name.replaceAll(" ?\\{[^}]*}", ""));
+        String statement = text("In one sentence, what is going on (empty for the reason above)?", because.replaceAll(" ?\\{[^}]*}", ""));
         StringBuilder note = new StringBuilder("---\n");
         entry("title", title, note);
         entry("kind", kind().id(), note);
@@ -274,7 +303,7 @@ final class NewRule {
             entry("car-or-driver", text("How to tell the driver from the car?", ""), note);
         }
         String source = text("Who says so? A published source (empty for: " + NO_SOURCE + "):", NO_SOURCE);
-        note.append("sources:\n  - ").append(quoted(source)).append("\n---\n").append(because).append('\n');
+        note.append("sources:\n  - ").append(quoted(source)).append("\n---\n").append(because.replaceAll(" ?\\{[^}]*}", "")).append('\n');
         return note.toString();
     }
 

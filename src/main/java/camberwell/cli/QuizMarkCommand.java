@@ -31,6 +31,9 @@ final class QuizMarkCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The file as the pupil handed it in.")
     private String file;
 
+    @Option(names = "--pupil", paramLabel = "NAME", description = "Who handed it in, where the file does not say so.")
+    private String pupil;
+
     @Option(names = "--record", paramLabel = "FILE", description = "The pupil's file, to which the answers are added.")
     private String record;
 
@@ -48,7 +51,7 @@ final class QuizMarkCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Homework homework = Homework.read(console.path(file));
+        Homework homework = Homework.read(console.path(file), Optional.ofNullable(pupil));
         Engine with = rules.on(engine, console);
         QuizCases quiz = new QuizCases(with);
         List<Reasoning> cases = homework.seed().isPresent() ? quiz.drawn(homework.seed().get(), homework.count(),

@@ -27,6 +27,9 @@ final class RuleTrial {
 
     private final Engine without;
     private final Engine with;
+    /** So many rules that did not fire in a case are named; more say nothing about it. */
+    private static final int MOST_SILENT = 8;
+
     private final String name;
     private final Set<String> own;
 
@@ -67,7 +70,7 @@ final class RuleTrial {
     private static void note(Firing firing, Map<String, Set<String>> fired) {
         fired.computeIfAbsent(firing.rule(), key -> new LinkedHashSet<>()).add(firing.premises().isEmpty()
                 ? "something that was not said or read"
-                : firing.premises().stream().map(Premise::statement).collect(Collectors.joining("; ")));
+                : firing.premises().stream().map(Premise::statement).distinct().collect(Collectors.joining("; ")));
     }
 
     private List<String> silent(Tried tried) {
@@ -93,7 +96,12 @@ final class RuleTrial {
             page.paragraph(2, (own.contains(rule.getKey()) ? "* " : "") + number + ". " + rule.getKey());
             rule.getValue().forEach(premises -> page.paragraph(6, "on " + premises));
         }
-        silent(tried).forEach(rule -> page.paragraph(2, "* did not fire: " + rule));
+        List<String> silent = silent(tried);
+        if (silent.size() <= MOST_SILENT) {
+            silent.forEach(rule -> page.paragraph(2, "* did not fire: " + rule));
+        } else {
+            page.paragraph(2, "* did not fire: " + silent.size() + " others of " + name);
+        }
         changes("Without " + name, tried.before(), page);
         changes("With " + name, tried.after(), page);
         page.heading("What " + name + " changes");

@@ -10,6 +10,8 @@ import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
 import camberwell.upkeep.RuleCheck;
+import camberwell.upkeep.Worth;
+import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -63,6 +65,7 @@ final class RulesCheckCommand implements Callable<Integer> {
         Checked checked = check(folders, trusted, console, engine);
         if (format == Format.TEXT) {
             checked.problems().forEach(problem -> console.out().println(problem.withExcerpt()));
+            checked.warnings().forEach(warning -> console.out().println(warning.text()));
             console.out().println(checked.summary());
         } else {
             json(checked);
@@ -89,12 +92,18 @@ final class RulesCheckCommand implements Callable<Integer> {
      * @param problems file by file, from top to bottom
      * @param rules how many rules were checked
      * @param notes how many notes were checked
+     * @param warnings what is no fault, and what its author will want to know
      */
-    record Checked(List<Problem> problems, int rules, int notes) {
+    record Checked(List<Problem> problems, int rules, int notes, List<Problem> warnings) {
+
+        Checked(List<Problem> problems, int rules, int notes) {
+            this(problems, rules, notes, List.of());
+        }
 
         String summary() {
             return Counted.of(rules, "rule") + " and " + Counted.of(notes, "note") + " checked: "
-                    + (problems.isEmpty() ? "all is well" : Counted.of(problems.size(), "problem"));
+                    + (problems.isEmpty() ? "all is well" : Counted.of(problems.size(), "problem"))
+                    + (warnings.isEmpty() ? "" : ", " + Counted.of(warnings.size(), "warning"));
         }
     }
 
@@ -132,7 +141,9 @@ final class RulesCheckCommand implements Callable<Integer> {
         }
         packs.forEach(pack -> pack.notes().keySet().forEach(path ->
                 own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
-        return new Checked(of(with, own).stream().sorted().toList(), with.ruleSet().packSize(), own.size());
+        List<Problem> problems = of(with, own).stream().sorted().toList();
+        return new Checked(problems, with.ruleSet().packSize(), own.size(),
+                problems.isEmpty() ? new Worth(with.ruleSet(), notes).warnings() : List.of());
     }
 
     /** What is wrong with the rules of the packs that are on, and with the notes of those names. */
@@ -160,18 +171,27 @@ final class RulesCheckCommand implements Callable<Integer> {
             json.writeNumberField("notes", checked.notes());
             json.writeArrayFieldStart("problems");
             for (Problem problem : checked.problems()) {
-                json.writeStartObject();
-                json.writeStringField("file", problem.file());
-                json.writeNumberField("line", problem.line());
-                json.writeNumberField("column", problem.column());
-                json.writeStringField("message", problem.message());
-                if (problem.suggestion().isPresent()) {
-                    json.writeStringField("suggestion", problem.suggestion().get());
-                }
-                json.writeEndObject();
+                write(json, problem);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("warnings");
+            for (Problem warning : checked.warnings()) {
+                write(json, warning);
             }
             json.writeEndArray();
             json.writeEndObject();
         });
+    }
+
+    private static void write(JsonGenerator json, Problem problem) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("file", problem.file());
+        json.writeNumberField("line", problem.line());
+        json.writeNumberField("column", problem.column());
+        json.writeStringField("message", problem.message());
+        if (problem.suggestion().isPresent()) {
+            json.writeStringField("suggestion", problem.suggestion().get());
+        }
+        json.writeEndObject();
     }
 }

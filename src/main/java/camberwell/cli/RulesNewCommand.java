@@ -27,7 +27,8 @@ import picocli.CommandLine.Parameters;
             "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "
             + "can be piped in, one a line. At any question: back, review, help, quit."},
         footer = {"", "Example:",
-            "  camberwell rules new \"Kerbs throw the car: softer front bump\" --into my-rules"})
+            "  camberwell rules new \"Kerbs throw the car: softer front bump\" --into my-rules",
+            "  camberwell rules new \"Hot {axle} tyres\" --into my-rules --answers half.txt"})
 final class RulesNewCommand implements Callable<Integer> {
 
     private final Console console;
@@ -39,6 +40,11 @@ final class RulesNewCommand implements Callable<Integer> {
     @Option(names = "--into", required = true, paramLabel = "DIR",
             description = "The rule folder; made if it is not there.")
     private String folder;
+
+    @Option(names = "--answers", paramLabel = "FILE",
+            description = "Keeps the answers in this file while they are given, and goes on from those that are in it. It goes when the "
+            + "rule is written, and with quit.")
+    private String answers;
 
     @Mixin
     private RulesOption rules;
@@ -55,6 +61,7 @@ final class RulesNewCommand implements Callable<Integer> {
         List<RulePack> before = Files.exists(into) ? RulesOption.read(List.of(folder), List.of(), console) : List.of();
         Optional<NewRule> asked = ask(engine.withRules(before));
         if (asked.isEmpty()) {
+            kept().ifPresent(KeptAnswers::forget);
             console.out().println("Nothing was written.");
             return ExitCode.DONE;
         }
@@ -74,6 +81,7 @@ final class RulesNewCommand implements Callable<Integer> {
             problems.addAll(checked(rule, with));
         }
         if (!problems.isEmpty()) {
+            kept().ifPresent(file -> file.write(file.read().subList(0, Math.max(0, file.read().size() - 1))));
             throw new ProblemsException(problems);
         }
         String demo = rule.demoCase(with.ruleSet());
@@ -82,6 +90,7 @@ final class RulesNewCommand implements Callable<Integer> {
         String path = RulePack.CASES + "/" + rule.slug() + ".yaml";
         written.add(into.resolve(path), demo.getBytes(StandardCharsets.UTF_8));
         written.write();
+        kept().ifPresent(KeptAnswers::forget);
         rule.files().keySet().forEach(file -> console.out().println("Wrote " + folder + "/" + file));
         console.out().println("Wrote " + folder + "/" + path);
         console.out().print(new Page(console.width(), console.styled()).paragraph(0, "Now check and try it:")
@@ -89,9 +98,14 @@ final class RulesNewCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
+    private Optional<KeptAnswers> kept() {
+        return Optional.ofNullable(answers).map(file -> new KeptAnswers(console.path(file), file));
+    }
+
     /** Asks for the rule, from the start again with what stands when an answer is taken back; empty when it is given up. */
     private Optional<NewRule> ask(Engine with) {
-        Dialogue dialogue = new Dialogue(console);
+        Dialogue dialogue = new Dialogue(console, kept().map(KeptAnswers::read).orElse(List.of()),
+                given -> kept().ifPresent(file -> file.write(given)));
         while (true) {
             try {
                 return Optional.of(new NewRule(name, with, dialogue).ask());

@@ -120,8 +120,11 @@ final class RunsAddCommand implements Callable<Integer> {
             all.addAll(felt);
             run = run.withReports(all);
         }
+        boolean fine = false;
         if (say != null) {
-            run = run.withHeard(heard());
+            Heard heard = heard();
+            fine = heard.fine() && run.reports().isEmpty();
+            run = run.withHeard(heard);
         }
         Case said = run;
         // The book is read without the phrases, and by others: what was understood stands in it for good.
@@ -130,7 +133,8 @@ final class RunsAddCommand implements Callable<Integer> {
                 ? Changes.between(before.get().car(), run.car()) : List.of();
         Driven old = run.driven();
         run = run.withDriven(new Driven(sheet.on(old.sheet()), made, driven.isEmpty() ? old.laps() : driven,
-                Optional.ofNullable(verdict).or(old::verdict), old.judged()));
+                Optional.ofNullable(verdict).or(old::verdict),
+                fine && !made.isEmpty() && verdict == null ? Judgement.nothingWrong(made, before.orElseThrow()) : old.judged()));
         Book.Page page = runs.add(run);
         tell(runs, page, said);
         return ExitCode.DONE;

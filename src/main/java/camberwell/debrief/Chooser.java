@@ -2,6 +2,7 @@ package camberwell.debrief;
 
 import camberwell.car.Car;
 import camberwell.run.Case;
+import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -21,8 +22,11 @@ import java.util.function.BooleanSupplier;
  */
 final class Chooser {
 
-    /** Cases that are tried at most to look two answers ahead, so that nobody waits. */
-    private static final int LOOK_AHEAD = 400;
+    /**
+     * Pairs of answers that are looked at most, so that nobody waits. They are counted whether they were tried before or not:
+     * what is asked does not hang on how long somebody thought.
+     */
+    private static final int LOOK_AHEAD = 800;
     /** What is complained of most, by the demo cases. */
     private static final List<Symptom> REHEARSED = List.of(Symptom.UNDERSTEER, Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER,
             Symptom.WHEELSPIN, Symptom.UNSTABLE_BRAKING, Symptom.SLOW_TURN_IN, Symptom.FRONT_LOCKING);
@@ -31,7 +35,7 @@ final class Chooser {
     private final WhatIf whatIf;
     /** What was tried already: the next question's answers are largely those that were looked ahead to. */
     private final Map<Case, Outcome> outcomes = new HashMap<>();
-    private int tried;
+    private int looked;
     private BooleanSupplier rehearsing = () -> false;
 
     Chooser(Repertoire repertoire, WhatIf whatIf) {
@@ -72,26 +76,63 @@ final class Chooser {
     }
 
     /**
-     * Tries one complaint after another as long as nobody answers, so that the first answer is not the first that the engine
-     * ever sees, and perhaps one that it has seen.
+     * Tries what may be answered as long as nobody answers, so that an answer is perhaps one that was tried already, and the
+     * first of all is not the first that the engine ever sees.
      *
+     * @param open the question that waits for an answer
      * @param wanted whether somebody has answered: then it stops at once
      */
-    void rehearse(State start, BooleanSupplier wanted) {
-        State from = start.knows(Topic.of(Field.CAR)) ? start : start.with(Topic.of(Field.CAR), new Answer.Unknown());
+    void rehearse(State state, Optional<Question> open, BooleanSupplier wanted) {
         rehearsing = wanted;
         try {
-            for (Symptom symptom : REHEARSED) {
-                State told = from.with(Topic.of(Field.DOING), Answer.Said.of(symptom));
-                Optional<Question> next = choose(told);
-                if (next.isPresent() && !next.get().choices().isEmpty()) {
-                    choose(told.with(next.get().topic(), next.get().choices().get(0).answer()));
+            if (state.details().isEmpty()) {
+                complaints(state.knows(Topic.of(Field.CAR)) ? state : state.with(Topic.of(Field.CAR), new Answer.Unknown()));
+            } else if (open.isPresent()) {
+                for (Answer answer : likely(open.get())) {
+                    choose(state.with(open.get().topic(), answer));
                 }
             }
         } catch (Wanted e) {
             // What was tried so far is kept.
         } finally {
             rehearsing = () -> false;
+        }
+    }
+
+    /** What is answered most to a question, in about that order. */
+    private static List<Answer> likely(Question question) {
+        Field field = question.topic().field();
+        List<Answer> likely = new ArrayList<>();
+        if (field == Field.SIMULATOR) {
+            likely.addAll(List.of(new Answer.Either(false), new Answer.Either(true)));
+        }
+        if (field == Field.ELSE) {
+            likely.add(new Answer.Nothing());
+        }
+        if (field == Field.TYRES || field == Field.LOOK) {
+            likely.add(new Answer.Unknown());
+        }
+        question.choices().stream().filter(Question.Choice::single).map(Question.Choice::answer).forEach(likely::add);
+        question.choices().stream().filter(choice -> !choice.single()).map(Question.Choice::answer).forEach(likely::add);
+        likely.add(new Answer.Unknown());
+        return likely;
+    }
+
+    /** The common complaints, first by themselves, then where they mostly are. */
+    private void complaints(State from) {
+        for (Symptom symptom : REHEARSED) {
+            State told = from.with(Topic.of(Field.DOING), Answer.Said.of(symptom));
+            Optional<Question> next = choose(told);
+            if (next.isPresent() && !next.get().choices().isEmpty()) {
+                choose(told.with(next.get().topic(), next.get().choices().get(0).answer()));
+            }
+        }
+        for (Symptom symptom : REHEARSED) {
+            for (Phase phase : Phase.values()) {
+                if (symptom.senseless(phase).isEmpty()) {
+                    choose(from.with(Topic.of(Field.DOING), Answer.Said.of(symptom, phase)));
+                }
+            }
         }
     }
 
@@ -152,7 +193,7 @@ final class Chooser {
 
     /** The first question of that kind that would change the first thing told, by itself or with another one. */
     private Optional<Question> deciding(State state, List<Question> open, Kind kind) {
-        int limit = tried + LOOK_AHEAD;
+        int limit = looked + LOOK_AHEAD;
         List<Question> asked = open.stream().filter(kind::of).toList();
         return asked.stream().filter(Question::decides).findFirst()
                 .or(() -> asked.stream().filter(Question::movesRanking)
@@ -165,9 +206,9 @@ final class Chooser {
             if (choice.single() && !choice.outcome().equals(question.now())) {
                 State then = state.with(question.topic(), choice.answer());
                 for (Question other : open) {
-                    if (tried < limit && other != question && !then.knows(other.topic()) && other.choices().stream()
+                    if (looked < limit && other != question && !then.knows(other.topic()) && other.choices().stream()
                             .filter(Question.Choice::single).map(Question.Choice::answer)
-                            .anyMatch(answer -> !outcome(then.with(other.topic(), answer)).told()
+                            .anyMatch(answer -> !looked(then.with(other.topic(), answer)).told()
                                     .equals(question.now().told()))) {
                         return true;
                     }
@@ -225,13 +266,15 @@ final class Chooser {
         return said;
     }
 
+    private Outcome looked(State of) {
+        looked++;
+        return outcome(of);
+    }
+
     private Outcome outcome(State of) {
         if (rehearsing.getAsBoolean()) {
             throw new Wanted();
         }
-        return outcomes.computeIfAbsent(of.run(), run -> {
-            tried++;
-            return Outcome.of(whatIf.advise(run));
-        });
+        return outcomes.computeIfAbsent(of.run(), run -> Outcome.of(whatIf.advise(run)));
     }
 }

@@ -69,19 +69,26 @@ public final class Debrief implements AutoCloseable {
         return new Debrief(source, State.of(run, false), kinds, Optional.empty());
     }
 
-    /** Opens the rules and tries them on another core, while somebody thinks about the first answer. */
-    public void warmUp() {
-        if (chooser == null && warming == null) {
-            warming = new Thread(() -> {
-                try {
-                    open().rehearse(start, () -> wanted);
-                } catch (RuntimeException e) {
-                    // Whoever asks next is told.
-                }
-            }, "opens the rules");
-            warming.setDaemon(true);
-            warming.start();
+    /**
+     * Opens the rules if need be, and tries on another core what may be answered to the question that is open, until it is
+     * answered.
+     */
+    public void thinkAhead() {
+        if (warming != null) {
+            return;
         }
+        wanted = false;
+        State from = state;
+        Optional<Question> open = next == null ? Optional.empty() : next;
+        warming = new Thread(() -> {
+            try {
+                open().rehearse(from, open, () -> wanted);
+            } catch (RuntimeException e) {
+                // Whoever asks next is told.
+            }
+        }, "thinks ahead");
+        warming.setDaemon(true);
+        warming.start();
     }
 
     private synchronized Chooser open() {

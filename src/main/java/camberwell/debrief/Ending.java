@@ -46,6 +46,12 @@ public final class Ending {
         this.newcomer = audience == Audience.NEWCOMER;
     }
 
+    /** Whether what was typed after the advice ends the talk: nothing, "done", "that's all", "thanks". */
+    public static boolean leaves(String typed) {
+        String word = typed.strip();
+        return word.isEmpty() || word.equalsIgnoreCase("done") || Reply.no(word) || Reply.closes(word);
+    }
+
     /** The one thing to do, its size, what to feel, and when to put it back. */
     public void card(Page page) {
         Advice advice = debrief.advice();

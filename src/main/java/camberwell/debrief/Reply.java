@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads single words and figures that somebody typed as an answer; sentences are read by {@code saying}. */
 final class Reply {
@@ -25,6 +26,8 @@ final class Reply {
             "correct", "ok", "okay", "that is right", "that's right");
     private static final Set<String> NO = Set.of("no", "n", "nope", "none", "nobody", "never", "nothing", "not really", "nein",
             "non", "no one", "noone", "neither", "nothing else", "no more", "that is all", "that's all", "thats all");
+    private static final Set<String> CLOSING = Set.of("that's it", "thats it", "that is it", "that's all", "thats all", "that is all",
+            "thanks", "thank you", "mate", "all good", "it's fine", "nothing else", "nothing more", "that was it", "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks");
     private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either");
 
     private Reply() {
@@ -53,11 +56,29 @@ final class Reply {
     }
 
     static boolean yes(String typed) {
-        return YES.contains(plain(typed));
+        return says(YES, typed);
     }
 
     static boolean no(String typed) {
-        return NO.contains(plain(typed));
+        return says(NO, typed);
+    }
+
+    /** "Nope, that's it", "no thanks, all good": what is added to the word says no more than the word. */
+    private static boolean says(Set<String> words, String typed) {
+        String rest = plain(typed);
+        if (words.contains(rest)) {
+            return true;
+        }
+        int end = rest.indexOf(' ');
+        if (end < 0 || !words.contains(plain(rest.substring(0, end)))) {
+            return false;
+        }
+        return Stream.of(rest.substring(end).split(",")).map(String::strip).allMatch(added -> words.contains(added) || CLOSING.contains(added));
+    }
+
+    /** Whether it is a word to part with. */
+    static boolean closes(String typed) {
+        return CLOSING.contains(plain(typed));
     }
 
     static boolean all(String typed) {

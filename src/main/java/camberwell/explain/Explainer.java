@@ -49,11 +49,19 @@ public final class Explainer {
     private final RuleBase rules;
     private final Notes notes;
     private final Advisor advisor;
+    private final Map<RuleText, String> gone;
 
+    /** One for rules that are all in use. */
     public Explainer(RuleBase rules, Notes notes, Advisor advisor) {
+        this(rules, notes, advisor, Map.of());
+    }
+
+    /** @param gone the rules that packs have taken out of use, each with what became of it */
+    public Explainer(RuleBase rules, Notes notes, Advisor advisor, Map<RuleText, String> gone) {
         this.rules = rules;
         this.notes = notes;
         this.advisor = advisor;
+        this.gone = gone;
     }
 
     /** Reasons about a case, and keeps all of it. */
@@ -89,7 +97,13 @@ public final class Explainer {
         Sum sum = teller.proposals(change);
         List<Step> withholding = teller.withholding(change);
         List<Silent> silent = teller.silent(proposing(change), sum, true);
-        return new WhyNot(change, teller.reasons(change, sum, silent), sum, withholding, silent);
+        List<WhyNot.Gone> out = new ArrayList<>();
+        gone.forEach((rule, fate) -> {
+            if (rule.statements().stream().anyMatch(proposing(change))) {
+                out.add(new WhyNot.Gone(rule, fate));
+            }
+        });
+        return new WhyNot(change, teller.reasons(change, sum, silent), sum, withholding, silent, out);
     }
 
     private static Optional<RankedChange> ranked(Advice advice, Change change) {

@@ -63,7 +63,8 @@ public record ComplaintShift(Tried.On on, Optional<Report> before, Optional<Repo
         return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
-    private static Tried.On on(Report report) {
+    /** The complaint that a report is about. */
+    static Tried.On on(Report report) {
         return new Tried.On(Optional.of(report.symptom()), report.where(), report.phase(), report.speed());
     }
 

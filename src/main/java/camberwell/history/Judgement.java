@@ -3,6 +3,7 @@ package camberwell.history;
 import camberwell.run.Case;
 import camberwell.run.Driven;
 import camberwell.run.Made;
+import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.statistics.Verdict;
 import camberwell.vocabulary.Outcome;
@@ -46,6 +47,17 @@ public record Judgement(Case before, Case run, Optional<Case> again, List<Made> 
             outcomes.addAll(outcomes(change, trials.size(), before, run, again, laps, shifts));
         }
         return new Judgement(before, run, again, changes, laps, shifts, List.copyOf(outcomes));
+    }
+
+    /** What came of changes after which the driver says that nothing is wrong: each complaint of the run before is gone. */
+    public static List<Tried> nothingWrong(List<Made> changes, Case before) {
+        List<Tried> outcomes = new ArrayList<>();
+        for (Made made : changes) {
+            for (Report report : before.reports()) {
+                outcomes.add(new Tried(made.change(), made.moved(), Outcome.BETTER, ComplaintShift.on(report), Tried.Trial.UNNOTED));
+            }
+        }
+        return List.copyOf(outcomes);
     }
 
     /** A change that only puts back the one before, while something new is tried, is not one of several at once. */

@@ -16,13 +16,13 @@ public final class BothEnds {
     }
 
     /** Whether a line names an end without saying which. */
-    static boolean isOpen(String line) {
+    public static boolean isOpen(String line) {
         return !line.stripLeading().startsWith("//") && (line.contains("{axle}") || line.contains("{Axle}") || line.contains("{other-axle}")
                 || line.contains("{Other-axle}"));
     }
 
     /** The line as it reads for that end. */
-    static String at(Axle axle, String line) {
+    public static String at(Axle axle, String line) {
         if (!line.contains(OPEN)) {
             return line;
         }

@@ -128,6 +128,11 @@ public final class Dictionary {
         return Optional.empty();
     }
 
+    /** Whether a line is a condition, be it a report with what narrows it on the same line. */
+    public boolean isCondition(String line) {
+        return match(true, line).isPresent() || spread(line).isPresent();
+    }
+
     /** Whether a line narrows a report as it stands, without its dash. */
     private Optional<Map.Entry<Sentence, Map<String, String>>> narrowing(String text) {
         return match(true, "- " + text);

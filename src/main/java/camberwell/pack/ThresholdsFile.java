@@ -38,14 +38,19 @@ public final class ThresholdsFile {
             fields.error(fields.has("cold-track") ? "cold-track" : "hot-track",
                     "a track that is cold would be hot as well: " + shown(cold) + " and " + shown(hot));
         }
-        Thresholds read = new Thresholds(cold, hot, fields.count("long-run", 1, MOST_LAPS).orElse(before.longRun()),
-                fields.count("old-tyres", 1, MOST_LAPS).orElse(before.oldTyres()));
+        Thresholds read = new Thresholds(cold, hot, laps(fields, "long-run").orElse(before.longRun()),
+                laps(fields, "old-tyres").orElse(before.oldTyres()));
         fields.done();
         return read;
     }
 
     private static Optional<Double> celsius(Fields fields, String key) {
         return fields.quantity(key, Measure.TRACK).map(quantity -> quantity.in(Unit.CELSIUS));
+    }
+
+    /** So many laps, with the word behind the number or without. */
+    private static Optional<Integer> laps(Fields fields, String key) {
+        return fields.count(key, 1, MOST_LAPS, "laps");
     }
 
     private static String shown(double celsius) {

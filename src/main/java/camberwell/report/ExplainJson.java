@@ -93,6 +93,13 @@ public final class ExplainJson {
         sum(json, why.sum());
         json.put("held-back-by", why.withholding().stream().map(ExplainJson::step).toList());
         json.put("silent", why.silent().stream().map(ExplainJson::silent).toList());
+        json.put("out-of-use", why.gone().stream().map(gone -> {
+            Map<String, Object> out = object();
+            out.put("rule", gone.rule().name());
+            out.put("id", gone.rule().standing().id().orElse(null));
+            out.put("fate", gone.fate());
+            return out;
+        }).toList());
         return json;
     }
 

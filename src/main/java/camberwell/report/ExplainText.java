@@ -87,6 +87,11 @@ public final class ExplainText {
                         + "them.");
             }
         }
+        if (!why.gone().isEmpty()) {
+            page.heading("Rules that propose it and are out of use");
+            why.gone().forEach(gone -> page.point(0, "\"" + gone.rule().name() + "\""
+                    + gone.rule().standing().id().map(id -> " (" + id + ")").orElse("") + ": " + gone.fate()));
+        }
     }
 
     /** Writes two pieces of advice side by side, or on a narrow screen one below the other. */

@@ -16,7 +16,7 @@ public final class PhasesReport {
     private static final List<Phase> PHASES = List.of(Phase.BRAKING, Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER,
             Phase.EXIT, Phase.KERBS);
     private static final double LEAST = 0.005;
-    private static final int TABLE_WIDTH = 74;
+    private static final int TABLE_WIDTH = 80;
 
     private final double speed;
     private final List<Row> rows;
@@ -50,8 +50,8 @@ public final class PhasesReport {
         page.heading(String.format(Locale.ROOT, "Driven through a corner at %.0f km/h, phase by phase", 3.6 * speed));
         boolean narrow = width < TABLE_WIDTH;
         if (!narrow) {
-            page.verbatim("             steer beyond     slip, of that at the tyre's peak");
-            page.verbatim("             the turn, deg    front, %         rear, %");
+            page.verbatim("             steer beyond    slip, of that at the tyre's peak");
+            page.verbatim("             the turn, deg   front, %        rear, %");
         }
         for (Row row : rows) {
             boolean brakes = row.phase() == Phase.BRAKING;
@@ -62,7 +62,7 @@ public final class PhasesReport {
                 page.paragraph(0, row.phase().id() + ": steer beyond the turn " + steer.strip() + " deg; slip front "
                         + front.strip() + " %, rear " + rear.strip() + " %" + (brakes ? "" : "; " + way(row)));
             } else {
-                page.verbatim(String.format(Locale.ROOT, "%-12s %-16s %-16s %-16s %s", row.phase().id(),
+                page.verbatim(String.format(Locale.ROOT, "%-12s %-15s %-15s %-15s %s", row.phase().id(),
                         brakes ? "" : steer, front, rear, brakes ? "" : way(row)).stripTrailing());
             }
         }

@@ -91,7 +91,7 @@ final class Cover {
         for (Sayings.StandIn other : sayings.standIns(sentence.get(at).stem())) {
             Sayings.Node meant = node.next.get(other.meant());
             int to = at + other.words().size();
-            if (meant != null && meant != next && stands(other.words(), at)) {
+            if (meant != null && stands(other.words(), at)) {
                 step(meant, from, to, words + other.words().size(), skipped, within, into);
             }
         }

@@ -134,14 +134,14 @@ final class Hearing {
         // "I locked up and went straight on": what is not clear carries over to what came of it.
         carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class)
-                        .filter(thing -> !thing.name().equals("driver")).isPresent());
+                        .filter(thing -> !thing.name().equals("driver") && !tokens.get(atom.from()).stem().equals("it")).isPresent());
         unclearBefore = false;
         spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;
         if (spoiled) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             return;
         }
-        Reading reading = Reading.of(sayings, clause, tokens, new Reading.Before(lastThing, leadPhase(), lastPhase(clause),
+        Reading reading = Reading.of(sayings, clause, tokens, new Doer.Before(lastThing, leadPhase(), lastPhase(clause),
                 told.size() > sentenceStart ? Optional.of(told.get(told.size() - 1).told().symptom()) : Optional.empty()));
         if (reading.weak() || reading.better() || reading.breaksOff()) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
@@ -279,7 +279,7 @@ final class Hearing {
         if (leadUsed && clause.join() != Meaning.Sign.AND) {
             lead.removeIf(Since.class::isInstance);
         }
-        for (Reading.Head head : reading.heads()) {
+        for (Narrowing.Head head : reading.heads()) {
             List<Phase> phases = head.phases();
             for (Meaning.Complaint complaint : head.complaints()) {
                 Telling telling = new Telling(complaint.symptom());

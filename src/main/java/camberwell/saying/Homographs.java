@@ -30,6 +30,10 @@ final class Homographs {
             "slightly", "still", "quite", "more", "feel", "way", "super");
     private static final Set<String> WHERE = Set.of(",", "on", "in", "at", "off", "under", "out", "when", "mid", "through", "and",
             "entry", "exit", "everywhere", "but", "into", "from", "around", "over");
+    private static final Set<String> TELLERS = Set.of("i", "we", "you");
+    /** "Breaks away", "breaks traction". */
+    private static final Set<String> APART = Set.of("away", "out", "traction");
+    private static final Set<String> END_AS_NOUN = Set.of("the", "by", "at", "rear", "front", "back");
     private static final Set<String> LOSABLE = Set.of("rear", "back", "front", "nose", "tail", "grip", "traction", "control",
             "time", "it", "line");
     private static final Set<String> HOW_TO_BRAKE = Set.of("hard", "harder", "late", "later", "deep", "deeper", "early", "earlier",
@@ -73,20 +77,27 @@ final class Homographs {
     /** The stem that is meant; null where it is the one that stands there. */
     private String meant(int at) {
         String stem = stem(at);
+        String before = stem(at - 1);
+        String after = stem(at + 1);
         return switch (stem) {
-            case "right" -> at == 0 && TALK.contains(stem(1)) || !NOUN_OR_WAY.contains(stem(at - 1)) && JUST_THERE.contains(stem(at + 1))
-                    ? "just" : null;
-            case "would" -> stem(at + 1).equals("not") && !UNDONE.contains(stem(at + 2)) && sentence.stream().noneMatch(token -> token.stem().equals("if")) ? "will" : null;
-            case "so" -> CLAUSES.contains(stem(at + 1)) && (at == 0 || !stem(at - 1).equals("not")) ? "just" : at > 0 && !stem(at - 1).equals(",") && Set.of("i", "we", "you").contains(stem(at + 1)) ? "then" : null;
-            case "left" -> SPARE.contains(stem(at - 1)) || stem(at + 1).equals(",") && amount(at) || PUT_BY.contains(stem(at + 1)) && !NOUN_OR_WAY.contains(stem(at - 1))
-                    ? "remain" : null;
-            case "break" -> HOW_TO_BRAKE.contains(stem(at + 1))
-                    || THE_BRAKE.contains(stem(at - 1)) && !Set.of("away", loose, "out", "traction").contains(stem(at + 1)) ? "brak" : null;
-            case "to" -> HOW_IT_IS.contains(stem(at + 1)) || stem(at + 1).equals(loose) ? "too" : null;
-            default -> stem.equals(lose) && IS.contains(stem(at - 1)) && WHERE.contains(stem(at + 1)) ? loose
-                    : stem.equals(loose) && !IS.contains(stem(at - 1)) && (stem(at + 1).equals("the") || stem(at + 1).equals("my"))
+            case "right" -> at == 0 && TALK.contains(after) || !NOUN_OR_WAY.contains(before) && JUST_THERE.contains(after) ? "just" : null;
+            case "would" -> after.equals("not") && !UNDONE.contains(stem(at + 2)) && !conditional() ? "will" : null;
+            case "so" -> CLAUSES.contains(after) && !before.equals("not") ? "just"
+                    : at > 0 && !before.equals(",") && TELLERS.contains(after) ? "then" : null;
+            case "left" -> SPARE.contains(before) || after.equals(",") && amount(at)
+                    || PUT_BY.contains(after) && !NOUN_OR_WAY.contains(before) ? "remain" : null;
+            case "break" -> HOW_TO_BRAKE.contains(after)
+                    || THE_BRAKE.contains(before) && !after.equals(loose) && !APART.contains(after) ? "brak" : null;
+            case "to" -> HOW_IT_IS.contains(after) || after.equals(loose) ? "too" : null;
+            default -> stem.equals(lose) && IS.contains(before) && WHERE.contains(after) ? loose
+                    : stem.equals(loose) && !IS.contains(before) && (after.equals("the") || after.equals("my"))
                     && LOSABLE.contains(stem(at + 2)) ? lose : null;
         };
+    }
+
+    /** Whether it tells what would be if something were. */
+    private boolean conditional() {
+        return sentence.stream().anyMatch(token -> token.stem().equals("if"));
     }
 
     /** "Hardly any understeer left." */
@@ -104,7 +115,7 @@ final class Homographs {
         boolean starts = (stem(at).equals("start") || stem(at).equals("begin")) && !Set.of("from", "the", "at", "to").contains(stem(at - 1))
                 && at + 1 < sentence.size() && !sentence.get(at + 1).typed().endsWith("ing");
         for (int end = at + 1; starts && end < sentence.size(); end++) {
-            boolean verb = (stem(end).equals("end") || stem(end).equals("finish")) && !Set.of("the", "by", "at", "rear", "front", "back").contains(stem(end - 1));
+            boolean verb = (stem(end).equals("end") || stem(end).equals("finish")) && !END_AS_NOUN.contains(stem(end - 1));
             boolean time = stem(end).equals("end") && stem(end - 1).equals("the") && !stem(end + 1).equals("of") && !stem(end - 2).equals("at");
             if (verb) {
                 sentence.set(end, new Token(sentence.get(end).typed(), "late"));

@@ -52,7 +52,8 @@ final class Question {
         if (wish > 0) {
             return words.subList(wish, words.size());
         }
-        boolean asks = ASKING.contains(stem(0));
+        boolean wishes = stem(0).equals("could") && (stem(1).equals("do") || stem(1).equals("use"));
+        boolean asks = ASKING.contains(stem(0)) && !wishes;
         if (asks && words.size() > SHORT) {
             int from = remedied();
             if (from > 0 && from < words.size()) {

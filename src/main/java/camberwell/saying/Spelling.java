@@ -21,6 +21,8 @@ final class Spelling {
     private final Set<String> written;
     /** Each form of each word with its stem; put together at the first word that is not known. */
     private Map<String, String> forms;
+    /** The stem of the words that sound so; empty where they have several. */
+    private Map<String, String> sounds;
 
     /**
      * @param stems of every word that is known
@@ -47,6 +49,9 @@ final class Spelling {
                     }
                 }
             }
+            Map<String, String> alike = new HashMap<>();
+            all.forEach((form, stem) -> alike.merge(sound(form), stem, (one, other) -> one.equals(other) ? one : ""));
+            sounds = alike;
             forms = all;
         }
         return forms;
@@ -61,20 +66,15 @@ final class Spelling {
         if (typed.length() < SHORTEST || known(stem) || known(typed)) {
             return stem;
         }
-        String sound = sound(typed);
-        String alike = null;
-        for (Map.Entry<String, String> form : forms().entrySet()) {
-            if (form.getKey().charAt(0) == typed.charAt(0) && sound(form.getKey()).equals(sound)) {
-                alike = alike == null || alike.equals(form.getValue()) ? form.getValue() : "";
-            }
-        }
-        if (alike != null && !alike.isEmpty()) {
+        Map<String, String> forms = forms();
+        String alike = sounds.getOrDefault(sound(typed), "");
+        if (!alike.isEmpty()) {
             return alike;
         }
         int allowed = typed.length() >= LONG ? 2 : 1;
         String best = null;
         int least = allowed + 1;
-        for (Map.Entry<String, String> form : forms().entrySet()) {
+        for (Map.Entry<String, String> form : forms.entrySet()) {
             String candidate = form.getKey();
             if (Math.abs(candidate.length() - typed.length()) > allowed || candidate.charAt(0) != typed.charAt(0)) {
                 continue;

@@ -276,8 +276,15 @@ public final class Fields {
 
     /** A whole number from {@code least} to {@code most}. */
     public Optional<Integer> count(String key, int least, int most) {
+        return count(key, least, most, "");
+    }
+
+    /** The same of things whose name may stand behind the number. */
+    public Optional<Integer> count(String key, int least, int most, String things) {
         return node(key).flatMap(node -> {
-            String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            String said = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+            String text = !things.isEmpty() && said.endsWith(" " + things)
+                    ? said.substring(0, said.length() - things.length() - 1).strip() : said;
             if (!text.isEmpty() && text.length() <= LONGEST_COUNT && text.chars().allMatch(it -> it >= '0' && it <= '9')
                     && Integer.parseInt(text) >= least && Integer.parseInt(text) <= most) {
                 return Optional.of(Integer.parseInt(text));

@@ -62,7 +62,7 @@ class FirstRuleTutorialTest {
         assertEquals(List.of("my-rules/3-changes/kerbs.dslr", "my-rules/knowledge-notes/causes/tall-kerbs.md",
                 "my-rules/demo-cases/kerbs.yaml", "my-rules/pack.yaml", "my-rules/symptoms.yaml",
                 "my-rules/questions.yaml", "my-rules/thresholds.yaml", "my-rules/quiz-cases/kerbs.yaml"), files);
-        assertEquals(17, commands.size(), commands::toString);
+        assertEquals(18, commands.size(), commands::toString);
         for (String promise : List.of("1 rule and 1 note checked: all is well",
                 "Front bump softer moved from number 2 to 1")) {
             assertTrue(everySaid.toString().replaceAll("\\s+", " ").contains("`" + promise + "`"), promise);

@@ -89,6 +89,20 @@ class RunsCommandTest {
     }
 
     @Test
+    @DisplayName("where the driver says that nothing is wrong, each complaint of the run before is better")
+    void fine() throws IOException {
+        Path said = folder.resolve("said.yaml");
+        Files.writeString(said, "car: " + DemoCases.HOME.resolve("demo-cases/cars/corvane-coupe.yaml") + "\nsay: pushes on the way in, loose off\n");
+        add(said.toString());
+        add("--changed", "front-bump softer", "--say", "fine");
+        JsonNode outcomes = json(runs("show", "2", "--format", "json")).path("judgement").path("outcomes");
+        assertEquals(2, outcomes.size());
+        assertEquals("better", outcomes.path(0).path("outcome").asText());
+        assertEquals("understeer", outcomes.path(0).path("on").asText());
+        assertEquals("better", outcomes.path(1).path("outcome").asText());
+    }
+
+    @Test
     @DisplayName("the car's file may be edited later: each run keeps the settings that were driven")
     void wholeSetup() throws IOException {
         Path car = folder.resolve("car.yaml");
