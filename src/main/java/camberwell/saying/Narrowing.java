@@ -196,7 +196,7 @@ final class Narrowing {
             into.addAll(narrowing);
             act |= circumstance.get().act();
             stretch |= narrowing.stream().filter(Phase.class::isInstance).count() > 1;
-        } else if (!Degrees.is(atom) && circumstance.get().act() && said.reasonAfter(atom)) {
+        } else if (!Degrees.is(atom) && atom.acts() && said.reasonAfter(atom)) {
             // "I cannot brake late because the rear is light": that is where it happens.
             into.addAll(narrowing);
         } else if (!Degrees.is(atom) && !circumstance.get().act()) {

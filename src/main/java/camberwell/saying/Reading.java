@@ -147,9 +147,7 @@ final class Reading {
 
     /** Whether it tells what the car does where a driver might: "she turns in". */
     boolean ofTheCar() {
-        boolean acts = atoms.stream().flatMap(atom -> atom.meanings().stream())
-                .anyMatch(meaning -> meaning instanceof Meaning.Circumstance it && it.act());
-        return acts && !said.names("driver") && (thing != null || said.names("car"));
+        return atoms.stream().anyMatch(Atom::acts) && !said.names("driver") && (thing != null || said.names("car"));
     }
 
     /** Whether what it says holds only up to something. */
