@@ -25,23 +25,30 @@ import java.util.function.IntFunction;
  * set aside and reported apart. Seeds are fixed: two runs print the same.
  *
  * <p>The environment variable {@code CAMBERWELL_LOOP} takes any of {@code best} (also the row that tries everything, which
- * takes an hour), {@code noise} (a driver who errs), {@code learn} (without the faults set aside) and {@code alone} (the
- * program with its memory alone).
+ * takes an hour), {@code noise} (a driver who errs), {@code learn} (without the faults set aside), {@code alone} (the
+ * program with its memory alone) and {@code others} (four other cars with faults of their own, of which nothing is set aside).
  */
 public final class ClosedLoop {
 
-    private static final List<String> CARS = List.of("demo-cases/cars/corvane-coupe.yaml",
+    private static final Series FIRST = new Series(List.of("demo-cases/cars/corvane-coupe.yaml",
             "demo-cases/cars/harrow-rally-saloon.yaml", "demo-cases/cars/larkspur-hatch.yaml",
             "demo-cases/cars/sandling-tourer.yaml", "demo-cases/cars/tessel-single-seater.yaml",
-            "rules/reference-cars/loose-rear-drive.yaml");
-    private static final int SINGLE = 11;
-    private static final int DOUBLE = 6;
+            "rules/reference-cars/loose-rear-drive.yaml"), 11, 6);
+    private static final Series OTHERS = new Series(List.of("src/benchmark/cars/small-single-seater.yaml",
+            "src/benchmark/cars/stiff-tailed-hatch.yaml", "src/benchmark/cars/rear-engined-tourer.yaml",
+            "src/benchmark/cars/all-wheel-drive-estate.yaml"), 4, 2);
     private static final int MOST_CHANGES = 6;
     /** A fault is worth the trial from so much on: two clear complaints or one strong one. */
     private static final double WORTH = 4;
     private static final String WITH_MEMORY = "camberwell, with its memory";
 
     private ClosedLoop() {
+    }
+
+    /**
+     * Cars, and how many faults of one and of two settings are drawn for each. A car's name in the series is its seed.
+     */
+    private record Series(List<String> cars, int single, int twofold) {
     }
 
     /** @param number among the faults of its car: every second one is set aside */
@@ -61,15 +68,20 @@ public final class ClosedLoop {
         Map<String, IntFunction<Advising>> advisers = advisers(words);
         System.out.printf("at most %d changes%s%n", MOST_CHANGES,
                 words.contains("noise") ? ", a driver who errs in one report of ten" : "");
-        List<Trail> trails = CARS.parallelStream().flatMap(file -> treat(file, advisers, words).stream()).toList();
-        for (boolean aside : words.contains("learn") ? List.of(false) : List.of(false, true)) {
-            List<Trail> half = trails.stream().filter(it -> it.patient().aside() == aside).toList();
-            System.out.printf("%n%s: %d%n%-32s %6s %16s %24s %6s%n", aside ? "Faults set aside" : "Faults to learn from",
+        boolean others = words.contains("others");
+        Series series = others ? OTHERS : FIRST;
+        List<Trail> trails = series.cars().parallelStream().flatMap(file -> treat(file, series, advisers, words).stream())
+                .toList();
+        for (boolean aside : others || words.contains("learn") ? List.of(false) : List.of(false, true)) {
+            List<Trail> half = trails.stream().filter(it -> others || it.patient().aside() == aside).toList();
+            System.out.printf("%n%s: %d%n%-32s %6s %16s %24s %6s%n", others ? "Faults of other cars"
+                            : aside ? "Faults set aside" : "Faults to learn from",
                     half.size() / advisers.size(), "who advises", "cured", "first +/-", "all +/-/nothing", "left");
             advisers.keySet().forEach(name -> row(name, half.stream().filter(it -> it.adviser().equals(name)).toList()));
         }
-        List<Trail> own = trails.stream().filter(it -> it.adviser().equals(WITH_MEMORY) && !it.patient().aside()).toList();
-        System.out.println("\nNot cured, of the faults to learn from");
+        List<Trail> own = trails.stream().filter(it -> it.adviser().equals(WITH_MEMORY) && (others || !it.patient().aside()))
+                .toList();
+        System.out.println("\nNot cured, of the faults " + (others ? "of other cars" : "to learn from"));
         own.stream().filter(it -> !it.cured()).forEach(ClosedLoop::tell);
         System.out.println("\nFirst change to the worse, of those that were cured");
         own.stream().filter(it -> it.cured() && sign(gain(it, it.changes().get(0))) < 0).forEach(ClosedLoop::tell);
@@ -90,12 +102,14 @@ public final class ClosedLoop {
     }
 
     /** One car: one driver knows it, and remembers how it was with each set of settings. */
-    private static List<Trail> treat(String file, Map<String, IntFunction<Advising>> advisers, Set<String> words) {
+    private static List<Trail> treat(String file, Series series, Map<String, IntFunction<Advising>> advisers,
+            Set<String> words) {
         Car car = new CaseReader().readCar(Path.of(System.getProperty("camberwell.home", "")).resolve(file));
         TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow());
         List<Trail> trails = new ArrayList<>();
-        for (Patient patient : patients(file, driver)) {
-            if (!words.contains("learn") || !patient.aside()) {
+        boolean all = !words.contains("learn") || words.contains("others");
+        for (Patient patient : patients(file, series, driver)) {
+            if (all || !patient.aside()) {
                 advisers.forEach((name, adviser) -> trails.add(treat(name, patient, driver,
                         adviser.apply(patient.number()), words.contains("noise"))));
             }
@@ -103,11 +117,11 @@ public final class ClosedLoop {
         return trails;
     }
 
-    private static List<Patient> patients(String file, TestDriver driver) {
+    private static List<Patient> patients(String file, Series series, TestDriver driver) {
         List<Patient> patients = new ArrayList<>();
         Random random = new Random(file.hashCode());
-        for (int i = 0; i < SINGLE + DOUBLE; i++) {
-            Optional<Fault> fault = Session.draw(driver, i < SINGLE ? 1 : 2, WORTH, random);
+        for (int i = 0; i < series.single() + series.twofold(); i++) {
+            Optional<Fault> fault = Session.draw(driver, i < series.single() ? 1 : 2, WORTH, random);
             if (fault.isPresent() && patients.stream().noneMatch(it -> it.fault().equals(fault.get()))) {
                 patients.add(new Patient(driver.good().car(), fault.get(), patients.size()));
             }

@@ -1,5 +1,7 @@
 package camberwell.advice;
 
+import camberwell.car.Car;
+import camberwell.car.Ordinary;
 import camberwell.fact.Certainty;
 import camberwell.fact.Proposal;
 import camberwell.learning.Belief;
@@ -74,14 +76,16 @@ public final class Experience {
      * @param proposals of the rules, by change; what trials say is added
      * @param worth what a change is worth by its note
      * @param doubt what is no word against a change
+     * @param car as it stands
      */
     static Experience of(List<Complaint> complaints, Map<Change, List<Proposal>> proposals,
-            Function<Change, Score> worth, Weights weights, Trials trials, Doubt doubt) {
-        return new Making(complaints, proposals, worth, weights, trials, doubt).made();
+            Function<Change, Score> worth, Weights weights, Trials trials, Doubt doubt, Car car) {
+        return new Making(complaints, proposals, worth, weights, trials, doubt, car).made();
     }
 
     /** One case's experience in the making. */
     private static final class Making {
+        private final Car car;
         private final Trials trials;
         private final Doubt doubt;
         private final List<Complaint> complaints;
@@ -92,7 +96,8 @@ public final class Experience {
         private final Map<Change, String> objections = new TreeMap<>();
 
         Making(List<Complaint> complaints, Map<Change, List<Proposal>> proposals, Function<Change, Score> worth,
-                Weights weights, Trials trials, Doubt doubt) {
+                Weights weights, Trials trials, Doubt doubt, Car car) {
+            this.car = car;
             this.trials = trials;
             this.doubt = doubt;
             this.complaints = complaints;
@@ -196,12 +201,12 @@ public final class Experience {
         private void object(Learned said, int last, List<Score.Help> helps) {
             boolean inVain = said.outcome() == Outcome.WORSE
                     || said.outcome() == Outcome.SAME && shareOf(Outcome.SAME, last, helps) >= MOST_OF_IT
-                    && !helpedBefore(last) && !(small(trials.trial(last)) && said.judged() < TELLING) && !(strong() && trials.any(last, Outcome.BETTER)
-                    && !trials.any(last, Outcome.WORSE));
+                    && !helpedBefore(last) && !(small(trials.trial(last)) && said.judged() < TELLING)
+                    && !hiddenByTheGrade(said.change(), last);
             if (inVain && trials.binding(last)) {
                 objections.put(said.change(), "tried " + said.text() + (trials.stillOn(last)
                         && said.outcome() == Outcome.SAME ? "; put it back, unless something else needs it" : ""));
-            } else if (said.after() < weights.leastCertainty()) {
+            } else if (said.after() < weights.leastCertainty() && !(fine(said.change()) && eased(last))) {
                 objections.put(said.change(), "tried " + said.text() + "; too little speaks for it now");
             }
         }
@@ -213,7 +218,28 @@ public final class Experience {
                     .isPresent());
         }
 
-        /** What was strong and still is may be less so: there is no grade above it. */
+        /**
+         * Whether what stayed the same may be less: where nothing got worse, and a fine lever eased the same complaint in
+         * another part of the corner; or it is strong, above which there is no grade, while the lever did something or still
+         * stands far from what is ordinary.
+         */
+        private boolean hiddenByTheGrade(Change change, int last) {
+            return fine(change) && eased(last) || strong() && !trials.any(last, Outcome.WORSE)
+                    && (trials.any(last, Outcome.BETTER) || Ordinary.leadsBack(car, change));
+        }
+
+        /** Whether the same complaint went or eased in another part of the corner, and nothing got worse. */
+        private boolean eased(int last) {
+            return !trials.any(last, Outcome.WORSE) && trials.trial(last).stream().anyMatch(entry ->
+                    entry.outcome() == Outcome.BETTER && complaints.stream().anyMatch(complaint -> complaint.reported()
+                    && entry.on().symptom().filter(it -> it == complaint.symptom()).isPresent()));
+        }
+
+        /** What moves the balance by little a step, so that it goes on for several. */
+        private static boolean fine(Change change) {
+            return change.adjuster().kind() == Adjuster.Kind.TOE || change.adjuster().kind() == Adjuster.Kind.CAMBER;
+        }
+
         private boolean strong() {
             return complaints.stream().flatMap(complaint -> complaint.report().stream())
                     .anyMatch(report -> report.severity() == Severity.STRONG);

@@ -201,6 +201,32 @@ final class LastChange {
         return Optional.empty();
     }
 
+    /** Whether it was a bar or spring that did nothing at all for what is not strong. */
+    boolean barInVain() {
+        return last >= 0 && trials.binding(last) && !strong() && Leverage.ofRollStiffness(change())
+                && trials.trial(last).stream().allMatch(entry -> entry.outcome() == Outcome.SAME);
+    }
+
+    /** Whether nothing of it was felt on something strong: the lever was too weak for that. */
+    boolean unfelt() {
+        return last >= 0 && trials.binding(last) && strong() && !trials.any(last, Outcome.BETTER)
+                && !trials.any(last, Outcome.WORSE);
+    }
+
+    /** Whether a bar or spring took away what was wrong with the balance, and nothing is wrong with it now. */
+    boolean balanced() {
+        boolean complained = complaints.stream().anyMatch(complaint -> complaint.reported()
+                && (complaint.symptom() == Symptom.UNDERSTEER || LOOSE.contains(complaint.symptom())));
+        for (int i = last; i >= 0 && !complained; i--) {
+            if (trials.binding(i) && trials.stillOn(i) && Leverage.ofRollStiffness(trials.get(i).change())
+                    && (told(trials.trial(i), Outcome.BETTER, Set.of(Symptom.UNDERSTEER))
+                    || told(trials.trial(i), Outcome.BETTER, LOOSE))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static boolean turned(List<Tried> entries) {
         return told(entries, Outcome.BETTER, Set.of(Symptom.UNDERSTEER)) && told(entries, Outcome.WORSE, LOOSE)
                 || told(entries, Outcome.BETTER, LOOSE) && told(entries, Outcome.WORSE, Set.of(Symptom.UNDERSTEER));

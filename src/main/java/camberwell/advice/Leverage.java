@@ -1,6 +1,7 @@
 package camberwell.advice;
 
 import camberwell.model.Bench;
+import camberwell.model.CarModel;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import java.util.List;
@@ -29,6 +30,11 @@ final class Leverage {
         this.bench = bench;
     }
 
+    /** The car as the handling model sees it. */
+    Optional<CarModel> car() {
+        return bench.map(Bench::car);
+    }
+
     /** A change that is put first, and why. */
     record Choice(Change change, String why) {
     }
@@ -49,6 +55,20 @@ final class Leverage {
         double own = shift.getAsDouble() * first.size().steps();
         return Complaint.mostlyStrong(helped) ? stronger(ranked, situation, own)
                 : own < 0 && beyondNeutral(situation, own) ? weaker(ranked, situation, own) : Optional.empty();
+    }
+
+    /** Of bars and springs, the one that moves the balance most the way of the first change, after one that was not felt. */
+    Optional<Choice> strongest(List<RankedChange> ranked) {
+        if (bench.isEmpty() || ranked.isEmpty() || !ofRollStiffness(ranked.get(0).change())
+                || !ranked.get(0).firstBy().isEmpty()) {
+            return Optional.empty();
+        }
+        RankedChange first = ranked.get(0);
+        Situation situation = Situation.of(first.change().adjuster(),
+                first.score().helps().stream().map(Score.Help::complaint).findFirst());
+        RankedChange most = extreme(ranked, situation, whole(first, situation), 1);
+        return most == first ? Optional.empty() : Optional.of(new Choice(most.change(), "what was tried before it was not "
+                + "felt, and by the model this is the bar or spring that moves the balance of this car most"));
     }
 
     private Optional<Choice> stronger(List<RankedChange> ranked, Situation situation, double own) {
@@ -97,6 +117,14 @@ final class Leverage {
         OptionalDouble one = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();
         OptionalDouble two = shift(other, situation);
         return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) < FINER * Math.abs(two.getAsDouble());
+    }
+
+    /** Whether one step of a change moves the car much more than one of another. */
+    boolean muchStronger(Change change, Change other) {
+        Situation situation = Situation.of(change.adjuster(), Optional.empty());
+        OptionalDouble one = shift(change, situation);
+        OptionalDouble two = shift(other, situation);
+        return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) > MUCH * Math.abs(two.getAsDouble());
     }
 
     private double whole(RankedChange change, Situation situation) {

@@ -14,6 +14,7 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -24,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** One case's ranking: what the rules propose is scored, sized, ordered or withheld with the reason. */
 final class Weighing {
@@ -71,7 +73,7 @@ final class Weighing {
         if (!run.tried().isEmpty()) {
             Trials trials = new Trials(run, weights.learning());
             experience = Experience.of(complaints, proposals, this::worth, weights, trials,
-                    new Doubt(trials, change -> notes.get(change.adjuster().note()).ways().get(change.direction())));
+                    new Doubt(trials, change -> notes.get(change.adjuster().note()).ways().get(change.direction())), run.car());
         }
     }
 
@@ -88,7 +90,7 @@ final class Weighing {
             }
         }
         scored.sort(Comparator.comparing((RankedChange change) -> change.firstBy().isEmpty())
-                .thenComparingDouble(change -> -change.score().total())
+                .thenComparingDouble(change -> -StandsOut.worth(run.car(), change))
                 .thenComparing(RankedChange::change));
         candidates = List.copyOf(scored);
         int position = 0;
@@ -96,19 +98,32 @@ final class Weighing {
             position++;
             place(candidate, position);
         }
-        leverage.instead(ranked).ifPresent(choice -> {
-            first(choice.change(), choice.why());
-            renumber();
-        });
+        List<RankedChange> asRanked = List.copyOf(ranked);
+        ranked.replaceAll(change -> StandsOut.why(run.car(), asRanked, change).map(change::explained).orElse(change));
+        if (!ranked.isEmpty() && ranked.get(0).equals(asRanked.get(0))) {
+            leverage.instead(ranked).ifPresent(choice -> {
+                first(choice.change(), choice.why());
+                renumber();
+            });
+        }
         if (!run.tried().isEmpty() && halt.isEmpty()) {
             LastChange last = new LastChange(run, complaints, new Trials(run, weights.learning()), this::worth,
                     leverage);
+            if (last.barInVain()) {
+                otherMechanism(last);
+            } else if (last.unfelt()) {
+                leverage.strongest(ranked).ifPresent(choice -> first(choice.change(), choice.why()));
+            }
             keepBetween(last);
             undoFirst();
             goOn(last);
             noCoarse(last);
+            leaveBalance(last);
+            if (ranked.isEmpty() && run.conditions().surface() == Surface.DRY) {
+                lastResort(last);
+            }
             if (ranked.isEmpty()) {
-                onceMore();
+                onceMore(last.balanced());
                 ranked.sort(Comparator.comparingDouble(change -> -change.score().total()));
             }
             renumber();
@@ -124,7 +139,8 @@ final class Weighing {
     private void tellOpposed() {
         for (Map.Entry<Change, List<Proposal>> entry : proposals.entrySet()) {
             Change change = entry.getKey();
-            List<Proposal> against = entry.getValue().stream().filter(proposal -> proposal.certainty() < 0).toList();
+            List<Proposal> against = entry.getValue().stream().filter(proposal -> proposal.certainty() < 0)
+                    .filter(proposal -> !proposal.rule().equals(Learned.RULE)).toList();
             List<Proposal> speaking = entry.getValue().stream().filter(proposal -> proposal.certainty() > 0).toList();
             double alone = Certainty.ofRules(speaking);
             if (!against.isEmpty() && alone >= weights.leastCertainty() && certainty(change) < weights.leastCertainty()
@@ -240,20 +256,73 @@ final class Weighing {
         }
     }
 
+    /**
+     * A bar or spring did nothing: others of them share out the same load transfer, so what works otherwise comes first, but
+     * for one that by the model does much more.
+     */
+    private void otherMechanism(LastChange last) {
+        for (RankedChange change : List.copyOf(ranked)) {
+            if (!Leverage.ofRollStiffness(change.change()) && helpsReported(change.change())) {
+                boolean stronger = ranked.stream().map(RankedChange::change).filter(Leverage::ofRollStiffness)
+                        .anyMatch(other -> leverage.muchStronger(other, last.change()));
+                if (!stronger) {
+                    first(change.change(), "a bar or spring did nothing for this, and the others do the same work: something "
+                            + "that works otherwise");
+                }
+                return;
+            }
+        }
+    }
+
+    /** Where a bar or spring has put the balance right, another one that is for something else would only upset it. */
+    private void leaveBalance(LastChange last) {
+        if (!last.balanced()) {
+            return;
+        }
+        for (Change change : advised()) {
+            if (Leverage.ofRollStiffness(change) && experience.of(change).filter(Learned::undo).isEmpty()) {
+                ranked.removeIf(other -> other.change().equals(change));
+                withhold(change, "bars and springs have put the balance right, and this is for something else: look for what "
+                        + "leaves the balance alone", List.of());
+            }
+        }
+    }
+
     private boolean helpsReported(Change change) {
         return worth(change).helps().stream().anyMatch(help -> help.complaint().reported());
     }
 
     /** What did nothing that was felt, once: when nothing else is left, one more step of it may be felt. */
-    private void onceMore() {
+    private void onceMore(boolean balanced) {
         Change justTried = run.tried().get(run.tried().size() - 1).change();
         List<Change> again = withheld.keySet().stream().filter(experience::onceMore)
+                .filter(change -> !balanced || !Leverage.ofRollStiffness(change))
                 .filter(change -> candidate(change, before(change)).score().worthIt()).toList();
         for (Change change : again) {
             if (!change.equals(justTried) || again.size() == 1) {
                 take(change, before(change), "it did nothing that was felt the first time, and nothing else is left: once more");
             }
         }
+    }
+
+    /** What the model of this car does most with, when no rule has anything left. */
+    private void lastResort(LastChange last) {
+        Predicate<Change> open = change -> run.tried().stream().noneMatch(tried -> tried.change().equals(change))
+                && holding(change).isEmpty() && last.room(change) > 0 && certainty(change) >= 0
+                && worth(change).harmToComplaints() == 0;
+        leverage.car().flatMap(car -> new LastResort(car, complaints, this::lastSize, open).change()).ifPresent(change -> {
+            proposals.computeIfAbsent(change, key -> new ArrayList<>())
+                    .add(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
+            withheld.remove(change);
+            RankedChange candidate = candidate(change, weights.leastCertainty());
+            ranked.add(new RankedChange(1, change, lastSize(change).orElseThrow(), candidate.score(), candidate.proposals(),
+                    Optional.of(LastResort.WHY), List.of(), candidate.note(), candidate.way()));
+        });
+    }
+
+    private Optional<Size> lastSize(Change change) {
+        return sizer.size(change, List.of(), true).filter(Sized.Possible.class::isInstance)
+                .map(sized -> ((Sized.Possible) sized).size());
     }
 
     /** What the rules alone think of a change that was tried. */

@@ -4,6 +4,8 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Standing;
 import java.util.EnumSet;
 import java.util.Set;
@@ -42,6 +44,16 @@ public final class Ordinary {
                     : inRange(setting, true);
             default -> inRange(setting, true);
         };
+    }
+
+    /** Whether the setting stands outside what is ordinary, and {@code change} leads back there. */
+    public static boolean leadsBack(Car car, Change change) {
+        Set<Standing> standing = standing(car, change.adjuster());
+        boolean more = change.direction().raises() != (change.adjuster().kind() == Adjuster.Kind.CAMBER);
+        return standing.contains(Standing.FAR_TOED_IN) && change.direction() == Direction.TOE_OUT
+                || standing.contains(Standing.FAR_TOED_OUT) && change.direction() == Direction.TOE_IN
+                || standing.contains(Standing.BEYOND_ORDINARY) && !more
+                || standing.contains(Standing.SHORT_OF_ORDINARY) && more;
     }
 
     private static boolean angular(Setting setting) {

@@ -2,6 +2,7 @@ package camberwell.channel;
 
 import camberwell.problem.Problem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -164,6 +165,52 @@ public final class Log {
         scale(steering, factor);
         decided(steering, LoggedUnit.RADIAN, 1);
         clean("the steering is read in rad: as degrees it would turn the car " + Math.round(factor) + " times too much");
+    }
+
+    /** Notes the unit of a channel that is there once, where it is there, and brings it into SI. */
+    void settle(Kind kind, LoggedUnit unit) {
+        settle(Channel.of(kind), unit);
+    }
+
+    /** Notes the unit of a channel where it is there and brings it into SI. */
+    void settle(Channel channel, LoggedUnit unit) {
+        if (!has(channel)) {
+            return;
+        }
+        Binding binding = bindings.get(channel);
+        if (binding.unit().isEmpty()) {
+            clean("the " + channel.spoken() + " is read " + (unit.symbol().isEmpty() ? "as it is, from 0 to 1"
+                    : "in " + unit.symbol()) + ": it states no unit, and that fits the other channels");
+        }
+        float[] values = samples.get(channel);
+        if (unit.offset() != 0) {
+            for (int i = 0; i < size; i++) {
+                values[i] += (float) unit.offset();
+            }
+        }
+        scale(channel, unit.factor() * binding.sign());
+        decided(channel, unit, 1);
+    }
+
+    /** What only two in a hundred samples of a channel exceed, in size and as it was read; 0 where it is not there. */
+    double largest(Kind kind) {
+        return has(kind) ? largest(Channel.of(kind)) : 0;
+    }
+
+    /** What only two in a hundred samples of a channel exceed, in size and as it was read. */
+    double largest(Channel channel) {
+        float[] values = samples.get(channel);
+        int step = Math.max(1, size / 20_000);
+        double[] some = new double[size / step];
+        int count = 0;
+        for (int i = 0; i < some.length; i++) {
+            double value = Math.abs(values[i * step]);
+            if (!Double.isNaN(value)) {
+                some[count++] = value;
+            }
+        }
+        Arrays.sort(some, 0, count);
+        return count == 0 ? 0 : some[(int) (count * 0.98)];
     }
 
     /** Notes which unit a channel turned out to be in. */

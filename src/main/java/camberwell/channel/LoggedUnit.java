@@ -127,4 +127,10 @@ public enum LoggedUnit {
         }
         return plain.toString();
     }
+
+    /** The one of {@code units} whose factor is nearest to {@code factor}, in proportion. */
+    static Optional<LoggedUnit> nearest(List<LoggedUnit> units, double factor) {
+        return units.stream().min((one, other) -> Double.compare(Math.abs(Math.log(one.factor() / factor)),
+                Math.abs(Math.log(other.factor() / factor))));
+    }
 }

@@ -210,7 +210,8 @@ final class DebriefCommand implements Callable<Integer> {
                     () -> new Explainer(engine.rules(), engine.notes(), engine.advisor()), engine::voices, audience);
             DebriefScreen screen = new DebriefScreen(console, debrief, talk[0], ending, keeping, prompter, this::advice,
                     file -> sheet(debrief, file));
-            screen.run(engine::listenAhead);
+            Case begun = debrief.run();
+            screen.run(() -> engine.listenAhead(() -> Keeping.rehearse(begun, console)));
             if (transcript != null) {
                 keeping.transcript(transcript, overwrite, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
                         : Optional.empty());

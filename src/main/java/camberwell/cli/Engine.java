@@ -144,9 +144,21 @@ final class Engine {
 
     /** Begins to read the phrases on another core, for a talk that will need them in a moment. */
     void listenAhead() {
+        listenAhead(() -> {
+            // Nothing else is needed.
+        });
+    }
+
+    /**
+     * The same, and something besides.
+     *
+     * @param also what to do there besides, once that is done
+     */
+    void listenAhead(Runnable also) {
         Thread reader = new Thread(() -> {
             try {
                 listener.get().rehearse();
+                also.run();
             } catch (RuntimeException e) {
                 // Whoever asks for them is told.
             }

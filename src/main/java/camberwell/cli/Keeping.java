@@ -75,6 +75,11 @@ final class Keeping {
         return kept;
     }
 
+    /** Puts a case into words that nobody reads, so that the first that is kept is not the first that is written. */
+    static void rehearse(Case run, Console console) {
+        new CaseWriter().text(run, console.path("case" + ENDING));
+    }
+
     /** Writes the case, if a file was named. What cannot be written is said; the next answer tries again. */
     void keep(Case run) {
         if (file == null && book.isEmpty()) {

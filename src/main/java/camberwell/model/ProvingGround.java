@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -243,6 +244,26 @@ public final class ProvingGround {
         boolean hangs = MOVE_LOAD.contains(by) && phase != Phase.KERBS && phase != Phase.STRAIGHT
                 && before.filter(it -> it.leastLoad() < HANGS).isPresent();
         return hangs ? Optional.empty() : after.map(to -> sensed.get().relief(before.get(), to, where));
+    }
+
+    /**
+     * How much a change does for a complaint where the driver steers along his course.
+     *
+     * @param by what was changed
+     * @param changed the same car with the change made
+     * @param on a symptom
+     * @param where the axle it is on, where it is bound to one
+     * @param phase the phase
+     * @param speed m/s
+     * @return so many times the smallest change that counts, positive for the better; empty where the moving car does not
+     *     show it, or is lost
+     */
+    public OptionalDouble gain(Adjustment by, CarModel changed, Word on, Optional<Axle> where, Phase phase, double speed) {
+        Optional<Sensed> sensed = Sensed.of(on, by, phase);
+        Optional<Figures> before = sensed.flatMap(it -> figures(car, phase, speed));
+        Optional<Figures> after = before.flatMap(it -> figures(changed, phase, speed));
+        return after.isEmpty() || after.get().lost() ? OptionalDouble.empty()
+                : OptionalDouble.of(sensed.get().gain(before.get(), after.get(), where));
     }
 
     /** Brakes and the lock off the power turn a car in, or not, on the brakes alone; the rest by a step of steer. */

@@ -111,6 +111,12 @@ record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> fig
                 .map(Sensed::phases).orElse(Set.of());
     }
 
+    /** What it gains, as so many times what counts at least: positive is better. */
+    double gain(Figures before, Figures after, Optional<Axle> where) {
+        double more = figure.applyAsDouble(after, where) - figure.applyAsDouble(before, where);
+        return (worse ? -more : more) / least;
+    }
+
     Bench.Relief relief(Figures before, Figures after, Optional<Axle> where) {
         double gain = figure.applyAsDouble(after, where) - figure.applyAsDouble(before, where);
         return Bench.Relief.of(worse ? -gain : gain, least);

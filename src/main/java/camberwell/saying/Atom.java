@@ -23,6 +23,11 @@ record Atom(int from, int to, int words, List<Meaning> meanings, List<Atom> with
         return meanings.contains(meaning);
     }
 
+    /** Whether it may be something that the driver does. */
+    boolean acts() {
+        return meanings.stream().anyMatch(meaning -> meaning instanceof Meaning.Circumstance it && it.act());
+    }
+
     /** Whether a complaint may begin with it. */
     boolean head() {
         return as(Meaning.Complaint.class).isPresent() || as(Meaning.Doing.class).isPresent();

@@ -353,7 +353,8 @@ final class Hearing {
         boolean here = told.size() > sentenceStart;
         if (!here && lastDenied.isEmpty() || reading.driven()) {
             // "Bad at first", "I could really push": how bad is said of what was told, not of what may follow.
-            words.stream().filter(word -> word instanceof Severity && !reading.driven()).forEach(loose::add);
+            clause.atoms().stream().filter(atom -> Degrees.is(atom) && !reading.driven())
+                    .forEach(atom -> notUnderstood.add(typed(tokens, atom.from(), atom.to())));
             words.removeIf(Severity.class::isInstance);
         }
         if (!reading.notIn().isEmpty()) {

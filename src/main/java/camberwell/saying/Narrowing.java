@@ -183,6 +183,11 @@ final class Narrowing {
             // "Once every three", "half fast": one word beside what nobody knows may be of that.
             return;
         }
+        if (atom.words() == 2 && atom.to() - atom.from() == 3 && circumstance.get().words().equals(List.of(Since.FIRST_LAPS))
+                && tokens.get(atom.from() + 1).stem().equals("the")) {
+            // "At the first touch of the wheel" is not at first.
+            return;
+        }
         List<Word> narrowing = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
         if (narrowing.contains(Since.LATE_RUN) && atom.from() > 0 && UNTIL.contains(tokens.get(atom.from() - 1).stem())) {
             // "Pushes until the fuel burns off": late it does not.
@@ -191,7 +196,7 @@ final class Narrowing {
             into.addAll(narrowing);
             act |= circumstance.get().act();
             stretch |= narrowing.stream().filter(Phase.class::isInstance).count() > 1;
-        } else if (!Degrees.is(atom) && circumstance.get().act() && said.reasonAfter(atom)) {
+        } else if (!Degrees.is(atom) && atom.acts() && said.reasonAfter(atom)) {
             // "I cannot brake late because the rear is light": that is where it happens.
             into.addAll(narrowing);
         } else if (!Degrees.is(atom) && !circumstance.get().act()) {

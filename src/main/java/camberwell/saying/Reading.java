@@ -16,6 +16,7 @@ final class Reading {
     /** What makes a complaint go away, said before it. */
     private static final Set<String> CURES = Set.of("cur", "cure", "fix", "sort", "dial", "tune", "resolv", "eliminat", "solv");
     private static final Set<String> PRAISE = Set.of("strong", "mega", "mighty", "epic", "unreal", "wicked", "insan");
+    private static final Set<String> WISHES = Set.of("want", "need", "wish", "give", "hope", "prefer");
     private static final Set<String> COMPARING = Set.of("more", "less", "as", "so");
 
     private final Wording said;
@@ -146,9 +147,7 @@ final class Reading {
 
     /** Whether it tells what the car does where a driver might: "she turns in". */
     boolean ofTheCar() {
-        boolean acts = atoms.stream().flatMap(atom -> atom.meanings().stream())
-                .anyMatch(meaning -> meaning instanceof Meaning.Circumstance it && it.act());
-        return acts && !said.names("driver") && (thing != null || said.names("car"));
+        return atoms.stream().anyMatch(Atom::acts) && !said.names("driver") && (thing != null || said.names("car"));
     }
 
     /** Whether what it says holds only up to something. */
@@ -196,7 +195,7 @@ final class Reading {
             } else if (atom.is(Meaning.Sign.FINE)) {
                 if (comparedWith(atom)) {
                     better = true;
-                } else if (negated.contains(atom)) {
+                } else if (negated.contains(atom) || wished(atom)) {
                     unknown.add(atom);
                 } else {
                     fine = true;
@@ -232,6 +231,11 @@ final class Reading {
     /** "More stable than it was" does not say that it is stable. */
     private boolean comparedWith(Atom fine) {
         return fine.from() > from && COMPARING.contains(tokens.get(fine.from() - 1).stem());
+    }
+
+    /** "Give me a front end that works" does not say that it does. */
+    private boolean wished(Atom fine) {
+        return tokens.subList(from, fine.from()).stream().anyMatch(token -> WISHES.contains(token.stem()));
     }
 
     /** "The brakes are mega": what would be bad of a complaint is good of a thing. */

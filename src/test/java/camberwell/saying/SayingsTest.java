@@ -50,7 +50,8 @@ class SayingsTest {
      * is called bad, or that it is over a crest. At least nine in ten understood, at most three in a hundred misread.
      */
     @ParameterizedTest
-    @ValueSource(strings = {"paddock-d.txt", "paddock-e.txt", "paddock-f.txt", "paddock-g.txt", "paddock-h.txt"})
+    @ValueSource(strings = {"paddock-d.txt", "paddock-e.txt", "paddock-f.txt", "paddock-g.txt", "paddock-h.txt",
+        "paddock-i.txt", "paddock-j.txt", "paddock-k.txt"})
     @DisplayName("paddock talk is understood, or refused aloud")
     void paddock(String name) {
         List<Corpus.Entry> entries = Corpus.read(name);

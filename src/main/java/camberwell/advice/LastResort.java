@@ -1,0 +1,117 @@
+package camberwell.advice;
+
+import camberwell.model.CarModel;
+import camberwell.model.ProvingGround;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Symptom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * What is left when all that rules propose has been tried, or cannot be made, and something is still complained of: the
+ * driven model of this very car is asked which single change does most for it, and leaves the balance alone where nobody
+ * complains of it. It stands on the model alone, so it is asked last, and nothing is named that a note says is bad for a
+ * complaint. That one looks over the whole set-up sheet when the usual levers are used up is common practice, no source.
+ */
+final class LastResort {
+
+    /** The name under which it speaks beside the rules. */
+    static final String WORD = "What the model of this car says";
+    static final String WHY = "No rule has anything left for this. Of all single changes this one does most for it in a "
+            + "model of the car that is driven through the corner; nothing but that model speaks for it.";
+    /** What acts by less than so many times what counts in the model is a quarter of what a driver notices. */
+    private static final double FELT = 15;
+    /** What a driver hardly notices of the balance where he does not complain of it: half of what is worth a word. */
+    private static final double UNNOTICED = 30;
+    private static final List<Phase> BALANCE = List.of(Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
+
+    private final CarModel car;
+    private final ProvingGround track;
+    private final List<Complaint> complaints;
+    private final Function<Change, Optional<Size>> sizes;
+    private final Predicate<Change> open;
+
+    /**
+     * @param car as it stands
+     * @param complaints of the case
+     * @param sizes how far a change would go; empty where it cannot be made
+     * @param open whether nothing speaks against a change
+     */
+    LastResort(CarModel car, List<Complaint> complaints, Function<Change, Optional<Size>> sizes, Predicate<Change> open) {
+        this.car = car;
+        this.track = new ProvingGround(car);
+        this.complaints = complaints.stream().filter(Complaint::reported).filter(it -> it.phase().isPresent()).toList();
+        this.sizes = sizes;
+        this.open = open;
+    }
+
+    /** The change that does most; empty where none does enough. */
+    Optional<Change> change() {
+        Change best = null;
+        double most = 0;
+        for (Adjuster adjuster : complaints.isEmpty() ? List.<Adjuster>of() : new ArrayList<>(car.car().adjusters().keySet())) {
+            for (Change change : CarModel.representsInMotion(adjuster) ? List.of(new Change(adjuster,
+                    adjuster.directions().get(0)), new Change(adjuster, adjuster.directions().get(1))) : List.<Change>of()) {
+                double worth = open.test(change) && complaints.stream().anyMatch(it -> acts(change, it.phase().get()))
+                        ? worth(change) : 0;
+                if (worth > most) {
+                    most = worth;
+                    best = change;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private double worth(Change change) {
+        Optional<CarModel> changed = sizes.apply(change).flatMap(Size::to)
+                .flatMap(to -> car.withInMotion(change.adjuster(), to));
+        if (changed.isEmpty()) {
+            return 0;
+        }
+        double relief = 0;
+        double speed = 0;
+        for (Complaint complaint : complaints) {
+            speed = Situation.of(change.adjuster(), Optional.of(complaint)).speed().metresPerSecond();
+            OptionalDouble gain = track.gain(change.adjuster().adjustment(), changed.get(), complaint.symptom(),
+                    complaint.where(), complaint.phase().get(), speed);
+            if (gain.isEmpty()) {
+                return 0;
+            }
+            relief += gain.getAsDouble();
+        }
+        if (relief < FELT) {
+            return 0;
+        }
+        for (Phase phase : BALANCE) {
+            if (complaints.stream().noneMatch(complaint -> ofBalance(complaint) && complaint.phase().get() == phase)) {
+                relief -= Math.max(0, Math.abs(track.gain(change.adjuster().adjustment(), changed.get(), Symptom.UNDERSTEER,
+                        Optional.empty(), phase, speed).orElse(Double.POSITIVE_INFINITY)) - UNNOTICED);
+            }
+        }
+        return relief;
+    }
+
+    /** Whether what a change moves is at work in that phase by itself, and not by what it left behind from one before. */
+    private static boolean acts(Change change, Phase phase) {
+        boolean off = phase == Phase.BRAKING || phase == Phase.ENTRY || phase == Phase.LIFT_OFF;
+        return switch (change.adjuster().adjustment()) {
+            case BRAKE_BIAS -> phase == Phase.BRAKING || phase == Phase.ENTRY;
+            case DIFFERENTIAL_COAST -> off;
+            case DIFFERENTIAL_POWER -> !off;
+            case BUMP, REBOUND -> phase != Phase.MID_CORNER;
+            default -> true;
+        };
+    }
+
+    private static boolean ofBalance(Complaint complaint) {
+        return complaint.symptom() == Symptom.UNDERSTEER || complaint.symptom() == Symptom.OVERSTEER
+                || complaint.symptom() == Symptom.SNAP_OVERSTEER;
+    }
+}
