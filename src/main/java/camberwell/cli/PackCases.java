@@ -52,7 +52,9 @@ final class PackCases {
     PackCases of(RulePack pack, Path place) {
         CaseReader within = pack.trusted() ? reader : reader.within(List.of(place, shipped));
         if (Files.isDirectory(place)) {
-            CaseFolder.cases(place.resolve(RulePack.CASES)).forEach(file -> add(() -> within.read(file)));
+            // What an editor left behind is no part of the pack.
+            CaseFolder.cases(place.resolve(RulePack.CASES)).stream().filter(file -> pack.files().containsKey(
+                    place.relativize(file).toString().replace('\\', '/'))).forEach(file -> add(() -> within.read(file)));
             return this;
         }
         return inside(pack, RulePack.CASES, within);
