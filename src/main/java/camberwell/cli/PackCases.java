@@ -3,6 +3,7 @@ package camberwell.cli;
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
 import camberwell.pack.RulePack;
+import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -28,11 +29,18 @@ final class PackCases {
     private final CaseReader reader;
     private final Path shipped;
     private final List<CaseFile> read = new ArrayList<>();
-    private boolean broken;
+    private final List<Problem> problems = new ArrayList<>();
+    private final boolean tells;
 
     /** @param shipped where the cases and cars lie that come with camberwell */
     PackCases(Console console, CaseReader reader, Path shipped) {
+        this(console, reader, shipped, true);
+    }
+
+    /** @param tells whether what is wrong with a case is printed at once */
+    PackCases(Console console, CaseReader reader, Path shipped, boolean tells) {
         this.console = console;
+        this.tells = tells;
         this.reader = reader;
         this.shipped = shipped;
     }
@@ -44,7 +52,9 @@ final class PackCases {
     PackCases of(RulePack pack, Path place) {
         CaseReader within = pack.trusted() ? reader : reader.within(List.of(place, shipped));
         if (Files.isDirectory(place)) {
-            CaseFolder.cases(place.resolve(RulePack.CASES)).forEach(file -> add(() -> within.read(file)));
+            // What an editor left behind is no part of the pack.
+            CaseFolder.cases(place.resolve(RulePack.CASES)).stream().filter(file -> pack.files().containsKey(
+                    place.relativize(file).toString().replace('\\', '/'))).forEach(file -> add(() -> within.read(file)));
             return this;
         }
         return inside(pack, RulePack.CASES, within);
@@ -88,8 +98,10 @@ final class PackCases {
         try {
             read.add(reading.read());
         } catch (ProblemsException e) {
-            broken = true;
-            e.problems().forEach(problem -> console.err().println(problem.withExcerpt()));
+            problems.addAll(e.problems());
+            if (tells) {
+                e.problems().forEach(problem -> console.err().println(problem.withExcerpt()));
+            }
         }
     }
 
@@ -100,6 +112,11 @@ final class PackCases {
 
     /** Whether one could not. */
     boolean broken() {
-        return broken;
+        return !problems.isEmpty();
+    }
+
+    /** What is wrong with those that could not. */
+    List<Problem> problems() {
+        return problems;
     }
 }

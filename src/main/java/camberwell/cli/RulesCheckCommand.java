@@ -141,9 +141,42 @@ final class RulesCheckCommand implements Callable<Integer> {
         }
         packs.forEach(pack -> pack.notes().keySet().forEach(path ->
                 own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
-        List<Problem> problems = of(with, own).stream().sorted().toList();
+        List<Problem> found = new ArrayList<>(of(with, own));
+        found.addAll(ofCases(packs, console, with));
+        List<Problem> problems = found.stream().sorted().toList();
         return new Checked(problems, with.ruleSet().packSize(), own.size(),
                 problems.isEmpty() ? new Worth(with.ruleSet(), notes).warnings() : List.of());
+    }
+
+    /** A problem of a case by the name that the folder was given, rather than by the whole path. */
+    private static Problem asNamed(Problem problem, List<RulePack> packs, Console console) {
+        for (RulePack pack : packs) {
+            String place = console.path(pack.name()).toString();
+            if (problem.file().startsWith(place)) {
+                String file = pack.name() + problem.file().substring(place.length()).replace('\\', '/');
+                return new Problem(file, problem.line(), problem.column(), problem.message(), problem.suggestion(), problem.warning(),
+                        problem.excerpt());
+            }
+        }
+        return problem;
+    }
+
+    /** What is wrong with the cases and the drivers' phrases of packs. */
+    private static List<Problem> ofCases(List<RulePack> packs, Console console, Engine with) {
+        PackCases cases = new PackCases(console, with.cases(), with.home().resolve(RulePack.CASES), false);
+        for (RulePack pack : packs) {
+            cases.of(pack, console.path(pack.name())).inside(pack, RulePack.QUIZ);
+        }
+        List<Problem> problems = new ArrayList<>();
+        cases.problems().forEach(problem -> problems.add(asNamed(problem, packs, console)));
+        if (packs.stream().anyMatch(pack -> pack.sayings().isPresent())) {
+            try {
+                with.listener();
+            } catch (ProblemsException e) {
+                problems.addAll(e.problems());
+            }
+        }
+        return problems;
     }
 
     /** What is wrong with the rules of the packs that are on, and with the notes of those names. */

@@ -37,6 +37,10 @@ final class Misread {
                     + "{Axle}, {other-axle} and {Other-axle}", Optional.empty());
             return;
         }
+        if (text.contains(" //")) {
+            problems.tell(number, column + text.indexOf(" //") + 1, "a comment stands on a line of its own", Optional.empty());
+            return;
+        }
         String spaced = SentenceReader.spaced(text);
         if (inCapitals(condition, spaced, number, column)) {
             return;

@@ -105,12 +105,20 @@ final class Quirks {
                 + (lines - 1) + " more line" + (lines == 2 ? "" : "s") + ")");
     }
 
+    /** Whether a line ends in a mark that ends sentences elsewhere. */
+    static boolean isPunctuated(String text) {
+        return !text.isEmpty() && ":;.,".indexOf(text.charAt(text.length() - 1)) >= 0;
+    }
+
     /** The keyword that a line starts with when capitals do not count, where they stand. */
     static Optional<String> miswrittenKeyword(String text) {
         for (String keyword : KEYWORDS) {
             int end = keyword.length();
             boolean wordEnds = text.length() == end
                     || keyword.equals("rule") && text.length() > end && " \"".indexOf(text.charAt(end)) >= 0;
+            if (isPunctuated(text) && !keyword.equals("rule") && text.length() == end + 1 && text.regionMatches(true, 0, keyword, 0, end)) {
+                return Optional.of(keyword);
+            }
             if (wordEnds && text.regionMatches(true, 0, keyword, 0, end) && !text.startsWith(keyword)) {
                 return Optional.of(keyword);
             }

@@ -6,9 +6,11 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Nearest;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -30,6 +32,8 @@ public final class RuleFileReader {
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} ,.:;'()/%+°?!&-]*");
     private static final Pattern RULE = Pattern.compile("rule\\s+\"([^\"]*)\"\\s*");
     private static final Pattern ANNOTATION = Pattern.compile("@(\\w+)\\(\"([^\"]*)\"\\)\\s*");
+    private static final Pattern BEGUN = Pattern.compile("@(\\w+)");
+    private static final Pattern UNQUOTED = Pattern.compile("rule\\s+(\"[^\"]*|[^\"].*)");
     private static final Pattern ID = Pattern.compile("[A-Z]{2,6}-[0-9]{1,3}");
     private static final Pattern VERSION = Pattern.compile("[0-9]{1,4}(\\.[0-9]{1,4}){0,3}");
     private static final String TRIAL = "trial";
@@ -69,6 +73,8 @@ public final class RuleFileReader {
         /** Whether the last condition could not be read, so that nobody knows what a dash below it narrows. */
         private boolean lost;
         private final Map<String, String> annotations = new HashMap<>();
+        /** Those that somebody meant to write, so that they are not told to be missing as well. */
+        private final Set<String> meant = new HashSet<>();
         private final List<Condition> conditions = new ArrayList<>();
         private final List<Line> conclusions = new ArrayList<>();
     }
@@ -151,10 +157,14 @@ public final class RuleFileReader {
         if (text.isEmpty()) {
             return;
         }
+        if (section != Section.BETWEEN && text.startsWith("//")) {
+            return;
+        }
         Optional<String> keyword = Quirks.miswrittenKeyword(text);
         if (keyword.isPresent()) {
-            problem(number, column, "write \"" + keyword.get() + "\" in small letters");
-            text = keyword.get() + text.substring(keyword.get().length());
+            problem(number, column, "write \"" + keyword.get() + "\" " + (Quirks.isPunctuated(text) ? "alone on its line"
+                    : "in small letters"));
+            text = Quirks.isPunctuated(text) ? keyword.get() : keyword.get() + text.substring(keyword.get().length());
         }
         switch (section) {
             case BETWEEN -> between(text, number, column);
@@ -189,6 +199,13 @@ public final class RuleFileReader {
             return;
         }
         Matcher matcher = RULE.matcher(text);
+        boolean wasWhole = matcher.matches();
+        if (!matcher.matches() && UNQUOTED.matcher(text).matches()) {
+            // The rest is read as the rule that it was meant to be.
+            String name = text.substring("rule".length()).replace("\"", "").strip();
+            problem(number, column, "a rule's name stands in quotes: rule \"" + name + "\"");
+            matcher = RULE.matcher("rule \"" + name + "\"");
+        }
         if (!matcher.matches()) {
             problem(number, column, SentenceReader.RAW.matcher(text).matches() ? SentenceReader.raw(text)
                     : "expected: rule \"its name\"");
@@ -197,7 +214,7 @@ public final class RuleFileReader {
         draft = new Draft();
         draft.name = matcher.group(1).strip();
         draft.line = number;
-        draft.problemsBefore = problems.size();
+        draft.problemsBefore = wasWhole ? problems.size() : -1;
         section = Section.HEAD;
         if (draft.name.isEmpty() || draft.name.length() > LONGEST_NAME) {
             problem(number, column + matcher.start(1), "a rule's name has 1 to " + LONGEST_NAME + " characters");
@@ -236,6 +253,10 @@ public final class RuleFileReader {
     private void annotation(String text, int number, int column) {
         Matcher matcher = ANNOTATION.matcher(text);
         if (!matcher.matches()) {
+            Matcher begun = BEGUN.matcher(text);
+            if (begun.lookingAt()) {
+                meant(begun.group(1));
+            }
             problem(number, column, text.startsWith("@") ? "an annotation reads @because(\"...\"), on one line"
                     : SentenceReader.RAW.matcher(text).matches() ? SentenceReader.raw(text)
                     : "expected @because(\"...\"), @note(\"...\") or when");
@@ -243,6 +264,7 @@ public final class RuleFileReader {
         }
         String key = matcher.group(1);
         String said = matcher.group(2).strip();
+        meant(key);
         if (!ANNOTATIONS.contains(key)) {
             problem(number, column, "no annotation @" + key + " is allowed here", Nearest.to(key, ANNOTATIONS));
         } else if (draft.annotations.putIfAbsent(key, said) != null) {
@@ -253,6 +275,10 @@ public final class RuleFileReader {
             wrong(key, said).ifPresent(message -> problem(number, column + matcher.start(2), message,
                     key.equals("note") ? Nearest.to(said, names.all()) : Optional.empty()));
         }
+    }
+
+    private void meant(String key) {
+        draft.meant.add(Nearest.to(key, ANNOTATIONS).orElse(key));
     }
 
     private Optional<String> wrong(String key, String said) {
@@ -371,10 +397,10 @@ public final class RuleFileReader {
     private void finish() {
         section = Section.BETWEEN;
         String rule = "the rule \"" + draft.name + "\"";
-        if (!draft.annotations.containsKey("because")) {
+        if (!draft.meant.contains("because")) {
             problem(draft.line, 1, rule + " has no reason: add @because(\"...\")");
         }
-        if (!draft.annotations.containsKey("note")) {
+        if (!draft.meant.contains("note")) {
             problem(draft.line, 1, rule + " has no knowledge note: add @note(\"...\")");
         }
         if (!draft.saysWhen) {

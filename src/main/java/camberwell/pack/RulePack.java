@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -56,6 +57,9 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     /** The file of a folder's own follow-up questions. */
     public static final String QUESTIONS = "questions.yaml";
 
+    /** What somebody may well call the folder of notes. */
+    private static final Set<String> OTHER_NOTES = Set.of("notes", "note", "knowledge", "knowledge-note", "knowledge_notes", "causes",
+            "cautions", "driving", "adjustments", "readings");
     private static final List<String> SINGLE = List.of(MANIFEST, THRESHOLDS, SYMPTOMS, QUESTIONS, SAYINGS);
     private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::folder).toList();
     private static final List<String> NOTE_KINDS =
@@ -172,6 +176,14 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
                     + ", in files that end in .dslr" + Nearest.to(parts.get(0), STAGES)
                     .filter(stage -> !stage.equals(parts.get(0)))
                     .map(stage -> "; did you mean \"" + stage + "\"?").orElse(""));
+        }
+        String file = parts.get(parts.size() - 1);
+        Optional<String> place = SINGLE.stream().filter(one -> one.substring(one.indexOf('/') + 1).equals(file)).findFirst();
+        if (place.isPresent() && !SINGLE.contains(path) && (parts.size() == 1 || parts.get(0).equals(NOTES))) {
+            return Optional.of("it is read as " + place.get() + " and nowhere else");
+        }
+        if (parts.size() > 1 && OTHER_NOTES.contains(parts.get(0)) && lower.endsWith(".md")) {
+            return Optional.of("notes lie right below " + NOTES + "/" + String.join(", " + NOTES + "/", NOTE_KINDS));
         }
         if (STAGES.contains(parts.get(0)) && parts.size() > 1) {
             return Optional.of("a folder of rules holds files that end in .dslr and nothing else");

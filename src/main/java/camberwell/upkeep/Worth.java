@@ -55,7 +55,7 @@ public final class Worth {
                 }
             }
         }
-        return warnings.stream().sorted().toList();
+        return warnings.stream().distinct().sorted().toList();
     }
 
     private Optional<String> why(RuleText rule, Change change) {
