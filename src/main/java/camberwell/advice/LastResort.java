@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.knowledge.Note;
 import camberwell.model.CarModel;
 import camberwell.model.ProvingGround;
 import camberwell.vocabulary.Adjuster;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * What is left when all that rules propose has been tried, or cannot be made, and something is still complained of: the
@@ -49,6 +51,15 @@ final class LastResort {
         this.complaints = complaints.stream().filter(Complaint::reported).filter(it -> it.phase().isPresent()).toList();
         this.sizes = sizes;
         this.open = open;
+    }
+
+    /** What to look for, and when to go back: not what the note says, which speaks of what rules propose the change for. */
+    static Note.Way told(Note.Way way, List<Complaint> complaints) {
+        String felt = complaints.stream().filter(Complaint::reported).map(Complaint::text).distinct()
+                .collect(Collectors.joining(", "));
+        return new Note.Way(way.effects(), WHY, "No rule of thumb is left for this. A computer model of your car says that this "
+                + "change does most for it. Nobody has tried it on your car yet.", "Less of what you told: " + felt
+                + ". Nothing else gets worse.", "What you told has not become less, or the car does something new.");
     }
 
     /** The change that does most; empty where none does enough. */

@@ -28,6 +28,11 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
         return because.orElse(way.rationale());
     }
 
+    /** Whether no rule speaks for it, and a model of the car alone does. */
+    public boolean ofModelAlone() {
+        return because.filter(LastResort.WHY::equals).isPresent();
+    }
+
     /** The same change at another place. */
     RankedChange at(int place) {
         return new RankedChange(place, change, size, score, proposals, because, firstBy, note, way);

@@ -316,7 +316,8 @@ final class Weighing {
             withheld.remove(change);
             RankedChange candidate = candidate(change, weights.leastCertainty());
             ranked.add(new RankedChange(1, change, lastSize(change).orElseThrow(), candidate.score(), candidate.proposals(),
-                    Optional.of(LastResort.WHY), List.of(), candidate.note(), candidate.way()));
+                    Optional.of(LastResort.WHY), List.of(), candidate.note(),
+                    LastResort.told(candidate.way(), complaints)));
         });
     }
 

@@ -49,6 +49,9 @@ class LastResortTest {
         assertEquals("front-ride-height lower", change.change().id());
         assertTrue(change.why().contains("nothing but that model speaks for it"));
         assertTrue(change.score().certainty() <= 0.2);
+        assertTrue(change.ofModelAlone());
+        assertTrue(change.way().watch().contains("wheelspin at exit"), "it is judged by what was told, not by what the note "
+                + "of the ride height speaks of: " + change.way().watch());
     }
 
     @Test
