@@ -64,7 +64,7 @@ final class PressureSizer {
             return Optional.of(new Sized.Impossible("the " + lost.get().wheel().id() + " tyre reads no higher hot than "
                     + "cold: look for a leak, and measure again before any pressure is set"));
         }
-        return Optional.of(measured.isEmpty() ? blind(change, setting.get()) : byGasLaw(change, setting.get(),
+        return Optional.of(measured.isEmpty() ? blind(change, asMeasured(setting.get(), wheels)) : byGasLaw(change, setting.get(),
                 measured));
     }
 
@@ -166,6 +166,13 @@ final class PressureSizer {
     private static Quantity mean(List<Quantity> quantities, Unit unit) {
         double mean = quantities.stream().mapToDouble(Quantity::value).average().orElseThrow();
         return new Quantity(Math.rint(mean * 1e4) / 1e4, unit);
+    }
+
+    /** The setting from where the gauge found the cold tyres, where it was held to all of them, and not from the car's file. */
+    private Setting asMeasured(Setting setting, List<Wheel> wheels) {
+        List<Quantity> cold = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null)
+                .flatMap(figures -> figures.cold().stream()).map(read -> read.to(setting.now().unit())).toList();
+        return cold.size() < wheels.size() ? setting : setting.withNow(mean(cold, setting.now().unit()));
     }
 
     /** What is counted in clicks cannot be computed. */

@@ -4,6 +4,7 @@ import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Matter;
 import camberwell.knowledge.Note;
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -70,7 +71,8 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         Map<Word, Effect> fine = new LinkedHashMap<>();
         for (Effect effect : way.effects()) {
             if (effect.effect() < 0 && effect.when().holds(circumstances)
-                    && complaints.stream().noneMatch(complaint -> complaint.symptom() == effect.on())) {
+                    && complaints.stream().noneMatch(complaint -> complaint.symptom() == effect.on()
+                            || excludes(complaint, effect))) {
                 fine.merge(effect.on(), effect, (one, other) -> other.effect() < one.effect() ? other : one);
             }
         }
@@ -85,6 +87,13 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         return new Score(certainty, Math.max(relief, weights.leastRelief()), harm, spoiled,
                 simulated(circumstances) ? 0 : weights.effort() * (note.effort() - 1), weights.risk() * note.risk(), List.copyOf(helps),
                 List.copyOf(sorted));
+    }
+
+    /** Whether what is complained of cannot be where the effect would show: tyres that overheat are not slow to warm up. */
+    private static boolean excludes(Complaint complaint, Effect effect) {
+        return (complaint.symptom() == Symptom.OVERHEATING && effect.on() == Symptom.SLOW_WARM_UP
+                || complaint.symptom() == Symptom.SLOW_WARM_UP && effect.on() == Symptom.OVERHEATING)
+                && complaint.where().isPresent() && complaint.where().equals(effect.where());
     }
 
     /** In a simulator every change is a key press. */

@@ -222,10 +222,19 @@ final class Hardship {
         if (code == 2 && said.isBlank()) {
             return Optional.of(String.join(" ", arguments) + ": exit code 2 without a word");
         }
-        return Stream.of(JAVA, STEERS).map(pattern -> pattern.matcher(pattern == JAVA
-                        ? EXCERPT.matcher(said).replaceAll("") : shown))
+        return Stream.of(JAVA, STEERS).map(pattern -> pattern.matcher(pattern == JAVA ? own(said, arguments) : shown))
                 .filter(Matcher::find).findFirst().map(matcher -> String.join(" ", arguments)
                         + " says \"" + matcher.group() + "\": " + shown);
+    }
+
+    /** What camberwell says by itself: without the lines of files that it shows, and the typed words that it quotes. */
+    private static String own(String said, String... arguments) {
+        String own = EXCERPT.matcher(said).replaceAll("");
+        for (String argument : arguments) {
+            String quoted = STEERS.matcher(argument).replaceAll("\uFFFD");
+            own = quoted.isBlank() ? own : own.replace("\"" + quoted + "\"", "");
+        }
+        return own;
     }
 
     /** What this process has had of the processor, ns: a busy computer makes no defects. */
