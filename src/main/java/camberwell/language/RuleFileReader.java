@@ -157,7 +157,7 @@ public final class RuleFileReader {
         if (text.isEmpty()) {
             return;
         }
-        if (section != Section.BETWEEN && text.startsWith("//")) {
+        if (section != Section.BETWEEN && text.startsWith("//") && !SentenceReader.RAW.matcher(text).matches()) {
             return;
         }
         Optional<String> keyword = Quirks.miswrittenKeyword(text);

@@ -255,7 +255,7 @@ final class SentenceReader {
     }
 
     static String raw(String text) {
-        if (text.startsWith("#") || text.startsWith("/*")) {
+        if (text.startsWith("#")) {
             return "a comment starts with //, on a line of its own: " + text;
         }
         return "raw Drools is not allowed here, only sentences of the dictionary: " + text;
