@@ -1,7 +1,6 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
-import camberwell.advice.Answer;
 import camberwell.advice.Complaint;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
@@ -15,6 +14,7 @@ import camberwell.advice.Withheld;
 import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.run.Report;
 import camberwell.vocabulary.Audience;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,7 +103,7 @@ public final class AdviceText {
         }
         conflicts(advice.conflicts(), page);
         withheld(advice.withheld(), advice.experience(), page);
-        unanswered(advice.answers(), page);
+        unanswered(advice, page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
             List<String> words = new ArrayList<>(List.of("camberwell", "explain", advice.run().source(),
                     "--change", advice.changes().get(0).change().id()));
@@ -134,7 +134,7 @@ public final class AdviceText {
             return "Nothing asks for a change. Leave the car as it is.";
         }
         return advice.withheld().isEmpty() && advice.driving().isEmpty()
-                ? "Not enough to name a change. Say more of what the car does, and read the tyres."
+                ? "Not enough to name a change. " + Unanswered.more(advice)
                 : "No change to the car for now.";
     }
 
@@ -249,12 +249,12 @@ public final class AdviceText {
         }
     }
 
-    private static void unanswered(List<Answer> answers, Page page) {
-        List<Answer> nothing = answers.stream().filter(Answer::nothing).toList();
+    private static void unanswered(Advice advice, Page page) {
+        List<Report> nothing = Unanswered.in(advice);
         if (!nothing.isEmpty()) {
             page.heading("Without an answer");
-            nothing.forEach(answer -> page.point(0, Words.sentence(answer.report().text()) + ": nothing that I know of "
-                    + "speaks to this"));
+            nothing.forEach(report -> page.point(0, Words.sentence(report.text()) + ": "
+                    + Unanswered.of(advice, report).orElse("nothing that I know of speaks to this")));
         }
     }
 

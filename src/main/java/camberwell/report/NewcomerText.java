@@ -1,7 +1,6 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
-import camberwell.advice.Answer;
 import camberwell.advice.RankedChange;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
@@ -135,11 +134,12 @@ public final class NewcomerText {
     }
 
     private void unanswered(Advice advice, Page page) {
-        List<Answer> nothing = advice.answers().stream().filter(Answer::nothing).toList();
+        List<Report> nothing = Unanswered.in(advice);
         if (!nothing.isEmpty()) {
             page.heading("What this page cannot answer");
-            nothing.forEach(answer -> page.point(0, terms.felt(answer.report().symptom())
-                    + " Ask a coach about this one."));
+            nothing.forEach(report -> page.point(0, terms.felt(report.symptom()) + Unanswered
+                    .of(advice, report).map(read -> " But " + read + ". Tell what else you feel.")
+                    .orElse(" Ask a coach about this one.")));
         }
     }
 
@@ -212,7 +212,7 @@ public final class NewcomerText {
         if (advice.changes().isEmpty()) {
             page.heading("The car");
             page.paragraph(0, advice.withheld().isEmpty() && advice.driving().isEmpty() && !maybeDamaged(advice)
-                    ? "There is not enough to go on yet. Say more of what the car does, and read the tyres."
+                    ? "There is not enough to go on yet. " + Unanswered.more(advice)
                     : "Leave the settings as they are for now. " + advice.withheld().stream().limit(1)
                             .map(withheld -> "Not now: " + Words.change(withheld.change()) + ". "
                                     + Words.sentence(withheld.reason()).replaceFirst("[^.]$", "$0."))

@@ -62,10 +62,10 @@ class CertaintyChecksTest {
                 .file("mine/5-driving/rims.dslr", rule("Hot rims: less kerb", "hot-rims", "hot-rims is likely",
                 "advise the driver use-less-kerb with certainty 0.2"))
                 .file("mine/3-changes/rims.dslr", rule("Hot rims: softer", "hot-rims", "hot-rims is likely",
-                "propose differential-preload less with certainty 0.6"));
+                "propose front-bump softer with certainty 0.6"));
         assertEquals(List.of(), bench.run("rules", "check", "mine").out().lines().filter(line -> line.startsWith("mine/")).toList());
         bench.file("mine/3-changes/rims.dslr", rule("Hot rims: softer", "hot-rims", "hot-rims is nearly certain",
-                "propose differential-preload less with certainty 0.6"))
+                "propose front-bump softer with certainty 0.6"))
                 .file("mine/5-driving/rims.dslr", rule("Hot rims: less kerb", "hot-rims", "hot-rims is nearly certain",
                 "advise the driver use-less-kerb with certainty 0.2"));
         assertEquals(List.of("mine/2-causes/rims.dslr:7:5: \"find hot-rims with certainty 0.3\" never acts: with all that can speak for it "
