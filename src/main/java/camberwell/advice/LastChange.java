@@ -216,7 +216,7 @@ final class LastChange {
     /** Whether a bar or spring took away what was wrong with the balance, and nothing is wrong with it now. */
     boolean balanced() {
         boolean complained = complaints.stream().anyMatch(complaint -> complaint.reported()
-                && (complaint.symptom() == Symptom.UNDERSTEER || LOOSE.contains(complaint.symptom())));
+                && complaint.symptom().ofBalance());
         for (int i = last; i >= 0 && !complained; i--) {
             if (trials.binding(i) && trials.stillOn(i) && Leverage.ofRollStiffness(trials.get(i).change())
                     && (told(trials.trial(i), Outcome.BETTER, Set.of(Symptom.UNDERSTEER))

@@ -101,7 +101,7 @@ final class LastResort {
             return 0;
         }
         for (Phase phase : BALANCE) {
-            if (complaints.stream().noneMatch(complaint -> ofBalance(complaint) && complaint.phase().get() == phase)) {
+            if (complaints.stream().noneMatch(complaint -> complaint.symptom().ofBalance() && complaint.phase().get() == phase)) {
                 relief -= Math.max(0, Math.abs(track.gain(change.adjuster().adjustment(), changed.get(), Symptom.UNDERSTEER,
                         Optional.empty(), phase, speed).orElse(Double.POSITIVE_INFINITY)) - UNNOTICED);
             }
@@ -119,10 +119,5 @@ final class LastResort {
             case BUMP, REBOUND -> phase != Phase.MID_CORNER;
             default -> true;
         };
-    }
-
-    private static boolean ofBalance(Complaint complaint) {
-        return complaint.symptom() == Symptom.UNDERSTEER || complaint.symptom() == Symptom.OVERSTEER
-                || complaint.symptom() == Symptom.SNAP_OVERSTEER;
     }
 }

@@ -12,7 +12,7 @@ final class MotionUnits {
     private static final List<LoggedUnit> SPEEDS = List.of(LoggedUnit.METRE_PER_SECOND, LoggedUnit.KILOMETRE_PER_HOUR,
             LoggedUnit.MILE_PER_HOUR);
     private static final List<LoggedUnit> YAWS = List.of(LoggedUnit.RADIAN_PER_SECOND, LoggedUnit.DEGREE_PER_SECOND);
-    private static final List<LoggedUnit> ACCELERATIONS = List.of(LoggedUnit.METRE_PER_SECOND_SQUARED,
+    static final List<LoggedUnit> ACCELERATIONS = List.of(LoggedUnit.METRE_PER_SECOND_SQUARED,
             LoggedUnit.GRAVITY);
 
     private final Log log;
@@ -49,9 +49,7 @@ final class MotionUnits {
         List<LoggedUnit> accelerations = candidates(Kind.LATERAL_ACCELERATION, ACCELERATIONS);
         if (!both) {
             log.settle(Kind.SPEED, speeds.get(0));
-            log.settle(Kind.YAW_RATE, yaws.size() == 1 || log.largest(Kind.YAW_RATE) < 3 ? yaws.get(0) : yaws.get(1));
-            log.settle(Kind.LATERAL_ACCELERATION, accelerations.size() == 1 || log.largest(Kind.LATERAL_ACCELERATION) > 4.5
-                    ? accelerations.get(0) : accelerations.get(1));
+            bySize(yaws, accelerations);
             return;
         }
         Fit fit = Fit.of(of(Kind.SPEED), of(Kind.YAW_RATE), of(Kind.LATERAL_ACCELERATION), log.size(), alike);
@@ -120,6 +118,11 @@ final class MotionUnits {
         Kind odd = yaw >= side ? Kind.LATERAL_ACCELERATION : Kind.YAW_RATE;
         log.doubt(what + "; the " + odd.spoken() + " goes less with the steering and is left out");
         log.drop(Channel.of(odd));
+        bySize(yaws, accelerations);
+    }
+
+    /** Where the two cannot be held against each other: no car turns faster than 3 rad/s, or corners at 4.5 g. */
+    private void bySize(List<LoggedUnit> yaws, List<LoggedUnit> accelerations) {
         log.settle(Kind.YAW_RATE, yaws.size() == 1 || log.largest(Kind.YAW_RATE) < 3 ? yaws.get(0) : yaws.get(1));
         log.settle(Kind.LATERAL_ACCELERATION, accelerations.size() == 1 || log.largest(Kind.LATERAL_ACCELERATION) > 4.5
                 ? accelerations.get(0) : accelerations.get(1));

@@ -1,13 +1,9 @@
 package camberwell.channel;
 
 import camberwell.units.Figures;
-import java.util.List;
 
 /** One set of signs: the car turns the way it is steered, and forwards is where it gains speed. */
 final class Signs {
-
-    private static final List<LoggedUnit> ACCELERATIONS = List.of(LoggedUnit.METRE_PER_SECOND_SQUARED,
-            LoggedUnit.GRAVITY);
 
     private final Log log;
     private final double alike;
@@ -99,9 +95,7 @@ final class Signs {
             return 0;
         }
         int step = Math.max(1, (int) Math.round(log.rate() * 0.4));
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
+        Sums sums = new Sums();
         for (int i = step; i + step < log.size(); i++) {
             double ax = x[i] - x[i - step];
             double ay = y[i] - y[i - step];
@@ -109,13 +103,11 @@ final class Signs {
             double by = y[i + step] - y[i];
             double turned = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
             double other = of(lead)[i] / (lead == Kind.YAW_RATE ? 1 : Math.max(moving, of(Kind.SPEED)[i]));
-            if (!Double.isNaN(turned * other) && of(Kind.SPEED)[i] > moving) {
-                xx += turned * turned;
-                xy += turned * other;
-                yy += other * other;
+            if (of(Kind.SPEED)[i] > moving) {
+                sums.add(turned, other);
             }
         }
-        return xx * yy > 0 ? xy / Math.sqrt(xx * yy) : 0;
+        return sums.correlation();
     }
 
     /** Forwards is where the car gains speed. */
@@ -127,26 +119,21 @@ final class Signs {
         float[] values = log.samples(channel);
         float[] speed = of(Kind.SPEED);
         int step = Math.max(1, (int) Math.round(log.rate() * 0.1));
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
+        Sums sums = new Sums();
         for (int i = step; i + step < log.size(); i++) {
             double gain = (speed[i + step] - speed[i - step]) * log.rate() / (2 * step);
-            if (!Double.isNaN(gain * values[i]) && Math.abs(gain) < 40) {
-                xx += gain * gain;
-                xy += gain * values[i];
-                yy += (double) values[i] * values[i];
+            if (Math.abs(gain) < 40) {
+                sums.add(gain, values[i]);
             }
         }
-        double slope = xx > 0 ? xy / xx : 0;
-        if (!(xx * yy > 0) || Math.abs(xy) < 0.6 * Math.sqrt(xx * yy)) {
+        double slope = sums.slope();
+        if (Math.abs(sums.correlation()) < 0.6) {
             log.doubt("the longitudinal acceleration does not go with the speed and is left out");
             log.drop(channel);
             return;
         }
         log.settle(channel, log.bindings().get(channel).unit().orElse(LoggedUnit.nearest(
-                ACCELERATIONS, Math.abs(1 / slope))
-                .orElseThrow()));
+                MotionUnits.ACCELERATIONS, Math.abs(1 / slope)).orElseThrow()));
         if (slope < 0 != log.bindings().get(channel).sign() < 0) {
             turn(Kind.LONGITUDINAL_ACCELERATION, "the change of speed");
         }

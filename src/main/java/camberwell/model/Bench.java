@@ -194,7 +194,7 @@ public final class Bench {
             CornerPhase phase, double speed) {
         Adjuster.Kind kind = adjuster.kind();
         boolean stiffness = kind == Adjuster.Kind.STIFFNESS;
-        if (on == Symptom.UNDERSTEER || on == Symptom.OVERSTEER || on == Symptom.SNAP_OVERSTEER) {
+        if (on instanceof Symptom symptom && symptom.ofBalance()) {
             return balance(adjuster, changed, on == Symptom.UNDERSTEER, phase, speed);
         }
         if (on == Symptom.HOT_OUTER_EDGE || on == Symptom.HOT_INNER_EDGE) {

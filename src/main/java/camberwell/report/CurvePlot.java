@@ -30,10 +30,6 @@ record CurvePlot(String acrossName, String upName, Span across, Span up, List<Cu
     /** From here to there. */
     record Span(double from, double to) {
 
-        private double part(double value) {
-            return (value - from) / (to - from);
-        }
-
         private double at(double part) {
             return from + part * (to - from);
         }
@@ -93,7 +89,7 @@ record CurvePlot(String acrossName, String upName, Span across, Span up, List<Cu
     }
 
     private void set(char[][] grid, int column, double value, char mark) {
-        int row = (int) Math.round((1 - up.part(value)) * (ROWS - 1));
+        int row = (int) Math.round(new Scale(up.from(), up.to(), ROWS - 1, 0).at(value));
         if (row < 0 || row >= ROWS) {
             return;
         }

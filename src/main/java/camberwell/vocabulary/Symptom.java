@@ -202,6 +202,11 @@ public final class Symptom implements Word, Comparable<Symptom> {
         return ofTyre;
     }
 
+    /** Whether it is about which end of the car lets go first. */
+    public boolean ofBalance() {
+        return this == UNDERSTEER || this == OVERSTEER || this == SNAP_OVERSTEER;
+    }
+
     /** The end of the car that it is about, where that is always the same one. */
     public Optional<Axle> axle() {
         return axle;
