@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Tells of a change of both wheels' camber, on a car that sets it wheel by wheel, where each wheel goes. */
+/** Tells of a change of both wheels' camber or pressure, on a car that sets it wheel by wheel, where each wheel goes. */
 final class WheelSizes {
 
     private WheelSizes() {
@@ -20,8 +20,9 @@ final class WheelSizes {
     static RankedChange told(Car car, RankedChange change) {
         Adjuster adjuster = change.change().adjuster();
         Size size = change.size();
-        boolean both = adjuster.adjustment() == Adjustment.CAMBER && adjuster.wheel().isEmpty()
-                && !car.adjusters().containsKey(adjuster) && size.from().isPresent() && size.to().isPresent();
+        boolean both = (adjuster.adjustment() == Adjustment.CAMBER || adjuster.adjustment() == Adjustment.PRESSURE)
+                && adjuster.wheel().isEmpty() && !car.adjusters().containsKey(adjuster) && size.wheels().isEmpty()
+                && size.from().isPresent() && size.to().isPresent();
         if (!both) {
             return change;
         }
@@ -29,7 +30,7 @@ final class WheelSizes {
         List<Size.WheelSize> wheels = new ArrayList<>();
         for (Wheel wheel : Wheel.values()) {
             Optional<Setting> setting = wheel.axle() == adjuster.axle().orElseThrow()
-                    ? car.setting(Adjuster.camberOf(wheel)) : Optional.empty();
+                    ? car.setting(adjuster.ofWheel(wheel)) : Optional.empty();
             if (setting.isPresent()) {
                 int steps = (int) Math.max(1, Math.round(moved / setting.get().step().value()));
                 Quantity now = setting.get().now();

@@ -160,6 +160,11 @@ public enum Adjuster implements Word {
         return wheel.isEmpty() ? this : of(adjustment, wheel.get().axle()).orElseThrow();
     }
 
+    /** The adjuster of the same thing at one wheel of the axle. Only pressure and camber have them. */
+    public Adjuster ofWheel(Wheel one) {
+        return adjustment == Adjustment.PRESSURE ? pressureOf(one) : camberOf(one);
+    }
+
     /** The camber adjuster of one wheel. */
     public static Adjuster camberOf(Wheel wheel) {
         return switch (wheel) {
