@@ -37,7 +37,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell debrief}: questions and answers after a run, and the advice at their end. */
-@Command(name = "debrief", mixinStandardHelpOptions = true,
+@Command(name = "debrief", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Asks what the car did, as few questions as it can, and names the changes to make.",
             "",
             "Answer in your own words, by number or by a word of the list; a complaint, the place, the day and how often "

@@ -25,7 +25,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell quiz}: cases to practise on. */
-@Command(name = "quiz", mixinStandardHelpOptions = true,
+@Command(name = "quiz", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Draws cases to practise on, takes your change, and says what it would have done.",
         footer = {"", "Answer with an adjuster and a direction; an empty line skips a case, q ends the quiz.",
             "", "Examples:", "  camberwell quiz --seed 7 --count 3",

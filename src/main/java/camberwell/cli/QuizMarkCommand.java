@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell quiz mark}: homework that was handed in. */
-@Command(name = "mark", mixinStandardHelpOptions = true,
+@Command(name = "mark", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Marks homework that quiz --homework handed out: which answers are advised too, and what else is.",
             "Give the same --rules as when it was handed out."},
         footer = {"", "Example:", "  camberwell quiz mark ada-homework.yaml --record ada.yaml"})

@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules check}: everything that is wrong with rules, without firing any. */
-@Command(name = "check", mixinStandardHelpOptions = true,
+@Command(name = "check", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Names everything that is wrong with the rules and notes of a folder, or with the "
             + "built-in ones."},
         footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json",

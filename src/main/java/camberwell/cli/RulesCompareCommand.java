@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules compare}: what a change of rules does to the advice, over many cases. */
-@Command(name = "compare", mixinStandardHelpOptions = true,
+@Command(name = "compare", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Compares the advice under two sets of rules over many cases: which changes appeared, "
             + "vanished or moved.", "Look at it before you share a rule."},
         footer = {"", "Examples:", "  camberwell rules compare built-in my-rules",

@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules new}: asks for a rule, and writes it with its note and a case in which it fires. */
-@Command(name = "new", mixinStandardHelpOptions = true,
+@Command(name = "new", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Asks when a rule applies, what follows, why, and who says so. Writes the rule, its note "
             + "and a demo case into your folder, all of them or none.",
             "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "

@@ -23,7 +23,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules sentences}: what a rule can say. */
-@Command(name = "sentences", mixinStandardHelpOptions = true,
+@Command(name = "sentences", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Lists the sentences that rules are written in, with the words that fit and an example of each.",
             "With words, only the sentences that have all of them."},
         footer = {"", "Examples:", "  camberwell rules sentences", "  camberwell rules sentences tread hot",

@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules try}: what a rule folder does on a case. */
-@Command(name = "try", mixinStandardHelpOptions = true,
+@Command(name = "try", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Shows which rules fire on a case, and the advice with and without a rule folder.",
         footer = {"", "Example:",
             "  camberwell rules try my-rules --case demo-cases/pushes-in-snaps-out.yaml"})

@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules watch}: checks and tries a rule folder again whenever something in it is saved. */
-@Command(name = "watch", mixinStandardHelpOptions = true,
+@Command(name = "watch", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Checks a rule folder, tries it on its cases, and does so again on each save.",
             "Ends with Ctrl-C."},
         footer = {"", "Example:", "  camberwell rules watch my-rules --case my-rules/demo-cases/monday.yaml"})
