@@ -119,7 +119,7 @@ final class ObserveCommand implements Callable<Integer> {
         ChannelMap map = channels == null ? ChannelMap.NONE : ChannelMapReader.read(console.path(channels));
         NewFiles.check("-o", output, overwrite, console);
         NewFiles.check("--svg", svg, overwrite, console);
-        Limits limits = engine.limits();
+        Limits limits = engine.home().limits();
         boolean[] sidesKnown = {true};
         Log log = Logs.joined(logs.stream().map(name -> {
             Log one = read(name, map, limits);

@@ -88,7 +88,7 @@ final class PractiseCommand implements Callable<Integer> {
         long drawn = seed != null ? seed : new Random().nextInt(SEEDS);
         Random luck = new Random(drawn);
         Path file = carFile != null ? console.path(carFile)
-                : engine.home().resolve("demo-cases/cars/" + CARS.get(luck.nextInt(CARS.size())) + ".yaml");
+                : engine.home().folder().resolve("demo-cases/cars/" + CARS.get(luck.nextInt(CARS.size())) + ".yaml");
         Car car = new CaseReader().readCar(file);
         TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow(() -> new ParameterException(
                 spec.commandLine(), car.name() + ": it cannot be driven without wheelbase, mass and front-weight")));

@@ -167,7 +167,7 @@ final class QuizCommand implements Callable<Integer> {
 
     private List<Car> cars() throws IOException {
         CaseReader reader = new CaseReader();
-        return cars.isEmpty() ? engine.demoCars()
+        return cars.isEmpty() ? engine.home().demoCars()
                 : cars.stream().map(file -> reader.readCar(console.path(file))).toList();
     }
 }

@@ -55,7 +55,7 @@ final class QuizMarkCommand implements Callable<Integer> {
         Engine with = rules.on(engine, console);
         QuizCases quiz = new QuizCases(with);
         List<Reasoning> cases = homework.seed().isPresent() ? quiz.drawn(homework.seed().get(), homework.count(),
-                homework.topic(), with.demoCars()) : quiz.own(console);
+                homework.topic(), with.home().demoCars()) : quiz.own(console);
         Page page = new Page(console.width(), console.styled());
         page.heading(homework.pupil());
         List<AnswerSheet.Answer> answers = new ArrayList<>();

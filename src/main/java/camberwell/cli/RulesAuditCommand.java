@@ -51,7 +51,7 @@ final class RulesAuditCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         engine = rules.on(engine, console);
-        List<Car> cars = cars(engine.home());
+        List<Car> cars = cars(engine.home().folder());
         AuditReport report = new AuditReport(cars.stream().map(Car::name).toList(),
                 new Audit(engine.notes(), cars).judge(engine.rules().rules().values()));
         if (format == Format.TEXT) {

@@ -63,11 +63,11 @@ final class RulesCompareCommand implements Callable<Integer> {
         List<String> news = stack(fresh);
         Engine before = with(olds);
         Engine after = with(news);
-        PackCases found = new PackCases(console, after.cases(), engine.home().resolve(RulePack.CASES));
+        PackCases found = new PackCases(console, after.cases(), engine.home().folder().resolve(RulePack.CASES));
         if (cases != null) {
             found.files(CaseFolder.cases(console.path(cases)));
         } else {
-            found.files(CaseFolder.cases(engine.home().resolve(RulePack.CASES)));
+            found.files(CaseFolder.cases(engine.home().folder().resolve(RulePack.CASES)));
             Set<String> named = new LinkedHashSet<>(olds);
             named.addAll(news);
             RulesOption.read(List.copyOf(named), List.of(), console).forEach(pack ->

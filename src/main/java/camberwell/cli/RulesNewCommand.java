@@ -122,7 +122,7 @@ final class RulesNewCommand implements Callable<Integer> {
         Set<String> own = new TreeSet<>();
         rule.files().keySet().stream().filter(path -> path.endsWith(".md")).forEach(path ->
                 own.add(path.substring(path.lastIndexOf('/') + 1, path.length() - ".md".length())));
-        return RulesCheckCommand.of(with, own).stream().filter(problem -> rule.files().keySet().stream()
+        return Checked.problems(with, own).stream().filter(problem -> rule.files().keySet().stream()
                 .anyMatch(path -> problem.file().equals(folder + "/" + path))).toList();
     }
 }

@@ -61,7 +61,7 @@ final class RulesPackCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         List<Problem> problems = new ArrayList<>(
-                RulesCheckCommand.check(rules.with(List.of(folder)), List.of(), console, engine).problems());
+                Checked.of(rules.with(List.of(folder)), List.of(), console, engine).problems());
         RulePack pack = null;
         if (problems.isEmpty()) {
             pack = RulesOption.read(List.of(folder), List.of(), console).get(0);

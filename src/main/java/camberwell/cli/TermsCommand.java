@@ -51,7 +51,7 @@ final class TermsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         engine = rules.on(engine, console);
-        Terms terms = engine.terms();
+        Terms terms = engine.home().terms();
         Page page = new Page(console.width(), console.styled());
         if (words.isEmpty()) {
             new ShelfText(page).words(terms);
