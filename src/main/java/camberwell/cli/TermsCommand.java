@@ -80,7 +80,7 @@ final class TermsCommand implements Callable<Integer> {
     private List<Term> said(String word, Terms terms) {
         Heard heard = engine.listener().hear(word);
         List<Symptom> symptoms = heard.told().isEmpty()
-                ? heard.unclear().stream().flatMap(unclear -> unclear.mayBe().stream()).toList()
+                ? heard.unclear().stream().flatMap(unclear -> unclear.mayBe().stream()).map(Told::symptom).toList()
                 : heard.told().stream().map(Told::symptom).toList();
         return heard.notUnderstood().isEmpty()
                 ? symptoms.stream().distinct().flatMap(symptom -> terms.find(symptom.id()).stream()).toList() : List.of();

@@ -166,7 +166,7 @@ public final class AdviceText {
         page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
         List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
         for (Size.WheelSize wheel : wheels) {
-            page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
+            page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.size(change, wheel));
         }
         // The reason of the rule that decided; of a pack's rule, with whose it is.
         List<String> heard = voices.of(change.rules());
