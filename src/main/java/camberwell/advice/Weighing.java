@@ -104,7 +104,7 @@ final class Weighing {
         }
         List<RankedChange> asRanked = List.copyOf(ranked);
         ranked.replaceAll(change -> StandsOut.why(run.car(), asRanked, change).map(change::explained).orElse(change));
-        if (!ranked.isEmpty() && ranked.get(0).equals(asRanked.get(0))) {
+        if (!ranked.isEmpty() && ranked.get(0) == asRanked.get(0)) {
             leverage.instead(ranked).ifPresent(choice -> {
                 first(choice.change(), choice.why());
                 renumber();

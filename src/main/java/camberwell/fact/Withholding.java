@@ -42,6 +42,11 @@ public record Withholding(Optional<Change> change, Optional<Group> group, Option
     }
 
     @Override
+    public String about() {
+        return change.map(Change::id).or(() -> group.map(Group::id)).or(() -> loading.map(Axle::id)).orElse("");
+    }
+
+    @Override
     public int hashCode() {
         return rule.hashCode();
     }

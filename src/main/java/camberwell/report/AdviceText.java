@@ -114,7 +114,7 @@ public final class AdviceText {
             page.heading("Before you touch the car");
             // Whoever has changed this car before has read the general ones in full.
             boolean again = !advice.run().earlier().isEmpty() || !advice.run().tried().isEmpty();
-            advice.cautions().stream().filter(caution -> !advice.halt().equals(Optional.of(caution)))
+            advice.cautions().stream().filter(caution -> !advice.halt().map(Note::name).equals(Optional.of(caution.name())))
                     .forEach(caution -> page.point(0, again && caution.goesWithChanges() && !caution.plain().isBlank()
                             ? caution.plain() : caution.statement()));
         }
