@@ -13,6 +13,7 @@ import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.model.BrakeBalance;
+import camberwell.reading.CamberByWheel;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
@@ -74,8 +75,9 @@ public final class Advisor {
         }
     }
 
-    /** The advice that follows from what the rules concluded on {@code run}. */
-    public Advice weigh(Case run, TyreReadings tyres, Conclusions conclusions) {
+    /** The advice that follows from what the rules concluded on the case that was told. */
+    public Advice weigh(Case told, TyreReadings tyres, Conclusions conclusions) {
+        Case run = CamberByWheel.judged(told);
         List<Complaint> complaints = Complaint.of(run, tyres, weights);
         Predictions predictions = cars.of(run.car(), run.conditions().surface());
         List<Finding> findings = conclusions.findings().stream().filter(Finding::likely).toList();
@@ -86,12 +88,12 @@ public final class Advisor {
         weighing.rank();
         List<DrivingAdvice> driving = halt.isPresent() ? List.of() : driving(conclusions.driving(), surroundings);
         boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
-        Advice advice = new Advice(run, tyres, complaints, findings, weighing.changes(), weighing.withheld(),
+        Advice advice = new Advice(told, tyres, complaints, findings, weighing.changes(), weighing.withheld(),
                 weighing.conflicts(), driving, drivingFirst,
                 cautions(conclusions.cautions(), surroundings, weighing.advised(), halt), halt, List.of(),
                 doubts(run, tyres, complaints), surroundings.all(), predictions,
                 weighing.experience());
-        return advice.withAnswers(Answer.of(advice, weighing.candidates()));
+        return advice.withAnswers(Answer.of(advice, weighing.candidates(), conclusions.cautions()));
     }
 
     /** Whether that withholding holds that change back in the case of {@code advice}. */
@@ -125,7 +127,8 @@ public final class Advisor {
     /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */
     public Score worth(Advice advice, Change change) {
         Note note = notes.get(change.adjuster().note());
-        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints(),
+        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints().stream()
+                .filter(complaint -> complaint.isWithinReachOf(change.adjuster())).toList(),
                 new Surroundings(advice.run(), advice.findings()).of(change.adjuster()), weights);
     }
 

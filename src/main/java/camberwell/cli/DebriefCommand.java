@@ -37,7 +37,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell debrief}: questions and answers after a run, and the advice at their end. */
-@Command(name = "debrief", mixinStandardHelpOptions = true,
+@Command(name = "debrief", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Asks what the car did, as few questions as it can, and names the changes to make.",
             "",
             "Answer in your own words, by number or by a word of the list; a complaint, the place, the day and how often "
@@ -150,7 +150,8 @@ final class DebriefCommand implements Callable<Integer> {
 
     private Debrief open() throws IOException {
         Debrief.Source source = new Debrief.Source(engine::advisor, engine::rules, engine::notes,
-                () -> engine.questions().stream().map(it -> new PackQuestion(it.id(), it.ask(), it.when(), it.answers())).toList());
+                () -> engine.packs().stream().flatMap(pack -> pack.questions().stream())
+                        .map(it -> new PackQuestion(it.id(), it.ask(), it.when(), it.answers())).toList());
         if (resume != null) {
             return Debrief.of(source, engine.cases().read(console.path(resume)).run());
         }
@@ -186,7 +187,7 @@ final class DebriefCommand implements Callable<Integer> {
     }
 
     private List<Car> kinds() throws IOException {
-        try (Stream<Path> files = Files.list(engine.home().resolve("rules").resolve("car-classes"))) {
+        try (Stream<Path> files = Files.list(engine.home().folder().resolve("rules").resolve("car-classes"))) {
             return files.filter(file -> file.toString().endsWith(".yaml")).sorted()
                     .map(file -> new CaseReader().readCar(file)).toList();
         }
@@ -226,7 +227,7 @@ final class DebriefCommand implements Callable<Integer> {
         NewFiles page = new NewFiles();
         try {
             NewFiles.check("sheet", file, overwrite, console);
-            page.add(console.path(file), new SheetPage(engine.notes(), engine.terms(), audience).with(engine.voices()).page(List.of(debrief.advice()))
+            page.add(console.path(file), new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices()).page(List.of(debrief.advice()))
                     .getBytes(StandardCharsets.UTF_8));
             page.write();
             return "Saved: " + file;
@@ -239,7 +240,7 @@ final class DebriefCommand implements Callable<Integer> {
     private void advice(Debrief debrief, Page page) {
         Advice shown = debrief.advice().withSource(save == null ? "-" : save);
         if (audience == Audience.NEWCOMER) {
-            new NewcomerText(engine.notes(), engine.terms()).write(shown, page);
+            new NewcomerText(engine.notes(), engine.home().terms()).write(shown, page);
         } else {
             new AdviceText(engine.notes(), audience, TOP, false).with(engine.voices()).write(shown, page);
         }

@@ -5,8 +5,10 @@ import camberwell.debrief.Phrases;
 import camberwell.debrief.Question;
 import camberwell.debrief.Talk;
 import camberwell.report.AdviceJson;
+import camberwell.report.HeardJson;
 import camberwell.report.Page;
 import camberwell.run.Case;
+import camberwell.saying.Heard;
 import camberwell.vocabulary.Audience;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -50,7 +52,7 @@ final class DebriefLines {
         while (talk.question().isPresent()) {
             question(talk.question().get());
             if (asked == 1) {
-                engine.listenAhead();
+                engine.listenAhead(() -> { });
             }
             debrief.thinkAhead();
             Optional<String> typed = in.next();
@@ -89,8 +91,14 @@ final class DebriefLines {
                 json.writeNumberField("complaint", question.topic().complaint() + 1);
                 json.writeStringField("about", talk.complaint());
             }
-            json.writeStringField("ask", Phrases.question(question.topic(), talk.complaint(), audience));
-            strings(json, "choices", talk.choices());
+            Optional<Heard.Unclear> back = talk.askedBack();
+            json.writeStringField("ask", back.isPresent() ? "Did you mean " + back.get().text() + "?"
+                    : Phrases.question(question.topic(), talk.complaint(), audience));
+            if (back.isPresent()) {
+                json.writeFieldName("not-sure");
+                HeardJson.unclear(back.get(), json);
+            }
+            strings(json, "choices", back.isPresent() ? List.of("yes", "no") : talk.choices());
             String taken = Phrases.taken(debrief.taken(), Audience.CLUB);
             strings(json, "assumed", taken.isEmpty() ? List.of() : List.of(taken.split(", ")));
             json.writeEndObject();

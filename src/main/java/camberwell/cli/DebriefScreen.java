@@ -69,10 +69,10 @@ final class DebriefScreen {
                 return;
             }
             String typed = line.get().strip();
-            if (advised && !stale && Ending.leaves(typed)) {
+            if (advised && !stale && talk.askedBack().isEmpty() && Ending.leaves(typed)) {
                 return;
             }
-            if (advised && after(typed)) {
+            if (advised && talk.askedBack().isEmpty() && after(typed)) {
                 continue;
             }
             switch (talk.reply(typed)) {

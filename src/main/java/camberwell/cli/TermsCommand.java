@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell terms}: the trade's words. */
-@Command(name = "terms", mixinStandardHelpOptions = true,
+@Command(name = "terms", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Explains the trade's words; without a word, all that a case, a car or a rule may say.",
         footer = {"", "Examples:", "  camberwell terms", "  camberwell terms camber",
             "  camberwell terms snap oversteer", "  camberwell terms push"})
@@ -51,7 +51,7 @@ final class TermsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         engine = rules.on(engine, console);
-        Terms terms = engine.terms();
+        Terms terms = engine.home().terms();
         Page page = new Page(console.width(), console.styled());
         if (words.isEmpty()) {
             new ShelfText(page).words(terms);
@@ -80,7 +80,7 @@ final class TermsCommand implements Callable<Integer> {
     private List<Term> said(String word, Terms terms) {
         Heard heard = engine.listener().hear(word);
         List<Symptom> symptoms = heard.told().isEmpty()
-                ? heard.unclear().stream().flatMap(unclear -> unclear.mayBe().stream()).toList()
+                ? heard.unclear().stream().flatMap(unclear -> unclear.mayBe().stream()).map(Told::symptom).toList()
                 : heard.told().stream().map(Told::symptom).toList();
         return heard.notUnderstood().isEmpty()
                 ? symptoms.stream().distinct().flatMap(symptom -> terms.find(symptom.id()).stream()).toList() : List.of();

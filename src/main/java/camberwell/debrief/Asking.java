@@ -1,6 +1,8 @@
 package camberwell.debrief;
 
 import camberwell.report.Page;
+import camberwell.saying.Heard;
+import camberwell.saying.Told;
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Word;
 import java.util.HashSet;
@@ -58,6 +60,13 @@ final class Asking {
                 page.paragraph(0, "Your own words, or a number.");
             }
         }
+    }
+
+    /** Asks back about words that are not sure. */
+    void back(Heard.Unclear unclear, Page page) {
+        Told meant = unclear.mayBe().get(0);
+        page.paragraph(0, "\"" + unclear.words() + "\": did you mean " + meant.text() + (audience == Audience.NEWCOMER
+                ? ", that is: " + meant.symptom().felt() : "") + "? (yes/no)");
     }
 
     /** The words to choose from by number. */

@@ -1,6 +1,7 @@
 package camberwell.debrief;
 
 import camberwell.car.Car;
+import camberwell.saying.Heard;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
@@ -40,14 +41,28 @@ final class Reply {
 
         /** What was most likely meant; empty where nothing was. */
         private final transient Optional<String> meant;
+        /** What is asked back; empty where nothing is. */
+        private final transient Optional<Heard.Unclear> askedBack;
 
         NoAnswer(String message) {
             this(message, Optional.empty());
         }
 
+        /** One that is asked back about. */
+        NoAnswer(Heard.Unclear askedBack) {
+            super(askedBack.words());
+            this.meant = Optional.empty();
+            this.askedBack = Optional.of(askedBack);
+        }
+
         NoAnswer(String message, Optional<String> meant) {
             super(message);
             this.meant = meant;
+            this.askedBack = Optional.empty();
+        }
+
+        Optional<Heard.Unclear> askedBack() {
+            return askedBack;
         }
 
         Optional<String> meant() {

@@ -4,6 +4,7 @@ import camberwell.knowledge.Notes;
 import camberwell.report.Page;
 import camberwell.report.Words;
 import camberwell.run.TyreReading;
+import camberwell.saying.Heard;
 import camberwell.saying.Listener;
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Nearest;
@@ -55,6 +56,10 @@ public final class Talk {
     private Optional<Question> question = Optional.empty();
     private Optional<String> suggested = Optional.empty();
     private Optional<String> heard = Optional.empty();
+    /** What was asked back about; empty where nothing was. */
+    private Optional<Heard.Unclear> askedBack = Optional.empty();
+    /** Whether the next question waits for what is answered to that. */
+    private boolean waiting;
     private boolean adding;
     private Page page;
 
@@ -89,6 +94,11 @@ public final class Talk {
     public String complaint() {
         return changing.map(entry -> debrief.entries().get(entry).complaint())
                 .orElseGet(() -> question.map(it -> debrief.complaint(it.topic())).orElse(""));
+    }
+
+    /** The words that are asked back about, and what they may mean; empty while the question itself is asked. */
+    public Optional<Heard.Unclear> askedBack() {
+        return askedBack;
     }
 
     /** What was understood of the last line; empty where it was no answer. */
@@ -148,6 +158,16 @@ public final class Talk {
             // As wide as the screen is now, not as it was when the question was put.
             page = pages.get();
         }
+        Optional<Heard.Unclear> meant = askedBack;
+        askedBack = Optional.empty();
+        if (meant.isPresent() && (Reply.yes(line) || Reply.no(line))) {
+            return Reply.yes(line) ? meant(meant.get()) : notMeant();
+        }
+        if (waiting) {
+            // Something else was said instead: it is heard as an answer to what would have been asked.
+            waiting = false;
+            question = debrief.next();
+        }
         Optional<String> taken = suggested.filter(it -> Reply.yes(line));
         suggested = Optional.empty();
         String typed = taken.orElse(line).strip();
@@ -172,7 +192,45 @@ public final class Talk {
         }
     }
 
+    /** Takes what was asked back about. */
+    private Next meant(Heard.Unclear meant) {
+        Answer answer = new Answer.InWords(Heard.of(meant.mayBe().get(0)));
+        echo(Understanding.Understood.of(answer));
+        if (!waiting && !adding && question.isPresent()) {
+            return answered(answer);
+        }
+        waiting = false;
+        adding = false;
+        debrief.answer(Topic.of(Field.DOING), answer);
+        return goOn();
+    }
+
+    private Next notMeant() {
+        if (waiting) {
+            waiting = false;
+            return goOn();
+        }
+        page.paragraph(0, "Then say it in other words, or unknown.");
+        return Next.ASK;
+    }
+
+    /** Asks what comes next: what is not sure first. */
+    private Next goOn() {
+        if (askedBack.isPresent()) {
+            waiting = true;
+            asking.back(askedBack.get(), page);
+            return Next.ANSWERED;
+        }
+        ask();
+        return question.isEmpty() ? Next.ADVISE : Next.ANSWERED;
+    }
+
     private Next refused(String typed, String lower, Reply.NoAnswer no) {
+        if (no.askedBack().isPresent()) {
+            askedBack = no.askedBack();
+            asking.back(askedBack.get(), page);
+            return Next.ASK;
+        }
         Optional<String> begun = COMMANDS.stream().filter(it -> lower.length() > 1 && it.startsWith(lower)).findFirst();
         if (begun.isPresent()) {
             return obey(begun.get());
@@ -270,14 +328,15 @@ public final class Talk {
                 : Spoken.text(understood.answer()));
         page.paragraph(0, "Heard: " + heard.get() + ".");
         understood.besides().forEach(words -> page.paragraph(0, Words.sentence(words) + "."));
+        askedBack = understood.askedBack();
     }
 
     private Next add(String typed) {
         try {
             return added(typed);
         } catch (Reply.NoAnswer e) {
-            page.paragraph(0, e.getMessage());
-            return Next.ASK;
+            adding |= e.askedBack().isPresent();
+            return refused(typed, typed.toLowerCase(Locale.ROOT), e);
         }
     }
 
@@ -288,7 +347,7 @@ public final class Talk {
         echo(understood);
         debrief.answer(Topic.of(Field.DOING), understood.answer());
         changing = Optional.empty();
-        ask();
+        goOn();
         return Next.ANSWERED;
     }
 
@@ -350,8 +409,7 @@ public final class Talk {
         } else {
             debrief.answer(question.orElseThrow().topic(), answer);
         }
-        ask();
-        return question.isEmpty() ? Next.ADVISE : Next.ANSWERED;
+        return goOn();
     }
 
     private Next back() {

@@ -22,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /** What a line that was typed answers: a number of the list, yes or no, a word, or a sentence about anything. */
 final class Understanding {
@@ -40,11 +39,12 @@ final class Understanding {
      * An answer.
      *
      * @param besides what was not understood of the line, or was taken for something
+     * @param askedBack what may have been said besides, to be asked back about
      */
-    record Understood(Answer answer, List<String> besides) {
+    record Understood(Answer answer, List<String> besides, Optional<Heard.Unclear> askedBack) {
 
         static Understood of(Answer answer) {
-            return new Understood(answer, List.of());
+            return new Understood(answer, List.of(), Optional.empty());
         }
     }
 
@@ -65,7 +65,12 @@ final class Understanding {
         if (!heard.anything()) {
             throw notUnderstood(typed, heard);
         }
-        return new Understood(new Answer.InWords(heard), besides(heard));
+        return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));
+    }
+
+    /** What is asked back about, besides what was understood: the first that can be answered with yes or no. */
+    private static Optional<Heard.Unclear> askedBack(Heard heard) {
+        return heard.doubtful().stream().filter(it -> it.mayBe().size() == 1).findFirst();
     }
 
     /** What a line answers, of the question's own words first. */
@@ -133,7 +138,7 @@ final class Understanding {
                 && heard.loose().stream().allMatch(word -> topic.field().words().contains(word)
                         || topic.field().alongside().contains(Field.telling(word)));
         if (own) {
-            return new Understood(checked(topic, Reply.grouped(heard.loose(), topic.field())), besides(heard));
+            return new Understood(checked(topic, Reply.grouped(heard.loose(), topic.field())), besides(heard), askedBack(heard));
         }
         if (heard.fine() && topic.field() != Field.DOING) {
             return Understood.of(fine(topic));
@@ -143,7 +148,7 @@ final class Understanding {
         }
         if (heard.anything() && !(heard.told().isEmpty() && debrief.run().reports().isEmpty() && heard.surface().isEmpty()
                 && !heard.fine())) {
-            return new Understood(new Answer.InWords(heard), besides(heard));
+            return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));
         }
         if (!heard.loose().isEmpty()) {
             throw new Reply.NoAnswer("Heard: " + Spoken.text(heard) + "; but what did the car do there?");
@@ -171,7 +176,10 @@ final class Understanding {
         }
         Heard now = listener.get().hear(typed);
         if (now.told().size() == 1 && now.told().get(0).words().isEmpty() && unclear.get().told().isEmpty()) {
-            return Optional.of(Heard.of(new Told(now.told().get(0).symptom(), once(unclear.get().loose()), List.of())));
+            Symptom chosen = now.told().get(0).symptom();
+            return Optional.of(unclear.get().unclear().get(0).mayBe().stream().filter(it -> it.symptom() == chosen && !it.words().isEmpty())
+                    .findFirst().map(Heard::of)
+                    .orElseGet(() -> Heard.of(new Told(chosen, once(unclear.get().loose()), List.of()))));
         }
         Heard together = listener.get().hear(typed + ", " + unclear.get().said());
         return now.anything() || together.told().isEmpty() ? Optional.empty() : Optional.of(together);
@@ -184,11 +192,14 @@ final class Understanding {
     }
 
     private Reply.NoAnswer notUnderstood(String typed, Heard heard) {
+        Optional<Heard.Unclear> one = askedBack(heard);
+        if (one.isPresent()) {
+            return new Reply.NoAnswer(one.get());
+        }
         if (!heard.unclear().isEmpty() && !heard.unclear().get(0).mayBe().isEmpty()) {
             unclear = Optional.of(heard);
             return new Reply.NoAnswer("\"" + heard.unclear().get(0).words() + "\": "
-                    + heard.unclear().get(0).mayBe().stream().map(Symptom::spoken).collect(Collectors.joining(" or "))
-                    + "? Say which, or which end of the car.");
+                    + heard.unclear().get(0).text() + "? Say which, or which end of the car.");
         }
         return new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Say it in other words, or unknown; help tells "
                 + "what else.");
@@ -196,8 +207,9 @@ final class Understanding {
 
     private static List<String> besides(Heard heard) {
         List<String> besides = new ArrayList<>();
-        heard.unclear().forEach(it -> besides.add("not clear: \"" + it.words() + "\"" + (it.mayBe().isEmpty() ? ""
-                : ", which may be " + it.mayBe().stream().map(Symptom::spoken).collect(Collectors.joining(" or ")))));
+        Optional<Heard.Unclear> askedBack = askedBack(heard);
+        heard.unclear().stream().filter(it -> askedBack.filter(it::equals).isEmpty()).forEach(it -> besides.add("not clear: \""
+                + it.words() + "\"" + (it.mayBe().isEmpty() ? "" : ", which may be " + it.text())));
         heard.notUnderstood().forEach(it -> besides.add("not understood: \"" + it + "\""));
         return besides;
     }

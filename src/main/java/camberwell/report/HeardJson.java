@@ -12,6 +12,7 @@ import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 
 /** What was understood of a driver's own words, as JSON: only what was said has a key. */
@@ -20,7 +21,7 @@ public final class HeardJson {
     private HeardJson() {
     }
 
-    /** Writes the fields {@code heard}, {@code not-understood} and, where it was said, {@code surface}. */
+    /** Writes the fields {@code heard}, {@code not-understood} and, where there is such, {@code surface} and {@code not-sure}. */
     public static void write(Heard heard, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart("heard");
         for (Told told : heard.told()) {
@@ -49,6 +50,26 @@ public final class HeardJson {
             json.writeString(words);
         }
         json.writeEndArray();
+        List<Heard.Unclear> doubtful = heard.doubtful();
+        if (!doubtful.isEmpty()) {
+            json.writeArrayFieldStart("not-sure");
+            for (Heard.Unclear unclear : doubtful) {
+                unclear(unclear, json);
+            }
+            json.writeEndArray();
+        }
+    }
+
+    /** Writes words that are not taken without asking back, with what they may mean. */
+    public static void unclear(Heard.Unclear unclear, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("words", unclear.words());
+        json.writeArrayFieldStart("may-be");
+        for (Told told : unclear.mayBe()) {
+            json.writeString(told.text());
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private static void word(JsonGenerator json, String key, Optional<? extends Word> word) throws IOException {

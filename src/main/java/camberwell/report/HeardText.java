@@ -4,7 +4,6 @@ import camberwell.run.Case;
 import camberwell.saying.Heard;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
-import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,9 +50,11 @@ public final class HeardText {
         page.paragraph(0, "Heard: " + (heard.text().isEmpty() ? "nothing that camberwell understands" : heard.text())
                 + ".");
         for (Heard.Unclear unclear : heard.unclear()) {
-            page.paragraph(0, "Not clear: \"" + unclear.words() + "\"" + (unclear.mayBe().isEmpty() ? "."
-                    : " may be " + unclear.mayBe().stream().map(Symptom::spoken).collect(Collectors.joining(" or "))
-                            + "."));
+            page.paragraph(0, switch (unclear.mayBe().size()) {
+                case 0 -> "Not clear: \"" + unclear.words() + "\".";
+                case 1 -> "Not sure of \"" + unclear.words() + "\": did you mean \"" + unclear.text() + "\"? Then say it so.";
+                default -> "Not clear: \"" + unclear.words() + "\" may be " + unclear.text() + ".";
+            });
         }
         List<String> rest = heard.notUnderstood();
         if (!rest.isEmpty()) {

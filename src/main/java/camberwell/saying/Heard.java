@@ -1,7 +1,6 @@
 package camberwell.saying;
 
 import camberwell.vocabulary.Surface;
-import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,15 +22,20 @@ public record Heard(String said, List<Told> told, Optional<Surface> surface, boo
         List<String> notUnderstood) {
 
     /**
-     * Words that fit more than one complaint.
+     * Words that are not taken without asking back.
      *
-     * @param mayBe at least one, and none where no complaint of the vocabulary fits
+     * @param mayBe what they may mean, as one or as several; none where no complaint of the vocabulary fits
      */
-    public record Unclear(String words, List<Symptom> mayBe) {
+    public record Unclear(String words, List<Told> mayBe) {
 
         /** Copies the list. */
         public Unclear {
             mayBe = List.copyOf(mayBe);
+        }
+
+        /** What they may mean, in words: {@code understeer or oversteer}; empty where nobody knows. */
+        public String text() {
+            return mayBe.stream().map(Told::text).collect(Collectors.joining(" or "));
         }
     }
 
@@ -51,6 +55,13 @@ public record Heard(String said, List<Told> told, Optional<Surface> surface, boo
     /** Whether anything at all was understood. */
     public boolean anything() {
         return !told.isEmpty() || surface.isPresent() || fine || !loose.isEmpty();
+    }
+
+    /** What may be meant and is not taken without asking back, with what it may be. */
+    public List<Unclear> doubtful() {
+        List<Unclear> doubtful = new ArrayList<>();
+        unclear.stream().filter(it -> !it.mayBe().isEmpty()).forEach(doubtful::add);
+        return doubtful;
     }
 
     /** What was understood, in one line: {@code understeer at entry; snap oversteer at exit; wet track}. */

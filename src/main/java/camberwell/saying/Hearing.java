@@ -80,7 +80,9 @@ final class Hearing {
     private Heard heard(String said) {
         told.forEach(telling -> telling.senseless().ifPresent(notUnderstood::add));
         told.removeIf(Telling::withdrawn);
-        List<Told> all = told.stream().map(Telling::told).distinct().toList();
+        atOdds();
+        List<Told> all = told.stream().filter(telling -> telling.doubted().isEmpty()).map(Telling::told).distinct().toList();
+        doubts(all);
         // What is told twice, the second time with more, is one complaint.
         List<Told> complaints = all.stream().filter(one -> all.stream().noneMatch(other -> one.within(other))).toList();
         Optional<Surface> surface = surfaces.size() == 1 ? Optional.of(surfaces.iterator().next()) : Optional.empty();
@@ -89,6 +91,33 @@ final class Hearing {
         }
         boolean allFine = fine && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty() && loose.isEmpty();
         return new Heard(said, complaints, surface, allFine, loose, unclear, notUnderstood);
+    }
+
+    /** Names what is to be asked about, unless it was told for sure as well. */
+    private void doubts(List<Told> sure) {
+        told.stream().map(Telling::doubted).filter(words -> !words.isEmpty()).distinct().forEach(words -> {
+            List<Told> mayBe = told.stream().filter(telling -> telling.doubted().equals(words)).map(Telling::told).distinct()
+                    .filter(one -> sure.stream().noneMatch(it -> it.equals(one) || one.within(it))).toList();
+            if (!mayBe.isEmpty()) {
+                unclear.add(new Heard.Unclear(words, mayBe));
+            }
+        });
+    }
+
+    /**
+     * Doubts that it pushes and is loose at the same place and time, told in two clauses: of "in practice it was loose, in the race
+     * it was tight" a coach asks which it is now.
+     */
+    private void atOdds() {
+        for (Telling one : told) {
+            for (Telling other : told) {
+                if (one.atOddsWith(other)) {
+                    boolean first = told.indexOf(one) < told.indexOf(other);
+                    one.doubt(first ? one.typed() + ", " + other.typed() : other.typed() + ", " + one.typed());
+                    other.doubt(one.doubted());
+                }
+            }
+        }
     }
 
     private void sentence(List<Token> whole) {
@@ -175,7 +204,7 @@ final class Hearing {
         if (consequence(reading, clause)) {
             details++;
         } else if (!reading.heads().isEmpty()) {
-            tell(reading, clause);
+            tell(reading, clause, tokens);
         } else if (reading.over() && told.size() > sentenceStart) {
             // "There was some push, but I dialled it out": it is over.
             withdraw();
@@ -241,7 +270,7 @@ final class Hearing {
         reading.unclear().forEach(atom -> {
             List<Symptom> mayBe = sayings.mayBe(atom.doings());
             unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? typed(tokens, clause.from(), clause.to())
-                    : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of() : mayBe));
+                    : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of() : mayBe.stream().map(Told::of).toList()));
         });
         if (reading.unclear().isEmpty() || !reading.heads().isEmpty()) {
             int from = -1;
@@ -270,7 +299,7 @@ final class Hearing {
                 ? told.get(told.size() - 1).told().word(Phase.class) : Optional.empty();
     }
 
-    private void tell(Reading reading, Clause clause) {
+    private void tell(Reading reading, Clause clause, List<Token> tokens) {
         lastHead = told.size();
         if (clause.join() == Meaning.Sign.THEN && !leadAfter || clause.join() == Meaning.Sign.BUT && leadOfCar) {
             // "She turns in, but then she does not hold the line": that is later.
@@ -291,6 +320,11 @@ final class Hearing {
                     }
                 });
                 head.notIn().forEach(telling::not);
+                telling.in(clause, typed(tokens, clause.from(), clause.to()),
+                        tokens.subList(clause.from(), clause.to()).stream().anyMatch(token -> token.stem().equals("#")));
+                if (Thin.is(head, reading, clause, tokens)) {
+                    telling.doubt(telling.typed());
+                }
                 List<Telling> copies = new ArrayList<>();
                 for (Phase phase : phases) {
                     Telling copy = telling.copy();

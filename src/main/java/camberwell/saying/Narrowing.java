@@ -34,11 +34,12 @@ final class Narrowing {
     /**
      * One complaint of the clause.
      *
+     * @param said the words that it rests on
      * @param phases where it is, in the order of the words
      * @param words how else it is narrowed
      * @param notIn where it is expressly not
      */
-    record Head(List<Meaning.Complaint> complaints, List<Phase> phases, List<Word> words, List<Word> notIn) {
+    record Head(Atom said, List<Meaning.Complaint> complaints, List<Phase> phases, List<Word> words, List<Word> notIn) {
     }
 
     private final Wording said;
@@ -108,7 +109,7 @@ final class Narrowing {
         if (!placed) {
             place(from, to < atoms.size() ? subjectBefore(start, to) : to, symptom).ifPresent(narrowing::add);
         }
-        return new Head(complaints, meant, narrowing, not);
+        return new Head(atoms.get(start), complaints, meant, narrowing, not);
     }
 
     /** Where what is said of the next complaint begins: with its subject, if it has one of its own. */

@@ -15,8 +15,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A complaint while it is still being told. */
 final class Telling {
@@ -32,6 +34,13 @@ final class Telling {
     private final Map<Class<? extends Word>, Word> words = new LinkedHashMap<>();
     private final Set<Word> notIn = new LinkedHashSet<>();
     private boolean withdrawn;
+    /** The words that it rests on, where they are too few to take it without asking back; empty where they are not. */
+    private String doubted = "";
+    private Clause clause;
+    /** Its clause as it was typed. */
+    private String typed = "";
+    /** Whether its clause names a corner by its number. */
+    private boolean numbered;
 
     Telling(Symptom symptom) {
         this.symptom = symptom;
@@ -40,6 +49,8 @@ final class Telling {
     /** The same complaint once more. */
     Telling copy() {
         Telling copy = new Telling(symptom);
+        copy.doubted = doubted;
+        copy.in(clause, typed, numbered);
         copy.words.putAll(words);
         copy.notIn.addAll(notIn);
         return copy;
@@ -51,6 +62,8 @@ final class Telling {
             return this;
         }
         Telling snap = new Telling(Symptom.SNAP_OVERSTEER);
+        snap.doubted = doubted;
+        snap.in(clause, typed, numbered);
         snap.words.putAll(words);
         snap.notIn.addAll(notIn);
         return snap;
@@ -64,6 +77,44 @@ final class Telling {
         }
         return place.isPresent() && (symptom.ofTyre() ? says(place.get())
                 : symptom.axle().filter(axle -> axle == place.get().axle()).isPresent());
+    }
+
+    /** The clause that tells it. */
+    void in(Clause telling, String words, boolean number) {
+        clause = telling;
+        typed = words;
+        numbered = number;
+    }
+
+    /** Whether one says that the front slides, the other that the rear does, in another clause and with no other place or time. */
+    boolean atOddsWith(Telling other) {
+        return symptom == Symptom.UNDERSTEER && (other.symptom == Symptom.OVERSTEER || other.symptom == Symptom.SNAP_OVERSTEER)
+                && clause != other.clause && !apart() && !other.apart() && sameWhereAndWhen(other) && doubted.isEmpty() && other.doubted.isEmpty();
+    }
+
+    /** Whether it is told as one thing of several: "first push, then snap", "sometimes it pushes", "T3 push". */
+    private boolean apart() {
+        return clause.join() == Meaning.Sign.THEN || words.containsKey(Occurrence.class) || numbered;
+    }
+
+    private boolean sameWhereAndWhen(Telling other) {
+        return Stream.of(Phase.class, CornerSpeed.class, Turn.class, Since.class)
+                .allMatch(kind -> Objects.equals(words.get(kind), other.words.get(kind))) && notIn.equals(other.notIn);
+    }
+
+    /** Leaves it to be asked about, with these words. */
+    void doubt(String words) {
+        doubted = words;
+    }
+
+    /** Its clause as it was typed. */
+    String typed() {
+        return typed;
+    }
+
+    /** The words to ask about; empty where it is sure. */
+    String doubted() {
+        return doubted;
     }
 
     boolean knows(Word word) {

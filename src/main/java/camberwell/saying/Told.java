@@ -26,6 +26,11 @@ public record Told(Symptom symptom, List<Word> words, List<Word> notIn) {
         notIn = List.copyOf(notIn);
     }
 
+    /** A complaint of which nothing more was said. */
+    public static Told of(Symptom symptom) {
+        return new Told(symptom, List.of(), List.of());
+    }
+
     /** What was said of that kind. */
     public <W extends Word> Optional<W> word(Class<W> kind) {
         return words.stream().filter(kind::isInstance).map(kind::cast).findFirst();

@@ -201,6 +201,18 @@ class DebriefCommandTest {
     }
 
     @Test
+    @DisplayName("for a program what is asked back about is a field of the question")
+    void askedBack() throws IOException {
+        List<String> lines = run(80, "memorised oversteer on exit\nyes\n", "debrief", "--car", COUPE, "--format", "jsonl").out().lines().toList();
+        JsonNode back = new ObjectMapper().readTree(lines.get(2)).get("question");
+        assertEquals("memorised oversteer on exit", back.get("not-sure").get("words").asText());
+        assertEquals("oversteer at exit", back.get("not-sure").get("may-be").get(0).asText());
+        assertEquals("Did you mean oversteer at exit?", back.get("ask").asText());
+        assertEquals("yes", back.get("choices").get(0).asText());
+        assertEquals("oversteer at exit", new ObjectMapper().readTree(lines.get(3)).get("answer").get("heard").asText());
+    }
+
+    @Test
     @DisplayName("on a narrow screen no line of the talk is wider than the screen")
     void narrow() {
         Ran ran = run(40, "understeer, snap\nwhy\nexit\nhelp\nso far\nwhat now\nno\nsim\nno\nno\n\n", "debrief", "--car", COUPE);

@@ -67,6 +67,18 @@ class SayTest {
     }
 
     @Test
+    @DisplayName("what is not sure is refused with what it may be, and nothing is advised on it")
+    void notSure() throws IOException {
+        String said = "memorised oversteer on exit";
+        String page = InProcess.run(120, "", "advise", "--say", said, "--car", CAR).out();
+        assertTrue(page.contains("Not sure of \"memorised oversteer on exit\": did you mean \"oversteer at exit\"? Then say it so."), page);
+        JsonNode advice = json(InProcess.run(80, "", "advise", "--format", "json", "--say", said, "--car", CAR).out());
+        assertEquals(0, advice.get("heard").size());
+        assertEquals(0, advice.get("changes").size());
+        assertEquals(json("[{\"words\": \"memorised oversteer on exit\", \"may-be\": [\"oversteer at exit\"]}]"), advice.get("not-sure"));
+    }
+
+    @Test
     @DisplayName("words want a car, and a case has its own")
     void usage() {
         assertEquals(2, InProcess.run(80, "", "advise", "--say", SAID).code());

@@ -81,7 +81,8 @@ class AdviceLawsTest {
                 offenders.add(run.title() + ": not answered: " + advice.answers());
             }
             if (advice.halt().isPresent() && (!advice.driving().isEmpty() || advice.drivingFirst()
-                    || advice.changes().stream().anyMatch(change -> change.change().adjuster().wheel().isEmpty()))) {
+                    || advice.changes().stream().anyMatch(change -> change.change().adjuster().wheel().isEmpty()
+                    || change.change().adjuster().adjustment() != Adjustment.PRESSURE))) {
                 offenders.add(run.title() + ": sent out before " + advice.halt().get().name());
             }
             for (RankedChange change : advice.changes()) {
@@ -185,8 +186,15 @@ class AdviceLawsTest {
                 report.severity(), report.occurrence(), report.since(), report.turn().map(AdviceLawsTest::other)))
                 .toList();
         Conditions day = run.conditions();
-        return new Case(run.title(), run.source(), run.car(), new Conditions(day.said(), day.air(), day.track(),
+        return new Case(run.title(), run.source(), mirror(run.car()), new Conditions(day.said(), day.air(), day.track(),
                 day.coldTyres(), day.altitude(), other(day.turns())), tyres, reports, List.of());
+    }
+
+    private static Car mirror(Car car) {
+        Map<Adjuster, Setting> adjusters = new EnumMap<>(Adjuster.class);
+        car.adjusters().forEach((adjuster, setting) -> adjusters.put(adjuster.wheel().isEmpty() ? adjuster
+                : Word.of(Adjuster.class, other(adjuster.id())), setting));
+        return new Car(car.name(), car.drive(), adjusters, car.tyres(), car.dimensions(), false);
     }
 
     private static Turn other(Turn turn) {

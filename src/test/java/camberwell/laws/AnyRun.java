@@ -14,6 +14,7 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -54,7 +55,7 @@ final class AnyRun {
     }
 
     private Case make(long number) {
-        Car car = car();
+        Car car = number % 6 == 5 ? wheelByWheel(car()) : car();
         Conditions conditions = new Conditions(Optional.of(one(Surface.DRY, Surface.DRY, Surface.DRY, Surface.DAMP, Surface.WET)),
                 maybe(celsius(random.nextInt(30))), maybe(celsius(5 + random.nextInt(45))), Optional.empty(),
                 Optional.empty(), one(Turn.BOTH, Turn.BOTH, Turn.BOTH, Turn.LEFT, Turn.RIGHT));
@@ -96,6 +97,22 @@ final class AnyRun {
             dimensions.put(Dimension.TYRE_GRIP, new Quantity(100 + random.nextInt(40), Unit.PERCENT));
         }
         return new Car("Any car", Optional.of(drive), adjusters, tyres, dimensions, false);
+    }
+
+    /** The same car with the camber of each wheel set by itself, each standing a little elsewhere. */
+    private static Car wheelByWheel(Car car) {
+        Map<Adjuster, Setting> adjusters = new EnumMap<>(Adjuster.class);
+        adjusters.putAll(car.adjusters());
+        for (Wheel wheel : Wheel.values()) {
+            Setting both = car.adjusters().get(Adjuster.camberOf(wheel.axle()));
+            adjusters.remove(Adjuster.camberOf(wheel.axle()));
+            if (both != null) {
+                double apart = wheel.left() ? 0 : Math.min(2, both.stepsLeft(Direction.LESS_NEGATIVE)) * both.step().value();
+                adjusters.put(Adjuster.camberOf(wheel), both.withNow(both.now().withValue(
+                        Math.rint((both.now().value() + apart) * 1e6) / 1e6)));
+            }
+        }
+        return new Car(car.name(), car.drive(), adjusters, car.tyres(), car.dimensions(), false);
     }
 
     /** Anywhere in the range, on a whole step; some in the units and steps that other cars have. */
