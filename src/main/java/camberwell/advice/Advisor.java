@@ -93,7 +93,7 @@ public final class Advisor {
                 cautions(conclusions.cautions(), surroundings, weighing.advised(), halt), halt, List.of(),
                 doubts(run, tyres, complaints), surroundings.all(), predictions,
                 weighing.experience());
-        return advice.withAnswers(Answer.of(advice, weighing.candidates()));
+        return advice.withAnswers(Answer.of(advice, weighing.candidates(), conclusions.cautions()));
     }
 
     /** Whether that withholding holds that change back in the case of {@code advice}. */

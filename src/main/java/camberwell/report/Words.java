@@ -115,7 +115,9 @@ public final class Words {
         Adjuster adjuster = change.adjuster();
         String by = from.unit() == Unit.POSITION ? counted(adjuster, from, to)
                 : from.withValue(Math.abs(to.value() - from.value())).text(decimals(from, to));
-        return by + " " + (adjuster.adjustment() == Adjustment.TOE ? toe(change.direction(), from, to) + " a wheel"
+        // Clicks count from nowhere in particular: they do not tell whether the wheels point in or out.
+        return by + " " + (adjuster.adjustment() == Adjustment.TOE ? (from.unit() == Unit.POSITION
+                ? "towards " + change.direction().spoken() : toe(change.direction(), from, to)) + " a wheel"
                 : change.direction().spoken());
     }
 
