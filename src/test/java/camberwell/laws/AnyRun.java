@@ -147,7 +147,7 @@ final class AnyRun {
     private double[] range(Adjuster adjuster) {
         boolean fine = random.nextBoolean();
         return switch (adjuster.adjustment()) {
-            case TOE -> adjuster.axle().orElseThrow() == Axle.REAR ? new double[] {bent ? -0.2 : 0, 0.4, fine ? 0.05 : 0.1}
+            case TOE -> adjuster.axle().orElseThrow() == Axle.REAR ? new double[] {bent ? -0.1 : 0, 0.4, fine ? 0.05 : 0.1}
                     : new double[] {-0.3, 0.2, fine ? 0.05 : 0.1};
             case CAMBER -> new double[] {-4, -1, fine ? 0.1 : 0.25};
             case CASTER -> new double[] {3, 9, 0.5};
