@@ -86,12 +86,13 @@ public final class Advisor {
         Weighing weighing = new Weighing(run, complaints, conclusions, surroundings,
                 new Sizer(run, tyres, predictions), new Leverage(predictions), notes, rules, weights, halt);
         weighing.rank();
-        List<DrivingAdvice> driving = halt.isPresent() ? List.of() : driving(conclusions.driving(), surroundings);
+        List<Note> cautions = cautions(conclusions.cautions(), surroundings, weighing.advised(), halt);
+        Circumstances beside = surroundings.beside(cautions);
+        List<DrivingAdvice> driving = halt.isPresent() ? List.of() : driving(conclusions.driving(), beside);
         boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
         Advice advice = new Advice(told, tyres, complaints, findings, weighing.changes(), weighing.withheld(),
                 weighing.conflicts(), driving, drivingFirst,
-                cautions(conclusions.cautions(), surroundings, weighing.advised(), halt), halt, List.of(),
-                doubts(run, tyres, complaints), surroundings.all(), predictions,
+                cautions, halt, List.of(), doubts(run, tyres, complaints), beside, predictions,
                 weighing.experience());
         return advice.withAnswers(Answer.of(advice, weighing.candidates(), conclusions.cautions()));
     }
@@ -132,14 +133,15 @@ public final class Advisor {
                 new Surroundings(advice.run(), advice.findings()).of(change.adjuster()), weights);
     }
 
-    private List<DrivingAdvice> driving(List<Driving> concluded, Surroundings surroundings) {
+    /** The habits that apply: none that a caution beside it forbids. */
+    private List<DrivingAdvice> driving(List<Driving> concluded, Circumstances circumstances) {
         Map<String, List<Driving>> byNote = new TreeMap<>();
         concluded.forEach(advice -> byNote.computeIfAbsent(advice.note(), key -> new ArrayList<>()).add(advice));
         List<DrivingAdvice> driving = new ArrayList<>();
         byNote.forEach((note, reasons) -> {
             double certainty = Certainty.ofRules(reasons);
-            if (certainty >= weights.leastDriving()) {
-                driving.add(new DrivingAdvice(notes.get(note).fitting(surroundings.all()), certainty,
+            if (certainty >= weights.leastDriving() && notes.get(note).when().holds(circumstances)) {
+                driving.add(new DrivingAdvice(notes.get(note).fitting(circumstances), certainty,
                         List.copyOf(reasons)));
             }
         });

@@ -40,14 +40,7 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
      */
     static Checked of(List<String> folders, List<String> trusted, Console console, Engine engine) {
         if (folders.isEmpty()) {
-            Notes notes = engine.notes();
-            // The notes take as long as the rules do, and neither waits for the other.
-            CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
-            RuleSet set = engine.ruleSet();
-            List<Problem> problems = new ArrayList<>(
-                    new RuleCheck(set, Home.names(notes), always(notes), notes::file, engine.weights()).builtIn());
-            problems.addAll(ofNotes.join());
-            return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
+            return new Untouched(engine.home().folder()).found().orElseGet(() -> builtIn(engine));
         }
         List<RulePack> packs;
         Engine with;
@@ -74,6 +67,18 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
         List<Problem> problems = found.stream().sorted().toList();
         return new Checked(problems, with.ruleSet().packSize(), own.size(),
                 problems.isEmpty() ? new Worth(with.ruleSet(), notes).warnings() : List.of());
+    }
+
+    /** Checks the built-in rules and notes, touched or not. */
+    static Checked builtIn(Engine engine) {
+        Notes notes = engine.notes();
+        // The notes take as long as the rules do, and neither waits for the other.
+        CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
+        RuleSet set = engine.ruleSet();
+        List<Problem> problems = new ArrayList<>(
+                new RuleCheck(set, Home.names(notes), always(notes), notes::file, engine.weights()).builtIn());
+        problems.addAll(ofNotes.join());
+        return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
     }
 
     /** A problem of a case by the name that the folder was given, rather than by the whole path. */

@@ -143,14 +143,25 @@ public final class Explainer {
                     && named(reasoning.run(), oppose.change()).equals(change);
         }
 
-        private List<Proposal> said() {
+        /** What rules said of the change; also of both wheels of an axle where that gives way to what was found of one. */
+        private List<Proposal> said(Change change) {
+            List<Proposal> counted = counted(change);
+            return counted.isEmpty() ? reasoning.conclusions().proposals().stream()
+                    .filter(proposal -> named(reasoning.run(), proposal.change()).equals(change)).toList() : counted;
+        }
+
+        private List<Proposal> counted(Change change) {
             List<Proposal> all = reasoning.conclusions().proposals();
-            return CamberByWheel.of(reasoning.run()).map(camber -> camber.named(all)).orElse(all);
+            return CamberByWheel.of(reasoning.run()).map(camber -> camber.named(all)).orElse(all).stream()
+                    .filter(proposal -> proposal.change().equals(change)).toList();
+        }
+
+        private boolean gaveWay(Change change) {
+            return counted(change).isEmpty() && !said(change).isEmpty();
         }
 
         Sum proposals(Change change) {
-            List<Proposal> proposals = said().stream()
-                    .filter(proposal -> proposal.change().equals(change)).toList();
+            List<Proposal> proposals = said(change);
             Optional<Learned> learned = reasoning.advice().experience().of(change);
             if (learned.filter(Learned::undo).isPresent()) {
                 return new Sum(List.of(), learned.get().after(), learned);
@@ -270,7 +281,9 @@ public final class Explainer {
                 reasons.add("what speaks for it and against it comes to a certainty of "
                         + Observed.two(sum.certainty()) + "; a change is advised from " + Observed.two(least));
             }
-            if (!spokenFor) {
+            if (gaveWay(change)) {
+                reasons.add("what speaks for both wheels gives way to what was found of one of them");
+            } else if (!spokenFor) {
                 reasons.add(silent.isEmpty() ? "no rule in the rule base ever proposes it"
                         : silent.size() == 1 ? "the one rule that proposes it does not apply here"
                         : silent.size() == 2 ? "neither of the two rules that propose it applies here"

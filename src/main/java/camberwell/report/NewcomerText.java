@@ -108,7 +108,8 @@ public final class NewcomerText {
                 .allMatch(report -> report.occurrence() == Occurrence.EVERY_LAP);
         boolean answered = !advice.changes().isEmpty() || !advice.answers().isEmpty()
                 && advice.answers().stream().noneMatch(Answer::nothing);
-        return maybeDamaged(advice) || always && answered ? Optional.empty()
+        boolean forbidden = !notes.get(DRIVE_ALIKE).when().holds(advice.circumstances());
+        return maybeDamaged(advice) || forbidden || always && answered ? Optional.empty()
                 : Optional.of(notes.get(DRIVE_ALIKE));
     }
 

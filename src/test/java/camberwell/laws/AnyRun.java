@@ -43,10 +43,16 @@ final class AnyRun {
     private static final double TARGET = 1.90;
 
     private final Random random;
+    /** Whether the tyres were set below their minimum. */
+    private final boolean soft;
+    /** Whether the rear wheels may be found toed out. */
+    private final boolean bent;
 
     private AnyRun(long number) {
         // Neighbouring seeds give neighbouring first draws, hence the stride.
         this.random = new Random(number * 0x9E3779B97F4A7C15L);
+        this.soft = number % 11 == 7;
+        this.bent = number % 13 == 5;
     }
 
     /** The run of that number. */
@@ -141,7 +147,7 @@ final class AnyRun {
     private double[] range(Adjuster adjuster) {
         boolean fine = random.nextBoolean();
         return switch (adjuster.adjustment()) {
-            case TOE -> adjuster.axle().orElseThrow() == Axle.REAR ? new double[] {0, 0.4, fine ? 0.05 : 0.1}
+            case TOE -> adjuster.axle().orElseThrow() == Axle.REAR ? new double[] {bent ? -0.1 : 0, 0.4, fine ? 0.05 : 0.1}
                     : new double[] {-0.3, 0.2, fine ? 0.05 : 0.1};
             case CAMBER -> new double[] {-4, -1, fine ? 0.1 : 0.25};
             case CASTER -> new double[] {3, 9, 0.5};
@@ -169,7 +175,7 @@ final class AnyRun {
                     double hot = Math.max(0.6, TARGET + off + alone);
                     tyres.put(wheel, new TyreReading(Optional.of(celsius(mean + side + edge / 2)),
                             Optional.of(celsius(mean + side + middle)), Optional.of(celsius(mean + side - edge / 2)),
-                            Optional.of(bar(1.55)), maybe(bar(Math.rint(hot * 100) / 100))));
+                            Optional.of(bar(soft ? 1.30 : 1.55)), maybe(bar(Math.rint(hot * 100) / 100))));
                 }
             }
         }
