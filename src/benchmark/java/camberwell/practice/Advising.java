@@ -101,10 +101,9 @@ interface Advising {
                         Move move = new Move(adjuster, setting.moved(way, steps));
                         Map<Adjuster, Quantity> settings = new EnumMap<>(session.settings());
                         settings.put(adjuster, move.to());
-                        double burden = session.driver().feels(settings).map(TestDriver::burden)
-                                .orElse(Double.POSITIVE_INFINITY);
-                        if (burden < least) {
-                            least = burden;
+                        Optional<Double> burden = session.driver().burdenBelow(least, settings);
+                        if (burden.isPresent()) {
+                            least = burden.get();
                             best = move;
                         }
                     }

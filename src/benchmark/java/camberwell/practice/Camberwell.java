@@ -3,6 +3,7 @@ package camberwell.practice;
 import camberwell.advice.Advisor;
 import camberwell.advice.RankedChange;
 import camberwell.cases.Paddock;
+import camberwell.car.Car;
 import camberwell.history.History;
 import camberwell.model.CarModel;
 import camberwell.run.Case;
@@ -23,11 +24,16 @@ final class Camberwell implements Advising {
 
     private static final Advisor ADVISOR = new Advisor(Paddock.rules(), Paddock.notes(), Paddock.weights());
 
+    private final Car written;
     private final boolean remembers;
     private final List<Case> runs = new ArrayList<>();
 
-    /** @param remembers whether its book of runs is read */
-    Camberwell(boolean remembers) {
+    /**
+     * @param written the car as its file says
+     * @param remembers whether its book of runs is read
+     */
+    Camberwell(Car written, boolean remembers) {
+        this.written = written;
         this.remembers = remembers;
     }
 
@@ -35,8 +41,8 @@ final class Camberwell implements Advising {
     public Optional<Move> next(Session session, List<Report> told) {
         Conditions day = new Conditions(Optional.of(Surface.DRY), Optional.of(new Quantity(20, Unit.CELSIUS)),
                 Optional.of(new Quantity(26, Unit.CELSIUS)), Optional.empty(), Optional.empty(), Turn.BOTH);
-        Case run = new Case("a run", "-", session.car(), day,
-                Gauges.read(session.driver().good().car(), session.car()), told, List.of(), Optional.empty(), Map.of(),
+        Car car = written.with(session.settings());
+        Case run = new Case("a run", "-", car, day, Gauges.read(written, car), told, List.of(), Optional.empty(), Map.of(),
                 List.of(), Driven.UNKNOWN.on(Driven.Sheet.UNKNOWN.numbered(runs.size() + 1)));
         runs.add(run);
         for (RankedChange change : ADVISOR.advise(remembers ? new History(runs).inform(run) : run).changes()) {

@@ -1,12 +1,10 @@
 package camberwell.practice;
 
 import camberwell.car.Car;
-import camberwell.input.CaseReader;
 import camberwell.model.CarModel;
 import camberwell.practice.Advising.Move;
 import camberwell.run.Report;
 import camberwell.vocabulary.Surface;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -16,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import java.util.function.IntFunction;
+import java.util.function.Function;
 
 /**
  * Does it cure the car? Faults are put into cars, the driver's complaints told to an adviser, its change made, the car
@@ -26,36 +24,15 @@ import java.util.function.IntFunction;
  *
  * <p>The environment variable {@code CAMBERWELL_LOOP} takes any of {@code best} (also the row that tries everything, which
  * takes an hour), {@code noise} (a driver who errs), {@code learn} (without the faults set aside), {@code alone} (the
- * program with its memory alone) and {@code others} (four other cars with faults of their own, of which nothing is set aside).
+ * program with its memory alone), {@code others} (four other cars with faults of their own), {@code fresh} (other faults of
+ * the same cars; of both nothing is set aside) and {@code unlike} (cars that are driven are not quite what their files say).
  */
 public final class ClosedLoop {
 
-    private static final Series FIRST = new Series(List.of("demo-cases/cars/corvane-coupe.yaml",
-            "demo-cases/cars/harrow-rally-saloon.yaml", "demo-cases/cars/larkspur-hatch.yaml",
-            "demo-cases/cars/sandling-tourer.yaml", "demo-cases/cars/tessel-single-seater.yaml",
-            "rules/reference-cars/loose-rear-drive.yaml"), 11, 6);
-    private static final Series OTHERS = new Series(List.of("src/benchmark/cars/small-single-seater.yaml",
-            "src/benchmark/cars/stiff-tailed-hatch.yaml", "src/benchmark/cars/rear-engined-tourer.yaml",
-            "src/benchmark/cars/all-wheel-drive-estate.yaml"), 4, 2);
     private static final int MOST_CHANGES = 6;
-    /** A fault is worth the trial from so much on: two clear complaints or one strong one. */
-    private static final double WORTH = 4;
     private static final String WITH_MEMORY = "camberwell, with its memory";
 
     private ClosedLoop() {
-    }
-
-    /**
-     * Cars, and how many faults of one and of two settings are drawn for each. A car's name in the series is its seed.
-     */
-    private record Series(List<String> cars, int single, int twofold) {
-    }
-
-    /** @param number among the faults of its car: every second one is set aside */
-    private record Patient(Car car, Fault fault, int number) {
-        boolean aside() {
-            return number % 2 == 1;
-        }
     }
 
     private record Trail(String adviser, Patient patient, double first, double left, boolean cured,
@@ -65,68 +42,58 @@ public final class ClosedLoop {
     public static void main(String[] arguments) {
         Set<String> words = new HashSet<>(List.of(arguments));
         words.addAll(List.of(System.getenv().getOrDefault("CAMBERWELL_LOOP", "").split(" ")));
-        Map<String, IntFunction<Advising>> advisers = advisers(words);
-        System.out.printf("at most %d changes%s%n", MOST_CHANGES,
-                words.contains("noise") ? ", a driver who errs in one report of ten" : "");
-        boolean others = words.contains("others");
-        Series series = others ? OTHERS : FIRST;
+        Map<String, Function<Patient, Advising>> advisers = advisers(words);
+        System.out.printf("at most %d changes%s%s%n", MOST_CHANGES,
+                words.contains("noise") ? ", a driver who errs in one report of ten" : "",
+                words.contains("unlike") ? ", cars that are not quite what their files say" : "");
+        Series series = Series.of(words);
         List<Trail> trails = series.cars().parallelStream().flatMap(file -> treat(file, series, advisers, words).stream())
                 .toList();
-        for (boolean aside : others || words.contains("learn") ? List.of(false) : List.of(false, true)) {
-            List<Trail> half = trails.stream().filter(it -> others || it.patient().aside() == aside).toList();
-            System.out.printf("%n%s: %d%n%-32s %6s %16s %24s %6s%n", others ? "Faults of other cars"
+        for (boolean aside : !series.halved() || words.contains("learn") ? List.of(false) : List.of(false, true)) {
+            List<Trail> half = trails.stream().filter(it -> !series.halved() || it.patient().aside() == aside).toList();
+            System.out.printf("%n%s: %d%n%-32s %6s %16s %24s %6s%n", !series.halved() ? series.title()
                             : aside ? "Faults set aside" : "Faults to learn from",
                     half.size() / advisers.size(), "who advises", "cured", "first +/-", "all +/-/nothing", "left");
             advisers.keySet().forEach(name -> row(name, half.stream().filter(it -> it.adviser().equals(name)).toList()));
         }
-        List<Trail> own = trails.stream().filter(it -> it.adviser().equals(WITH_MEMORY) && (others || !it.patient().aside()))
-                .toList();
-        System.out.println("\nNot cured, of the faults " + (others ? "of other cars" : "to learn from"));
+        List<Trail> own = trails.stream().filter(it -> it.adviser().equals(WITH_MEMORY)
+                && (!series.halved() || !it.patient().aside())).toList();
+        System.out.println("\nNot cured, of " + (series.halved() ? "the faults to learn from" : "these faults"));
         own.stream().filter(it -> !it.cured()).forEach(ClosedLoop::tell);
-        System.out.println("\nFirst change to the worse, of those that were cured");
-        own.stream().filter(it -> it.cured() && sign(gain(it, it.changes().get(0))) < 0).forEach(ClosedLoop::tell);
+        System.out.println("\nFirst change to the worse or a change that did nothing, of those that were cured");
+        own.stream().filter(it -> it.cured() && (sign(gain(it, it.changes().get(0))) < 0 || it.changes().stream()
+                .anyMatch(change -> sign(gain(it, change)) == 0))).forEach(ClosedLoop::tell);
     }
 
-    private static Map<String, IntFunction<Advising>> advisers(Set<String> words) {
-        Map<String, IntFunction<Advising>> advisers = new LinkedHashMap<>();
+    private static Map<String, Function<Patient, Advising>> advisers(Set<String> words) {
+        Map<String, Function<Patient, Advising>> advisers = new LinkedHashMap<>();
         if (!words.contains("alone")) {
-            advisers.put("any change at random", Advising::random);
-            advisers.put("a plain chart", number -> Advising.chart());
-            advisers.put("camberwell", number -> new Camberwell(false));
+            advisers.put("any change at random", patient -> Advising.random(patient.number()));
+            advisers.put("a plain chart", patient -> Advising.chart());
+            advisers.put("camberwell", patient -> new Camberwell(patient.car(), false));
         }
-        advisers.put(WITH_MEMORY, number -> new Camberwell(true));
+        advisers.put(WITH_MEMORY, patient -> new Camberwell(patient.car(), true));
         if (words.contains("best")) {
-            advisers.put("the best single step", number -> Advising.best());
+            advisers.put("the best single step", patient -> Advising.best());
         }
         return advisers;
     }
 
     /** One car: one driver knows it, and remembers how it was with each set of settings. */
-    private static List<Trail> treat(String file, Series series, Map<String, IntFunction<Advising>> advisers,
+    private static List<Trail> treat(String file, Series series, Map<String, Function<Patient, Advising>> advisers,
             Set<String> words) {
-        Car car = new CaseReader().readCar(Path.of(System.getProperty("camberwell.home", "")).resolve(file));
-        TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow());
+        Car written = CarModel.of(series.car(file), Surface.DRY).orElseThrow().car();
+        Car driven = words.contains("unlike") ? Unlike.of(written, file.hashCode()) : written;
+        TestDriver driver = new TestDriver(CarModel.of(driven, Surface.DRY).orElseThrow());
         List<Trail> trails = new ArrayList<>();
-        boolean all = !words.contains("learn") || words.contains("others");
-        for (Patient patient : patients(file, series, driver)) {
+        boolean all = !words.contains("learn") || !series.halved();
+        for (Patient patient : series.patients(file, written, driver)) {
             if (all || !patient.aside()) {
-                advisers.forEach((name, adviser) -> trails.add(treat(name, patient, driver,
-                        adviser.apply(patient.number()), words.contains("noise"))));
+                advisers.forEach((name, adviser) -> trails.add(treat(name, patient, driver, adviser.apply(patient),
+                        words.contains("noise"))));
             }
         }
         return trails;
-    }
-
-    private static List<Patient> patients(String file, Series series, TestDriver driver) {
-        List<Patient> patients = new ArrayList<>();
-        Random random = new Random(file.hashCode());
-        for (int i = 0; i < series.single() + series.twofold(); i++) {
-            Optional<Fault> fault = Session.draw(driver, i < series.single() ? 1 : 2, WORTH, random);
-            if (fault.isPresent() && patients.stream().noneMatch(it -> it.fault().equals(fault.get()))) {
-                patients.add(new Patient(driver.good().car(), fault.get(), patients.size()));
-            }
-        }
-        return patients;
     }
 
     private static Trail treat(String name, Patient patient, TestDriver driver, Advising adviser, boolean noise) {
@@ -173,11 +140,11 @@ public final class ClosedLoop {
         System.out.printf(Locale.ROOT, "%n%s: %s; burden %.1f, left %.1f%n", trail.patient().car().name(), wrong(trail),
                 trail.first(), trail.left());
         for (Session.Step change : trail.changes()) {
-            System.out.printf(Locale.ROOT, "  %-36s %5.1f -> %5.1f  told: %s%n", change.change().id() + " to "
+            System.out.printf(Locale.ROOT, "  %-36s %5.1f -> %5.1f %s told: %s%n", change.change().id() + " to "
                     + change.to(), TestDriver.burden(change.before()), TestDriver.burden(change.after()),
-                    String.join("; ", change.told().stream().map(ClosedLoop::brief).toList()));
+                    "-0+".charAt(1 + sign(gain(trail, change))), String.join("; ", change.told().stream().map(ClosedLoop::brief).toList()));
         }
-        if (trail.changes().size() < MOST_CHANGES) {
+        if (!trail.cured() && trail.changes().size() < MOST_CHANGES) {
             System.out.println("  and then nothing more to name");
         }
     }

@@ -13,6 +13,7 @@ import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.model.BrakeBalance;
+import camberwell.reading.CamberByWheel;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
@@ -74,8 +75,9 @@ public final class Advisor {
         }
     }
 
-    /** The advice that follows from what the rules concluded on {@code run}. */
-    public Advice weigh(Case run, TyreReadings tyres, Conclusions conclusions) {
+    /** The advice that follows from what the rules concluded on the case that was told. */
+    public Advice weigh(Case told, TyreReadings tyres, Conclusions conclusions) {
+        Case run = CamberByWheel.judged(told);
         List<Complaint> complaints = Complaint.of(run, tyres, weights);
         Predictions predictions = cars.of(run.car(), run.conditions().surface());
         List<Finding> findings = conclusions.findings().stream().filter(Finding::likely).toList();
@@ -84,14 +86,15 @@ public final class Advisor {
         Weighing weighing = new Weighing(run, complaints, conclusions, surroundings,
                 new Sizer(run, tyres, predictions), new Leverage(predictions.bench()), notes, rules, weights, halt);
         weighing.rank();
-        List<DrivingAdvice> driving = halt.isPresent() ? List.of() : driving(conclusions.driving(), surroundings);
+        List<Note> cautions = cautions(conclusions.cautions(), surroundings, weighing.advised(), halt);
+        Circumstances beside = surroundings.beside(cautions);
+        List<DrivingAdvice> driving = halt.isPresent() ? List.of() : driving(conclusions.driving(), beside);
         boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
-        Advice advice = new Advice(run, tyres, complaints, findings, weighing.changes(), weighing.withheld(),
+        Advice advice = new Advice(told, tyres, complaints, findings, weighing.changes(), weighing.withheld(),
                 weighing.conflicts(), driving, drivingFirst,
-                cautions(conclusions.cautions(), surroundings, weighing.advised(), halt), halt, List.of(),
-                doubts(run, tyres, complaints), surroundings.all(), predictions,
+                cautions, halt, List.of(), doubts(run, tyres, complaints), beside, predictions,
                 weighing.experience());
-        return advice.withAnswers(Answer.of(advice, weighing.candidates()));
+        return advice.withAnswers(Answer.of(advice, weighing.candidates(), conclusions.cautions()));
     }
 
     /** Whether that withholding holds that change back in the case of {@code advice}. */
@@ -125,18 +128,20 @@ public final class Advisor {
     /** What a change would help and cost in the case of {@code advice}, whether rules propose it or not. */
     public Score worth(Advice advice, Change change) {
         Note note = notes.get(change.adjuster().note());
-        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints(),
+        return Score.of(note, note.ways().get(change.direction()), 1, advice.complaints().stream()
+                .filter(complaint -> complaint.isWithinReachOf(change.adjuster())).toList(),
                 new Surroundings(advice.run(), advice.findings()).of(change.adjuster()), weights);
     }
 
-    private List<DrivingAdvice> driving(List<Driving> concluded, Surroundings surroundings) {
+    /** The habits that apply: none that a caution beside it forbids. */
+    private List<DrivingAdvice> driving(List<Driving> concluded, Circumstances circumstances) {
         Map<String, List<Driving>> byNote = new TreeMap<>();
         concluded.forEach(advice -> byNote.computeIfAbsent(advice.note(), key -> new ArrayList<>()).add(advice));
         List<DrivingAdvice> driving = new ArrayList<>();
         byNote.forEach((note, reasons) -> {
             double certainty = Certainty.ofRules(reasons);
-            if (certainty >= weights.leastDriving()) {
-                driving.add(new DrivingAdvice(notes.get(note).fitting(surroundings.all()), certainty,
+            if (certainty >= weights.leastDriving() && notes.get(note).when().holds(circumstances)) {
+                driving.add(new DrivingAdvice(notes.get(note).fitting(circumstances), certainty,
                         List.copyOf(reasons)));
             }
         });

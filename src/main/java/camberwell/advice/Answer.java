@@ -1,14 +1,17 @@
 package camberwell.advice;
 
+import camberwell.fact.Caution;
 import camberwell.fact.Conclusion;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
 import camberwell.fact.Reported;
 import camberwell.run.Report;
+import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -17,7 +20,8 @@ import java.util.Set;
  * @param number of the complaint as it was written down, from 1
  * @param report the complaint
  * @param by {@code change front-toe toe-in}, {@code driving slow-in}, {@code withheld rear-springs softer},
- *     {@code conflict}, {@code caution check-for-damage}, or {@value #NOTHING} alone
+ *     {@code conflict}, {@code caution check-for-damage}, {@code reading front-pressure-doubtful}, or {@value #NOTHING}
+ *     alone
  */
 public record Answer(int number, Report report, List<String> by) {
 
@@ -30,16 +34,16 @@ public record Answer(int number, Report report, List<String> by) {
     }
 
     /** The answers of an advice, one a complaint, in the order in which they were written down. */
-    static List<Answer> of(Advice advice, List<RankedChange> candidates) {
+    static List<Answer> of(Advice advice, List<RankedChange> candidates, List<Caution> drawn) {
         List<Answer> answers = new ArrayList<>();
         List<Report> reports = advice.run().reports();
         for (int i = 0; i < reports.size(); i++) {
-            answers.add(new Answer(i + 1, reports.get(i), List.copyOf(by(reports.get(i), advice, candidates))));
+            answers.add(new Answer(i + 1, reports.get(i), List.copyOf(by(reports.get(i), advice, candidates, drawn))));
         }
         return List.copyOf(answers);
     }
 
-    private static Set<String> by(Report report, Advice advice, List<RankedChange> candidates) {
+    private static Set<String> by(Report report, Advice advice, List<RankedChange> candidates, List<Caution> drawn) {
         Set<String> by = new LinkedHashSet<>();
         for (RankedChange change : advice.changes()) {
             if (serves(change, report)) {
@@ -67,9 +71,21 @@ public record Answer(int number, Report report, List<String> by) {
         }
         advice.halt().ifPresent(caution -> by.add("caution " + caution.name()));
         if (by.isEmpty()) {
+            drawn.stream().filter(caution -> rests(List.of(caution), report) && advice.cautions().stream()
+                    .anyMatch(note -> note.name().equals(caution.note()))).forEach(caution -> by.add("caution " + caution.note()));
+            doubted(report, advice).ifPresent(finding -> by.add("reading " + finding));
+        }
+        if (by.isEmpty()) {
             by.add(NOTHING);
         }
         return by;
+    }
+
+    /** Of a middle that is hot or cold while the gauge says otherwise: the finding that neither is trusted. */
+    private static Optional<String> doubted(Report report, Advice advice) {
+        boolean middle = report.symptom() == Symptom.HOT_MIDDLE || report.symptom() == Symptom.COLD_MIDDLE;
+        return !middle ? Optional.empty() : report.where().map(place -> place.axle().id() + "-pressure-doubtful")
+                .filter(name -> advice.findings().stream().anyMatch(finding -> finding.id().equals(name)));
     }
 
     private static boolean serves(RankedChange change, Report report) {

@@ -50,8 +50,8 @@ final class CamberSizer {
     }
 
     Sized size(Change change, Setting setting) {
-        Axle axle = change.adjuster().axle().orElseThrow();
-        OptionalDouble read = tyres.innerMinusOuter(axle);
+        Adjuster camber = change.adjuster();
+        OptionalDouble read = spread(tyres, camber);
         if (read.isEmpty()) {
             return inSteps(change, setting, BLIND_DEGREES, List.of("no tread temperatures of the loaded tyres to "
                     + "compute from: a quarter of a degree, then read the tread"));
@@ -59,8 +59,9 @@ final class CamberSizer {
         double spread = read.getAsDouble();
         boolean less = change.direction() == Direction.LESS_NEGATIVE;
         TreadRead typical = new TreadRead(spread, 0, 0);
-        String shown = Figures.fill("loaded %s tyres: inner less outer %s K, %.0f K is healthy",
-                axle.id(), kelvin(spread), HEALTHY_KELVIN);
+        String shown = Figures.fill("%s: inner less outer %s K, %.0f K is healthy",
+                camber.wheel().isPresent() ? camber.wheel().get().id() + " tyre"
+                        : "loaded " + camber.axle().orElseThrow().id() + " tyres", kelvin(spread), HEALTHY_KELVIN);
         if ((less ? typical.outerHotClearness() : typical.innerHotClearness()) >= CLEAR) {
             return new Sized.Impossible("the tread asks for the opposite; " + shown);
         }
@@ -69,7 +70,7 @@ final class CamberSizer {
             return inSteps(change, setting, LEAST_DEGREES, List.of(shown + ": the tread does not ask for it, so the "
                     + "smallest change that can be felt, 0.2°, and the tread read again"));
         }
-        Rate rate = rate(axle);
+        Rate rate = rate(camber);
         double computed = towards * rate.degreesPerKelvin();
         return inSteps(change, setting, Math.max(LEAST_DEGREES, Math.min(MOST_DEGREES, computed)), List.of(
                 Figures.fill("%s; %s K x %.3f °/K = %.2f°%s", shown, kelvin(towards),
@@ -77,6 +78,12 @@ final class CamberSizer {
                         + "a time"
                                 : computed < LEAST_DEGREES ? ", less than a person can feel: 0.2°" : ""),
                 rate.source()));
+    }
+
+    /** Inner less outer edge of the tyre that the camber is of, or of the loaded tyres of its axle, K. */
+    private static OptionalDouble spread(TyreReadings tyres, Adjuster camber) {
+        return camber.wheel().isEmpty() ? tyres.innerMinusOuter(camber.axle().orElseThrow())
+                : tyres.innerMinusOuter(camber.wheel().get());
     }
 
     /** With a digit after the point where it has one: the line must add up. */
@@ -100,21 +107,21 @@ final class CamberSizer {
     private record Rate(double degreesPerKelvin, String source) {
     }
 
-    private Rate rate(Axle axle) {
-        Optional<Quantity> given = run.car().tyres(axle).camberPerKelvin();
-        return lesson(axle).orElseGet(() -> given.map(rate -> new Rate(rate.in(Unit.DEGREE),
+    private Rate rate(Adjuster camber) {
+        Optional<Quantity> given = run.car().tyres(camber.axle().orElseThrow()).camberPerKelvin();
+        return lesson(camber).orElseGet(() -> given.map(rate -> new Rate(rate.in(Unit.DEGREE),
                 "degrees per kelvin from the tyre's entry in the car's file"))
                 .orElseGet(() -> new Rate(DEFAULT_DEGREES_PER_KELVIN, Figures.fill("%.3f °/K where nothing better is known: common practice, no source",
                         DEFAULT_DEGREES_PER_KELVIN))));
     }
 
     /** The newest pair of runs that differ in this camber alone and whose spreads followed. */
-    private Optional<Rate> lesson(Axle axle) {
+    private Optional<Rate> lesson(Adjuster camber) {
         List<Case> runs = new ArrayList<>(run.earlier());
         runs.add(run);
         for (int newer = runs.size() - 1; newer > 0; newer--) {
             for (int older = newer - 1; older >= 0; older--) {
-                Optional<Rate> lesson = lesson(axle, runs.get(older), runs.get(newer));
+                Optional<Rate> lesson = lesson(camber, runs.get(older), runs.get(newer));
                 if (lesson.isPresent()) {
                     return lesson;
                 }
@@ -123,16 +130,19 @@ final class CamberSizer {
         return Optional.empty();
     }
 
-    private static Optional<Rate> lesson(Axle axle, Case older, Case newer) {
-        Adjuster camber = Adjuster.camberOf(axle);
+    private static Optional<Rate> lesson(Adjuster camber, Case older, Case newer) {
+        Axle axle = camber.axle().orElseThrow();
         Map<Adjuster, Setting> before = new HashMap<>(older.car().adjusters());
         Map<Adjuster, Setting> after = new HashMap<>(newer.car().adjusters());
         Setting from = before.remove(camber);
         Setting to = after.remove(camber);
+        // Of one wheel: what is told of both is the loaded wheel's once more.
+        before.remove(camber.ofBothWheels());
+        after.remove(camber.ofBothWheels());
         TyreReadings then = TyreReader.read(older);
         TyreReadings now = TyreReader.read(newer);
-        OptionalDouble spreadThen = then.innerMinusOuter(axle);
-        OptionalDouble spreadNow = now.innerMinusOuter(axle);
+        OptionalDouble spreadThen = spread(then, camber);
+        OptionalDouble spreadNow = spread(now, camber);
         boolean alike = from != null && to != null && from.now().unit().dimension() == Unit.Dimension.ANGLE && before.equals(after) && spreadThen.isPresent()
                 && spreadNow.isPresent() && then.side().turns() == now.side().turns()
                 && older.conditions().surface() == newer.conditions().surface()

@@ -7,12 +7,15 @@ import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
 import camberwell.run.Report;
 import camberwell.run.Tried;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -27,9 +30,10 @@ import java.util.Optional;
  * @param weight what it is worth to relieve it
  * @param text in words
  * @param report what a person said; empty where only the tyres show it
+ * @param alone the one tyre that shows it, where its partner does not
  */
 public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> phase, Optional<CornerSpeed> speed,
-        double weight, String text, Optional<Report> report) {
+        double weight, String text, Optional<Report> report, Optional<Wheel> alone) {
 
     /** The weight of a strong complaint on every lap. */
     private static final double STRONG = 1.5;
@@ -38,6 +42,12 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
     private static final Comparator<Complaint> ORDER = Comparator.comparing((Complaint complaint) -> !complaint.reported())
             .thenComparing(Complaint::symptom).thenComparing(complaint -> complaint.phase.map(Phase::ordinal).orElse(-1))
             .thenComparing(Complaint::text);
+
+    /** One that no single tyre shows. */
+    public Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> phase, Optional<CornerSpeed> speed, double weight,
+            String text, Optional<Report> report) {
+        this(symptom, where, phase, speed, weight, text, report, Optional.empty());
+    }
 
     @Override
     public int hashCode() {
@@ -50,7 +60,7 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
         return this == other || other instanceof Complaint complaint && symptom.equals(complaint.symptom)
                 && Double.compare(weight, complaint.weight) == 0 && text.equals(complaint.text)
                 && where.equals(complaint.where) && phase.equals(complaint.phase) && speed.equals(complaint.speed)
-                && report.equals(complaint.report);
+                && report.equals(complaint.report) && alone.equals(complaint.alone);
     }
 
     /** All complaints of a case: the reports, and the readings that nobody reported in words. */
@@ -103,9 +113,10 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
         for (Reading reading : tyres.readings()) {
             symptom(reading.state()).ifPresent(symptom -> {
                 Axle axle = reading.place().axle();
-                clearest.merge(symptom.id() + axle.id(), new Complaint(symptom, Optional.of(axle), Optional.empty(),
+                Optional<Wheel> alone = ofOneTyresEdge(reading.state()) ? reading.place().wheel() : Optional.empty();
+                clearest.merge(symptom.id() + (alone.isPresent() ? alone.get().id() : axle.id()), new Complaint(symptom, Optional.of(axle), Optional.empty(),
                         Optional.empty(), weights.severity().get(Severity.CLEAR) * reading.certainty(),
-                        reading.statement(), Optional.empty()),
+                        reading.statement(), Optional.empty(), alone),
                         (one, other) -> other.weight > one.weight ? other : one);
             });
         }
@@ -127,7 +138,18 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
     }
 
     private Complaint weighing(double other) {
-        return new Complaint(symptom, where, phase, speed, other, text, report);
+        return new Complaint(symptom, where, phase, speed, other, text, report, alone);
+    }
+
+    /** Whether an adjuster acts on it: the camber of one wheel does not on what another wheel shows. */
+    boolean isWithinReachOf(Adjuster adjuster) {
+        Optional<Wheel> shows = alone.isPresent() ? alone : report.flatMap(Report::where).flatMap(Place::wheel);
+        return adjuster.adjustment() != Adjustment.CAMBER || adjuster.wheel().isEmpty() || shows.isEmpty()
+                || shows.equals(adjuster.wheel());
+    }
+
+    private static boolean ofOneTyresEdge(Reading.State state) {
+        return state == Reading.State.INNER_EDGE_HOT_ALONE || state == Reading.State.OUTER_EDGE_HOT_ALONE;
     }
 
     /** Whether it is about the brakes. */
@@ -145,8 +167,8 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
         return Optional.ofNullable(switch (state) {
             case BELOW_WINDOW -> Symptom.SLOW_WARM_UP;
             case ABOVE_WINDOW -> Symptom.OVERHEATING;
-            case INNER_EDGE_HOT -> Symptom.HOT_INNER_EDGE;
-            case OUTER_EDGE_HOT -> Symptom.HOT_OUTER_EDGE;
+            case INNER_EDGE_HOT, INNER_EDGE_HOT_ALONE -> Symptom.HOT_INNER_EDGE;
+            case OUTER_EDGE_HOT, OUTER_EDGE_HOT_ALONE -> Symptom.HOT_OUTER_EDGE;
             case MIDDLE_HOT, ABOVE_TARGET, ABOVE_TARGET_ALONE -> Symptom.HOT_MIDDLE;
             case MIDDLE_COLD, BELOW_TARGET, BELOW_TARGET_ALONE, BELOW_MINIMUM -> Symptom.COLD_MIDDLE;
             case INSIDE_WINDOW, HOTTER_AXLE, EVEN_TREAD, SIDES_DIFFER, AT_TARGET, NO_GROWTH -> null;

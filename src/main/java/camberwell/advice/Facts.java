@@ -6,6 +6,7 @@ import camberwell.fact.Outing;
 import camberwell.fact.Premise;
 import camberwell.fact.Reported;
 import camberwell.fact.Setup;
+import camberwell.reading.CamberByWheel;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
 import camberwell.run.Report;
@@ -21,7 +22,7 @@ public final class Facts {
     /** Every premise of {@code run}: the car, the day, what the tyres show and what was reported. */
     public static List<Premise> of(Case run, TyreReadings tyres, Weights weights) {
         List<Premise> premises = new ArrayList<>();
-        premises.add(new Setup(run.car()));
+        premises.add(new Setup(CamberByWheel.judged(run).car()));
         premises.add(new Day(run.conditions(), weights.thresholds()));
         premises.add(new Outing(run, weights.thresholds()));
         premises.addAll(tyres.readings());

@@ -62,27 +62,31 @@ final class LastResort {
                 + ". Nothing else gets worse.", "What you told has not become less, or the car does something new.");
     }
 
+    /** A change, and how far it goes. */
+    record Choice(Change change, Size size) {
+    }
+
     /** The change that does most; empty where none does enough. */
-    Optional<Change> change() {
-        Change best = null;
+    Optional<Choice> choice() {
+        Choice best = null;
         double most = 0;
         for (Adjuster adjuster : complaints.isEmpty() ? List.<Adjuster>of() : new ArrayList<>(car.car().adjusters().keySet())) {
             for (Change change : CarModel.representsInMotion(adjuster) ? List.of(new Change(adjuster,
                     adjuster.directions().get(0)), new Change(adjuster, adjuster.directions().get(1))) : List.<Change>of()) {
-                double worth = open.test(change) && complaints.stream().anyMatch(it -> acts(change, it.phase().get()))
-                        ? worth(change) : 0;
+                Optional<Size> size = open.test(change) && complaints.stream().anyMatch(it -> acts(change, it.phase().get()))
+                        ? sizes.apply(change) : Optional.empty();
+                double worth = size.isPresent() ? worth(change, size.get()) : 0;
                 if (worth > most) {
                     most = worth;
-                    best = change;
+                    best = new Choice(change, size.get());
                 }
             }
         }
         return Optional.ofNullable(best);
     }
 
-    private double worth(Change change) {
-        Optional<CarModel> changed = sizes.apply(change).flatMap(Size::to)
-                .flatMap(to -> car.withInMotion(change.adjuster(), to));
+    private double worth(Change change, Size size) {
+        Optional<CarModel> changed = size.to().flatMap(to -> car.withInMotion(change.adjuster(), to));
         if (changed.isEmpty()) {
             return 0;
         }

@@ -45,6 +45,11 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
                 .explained("no further: beyond lies a setting that was tried");
     }
 
+    /** The same change, told with another size. */
+    RankedChange sized(Size other) {
+        return new RankedChange(rank, change, other, score, proposals, because, firstBy, note, way);
+    }
+
     /** The same change with one more line to its computation. */
     RankedChange explained(String line) {
         List<String> computation = new ArrayList<>(size.computation());

@@ -4,6 +4,7 @@ import camberwell.car.Ordinary;
 import camberwell.fact.Finding;
 import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Matter;
+import camberwell.knowledge.Note;
 import camberwell.run.Case;
 import camberwell.run.Report;
 import camberwell.vocabulary.Adjuster;
@@ -46,6 +47,15 @@ final class Surroundings {
     /** The case as a whole. */
     Circumstances all() {
         return known;
+    }
+
+    /** The case beside those cautions. */
+    Circumstances beside(Collection<Note> cautions) {
+        Set<String> names = new LinkedHashSet<>();
+        for (Note caution : cautions) {
+            names.add(caution.name());
+        }
+        return known.with(Matter.NO_CAUTION, names);
     }
 
     /** The case as one adjuster sees it. */

@@ -9,6 +9,7 @@ import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.learning.Trials;
+import camberwell.reading.CamberByWheel;
 import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
@@ -45,6 +46,7 @@ final class Weighing {
     private final RuleBase rules;
     private final Weights weights;
     private final Optional<Note> halt;
+    private final Optional<CamberByWheel> camber;
     private final Map<Change, List<Proposal>> proposals = new TreeMap<>();
     private final Map<Change, Withheld> withheld = new LinkedHashMap<>();
     private final List<RankedChange> ranked = new ArrayList<>();
@@ -68,7 +70,9 @@ final class Weighing {
         this.rules = rules;
         this.weights = weights;
         this.halt = halt;
-        conclusions.proposals().forEach(proposal ->
+        this.camber = CamberByWheel.of(run);
+        List<Proposal> said = camber.isPresent() ? camber.get().named(conclusions.proposals()) : conclusions.proposals();
+        said.forEach(proposal ->
                 proposals.computeIfAbsent(proposal.change(), key -> new ArrayList<>()).add(proposal));
         if (!run.tried().isEmpty()) {
             Trials trials = new Trials(run, weights.learning());
@@ -100,7 +104,7 @@ final class Weighing {
         }
         List<RankedChange> asRanked = List.copyOf(ranked);
         ranked.replaceAll(change -> StandsOut.why(run.car(), asRanked, change).map(change::explained).orElse(change));
-        if (!ranked.isEmpty() && ranked.get(0).equals(asRanked.get(0))) {
+        if (!ranked.isEmpty() && ranked.get(0) == asRanked.get(0)) {
             leverage.instead(ranked).ifPresent(choice -> {
                 first(choice.change(), choice.why());
                 renumber();
@@ -159,6 +163,7 @@ final class Weighing {
 
     /** Best first. */
     List<RankedChange> changes() {
+        ranked.replaceAll(change -> WheelSizes.told(run.car(), change));
         return List.copyOf(ranked);
     }
 
@@ -307,15 +312,16 @@ final class Weighing {
 
     /** What the model of this car does most with, when no rule has anything left. */
     private void lastResort(LastChange last) {
-        Predicate<Change> open = change -> run.tried().stream().noneMatch(tried -> tried.change().equals(change))
-                && holding(change).isEmpty() && last.room(change) > 0 && certainty(change) >= 0
+        Predicate<Change> open = change -> run.tried().stream().noneMatch(tried -> tried.change().equals(named(change)))
+                && holding(change).isEmpty() && last.room(change) > 0 && certainty(named(change)) >= 0
                 && worth(change).harmToComplaints() == 0;
-        leverage.car().flatMap(car -> new LastResort(car, complaints, this::lastSize, open).change()).ifPresent(change -> {
+        leverage.car().flatMap(car -> new LastResort(car, complaints, this::lastSize, open).choice()).ifPresent(choice -> {
+            Change change = named(choice.change());
             proposals.computeIfAbsent(change, key -> new ArrayList<>())
                     .add(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
             withheld.remove(change);
             RankedChange candidate = candidate(change, weights.leastCertainty());
-            ranked.add(new RankedChange(1, change, lastSize(change).orElseThrow(), candidate.score(), candidate.proposals(),
+            ranked.add(new RankedChange(1, change, choice.size(), candidate.score(), candidate.proposals(),
                     Optional.of(LastResort.WHY), List.of(), candidate.note(),
                     LastResort.told(candidate.way(), complaints)));
         });
@@ -369,7 +375,7 @@ final class Weighing {
 
     private Score worth(Change change) {
         Note note = notes.get(change.adjuster().note());
-        return Score.of(note, note.ways().get(change.direction()), 1, complaints, surroundings.of(change.adjuster()),
+        return Score.of(note, note.ways().get(change.direction()), 1, reached(change), surroundings.of(change.adjuster()),
                 weights);
     }
 
@@ -397,7 +403,7 @@ final class Weighing {
 
     private RankedChange candidate(Change change, double certainty) {
         Note note = notes.get(change.adjuster().note());
-        Score score = Score.of(note, note.ways().get(change.direction()), certainty * (1 - held(change)), complaints,
+        Score score = Score.of(note, note.ways().get(change.direction()), certainty * (1 - held(change)), reached(change),
                 surroundings.of(change.adjuster()), weights);
         Note fitting = note.fitting(surroundings.of(change.adjuster(),
                 score.helps().stream().map(Score.Help::complaint).toList()));
@@ -416,12 +422,21 @@ final class Weighing {
     private List<String> firstBy(Change change) {
         List<String> rules = new ArrayList<>();
         for (Preference preference : conclusions.preferences()) {
-            if (preference.change().equals(change) && preference.certainty() >= weights.leastCertainty()
+            if (named(preference.change()).equals(change) && preference.certainty() >= weights.leastCertainty()
                     && !rules.contains(preference.rule())) {
                 rules.add(preference.rule());
             }
         }
         return rules;
+    }
+
+    private List<Complaint> reached(Change change) {
+        return camber.isEmpty() ? complaints
+                : complaints.stream().filter(complaint -> complaint.isWithinReachOf(change.adjuster())).toList();
+    }
+
+    private Change named(Change change) {
+        return camber.isPresent() ? camber.get().named(change) : change;
     }
 
     private List<Withholding> holding(Change change) {
@@ -450,7 +465,8 @@ final class Weighing {
         Change change = candidate.change();
         List<String> holding = holding(change).stream().map(Withholding::rule).distinct().toList();
         // One wheel's own pressure is part of mending what halts, and comes after looking for the leak.
-        boolean halted = halt.isPresent() && change.adjuster().wheel().isEmpty();
+        boolean halted = halt.isPresent() && (change.adjuster().wheel().isEmpty()
+                || change.adjuster().adjustment() != Adjustment.PRESSURE);
         boolean stays = candidate.score().certainty() < weights.leastCertainty() || halted;
         boolean worth = candidate.score().worthIt() || !candidate.firstBy().isEmpty();
         boolean wanted = !stays && worth;
@@ -474,11 +490,12 @@ final class Weighing {
         }
     }
 
-    /** Whether a better change sets the same tyres already: an axle's pressure, and one wheel's of it. */
+    /** Whether a better change sets the same tyres already: an axle's pressure or camber, and one wheel's of it. */
     private boolean said(Change change) {
         Adjuster adjuster = change.adjuster();
-        return adjuster.adjustment() == Adjustment.PRESSURE && ranked.stream().map(other -> other.change().adjuster())
-                .anyMatch(other -> other.adjustment() == Adjustment.PRESSURE && other.axle().equals(adjuster.axle())
+        return (adjuster.adjustment() == Adjustment.PRESSURE || adjuster.adjustment() == Adjustment.CAMBER)
+                && ranked.stream().map(other -> other.change().adjuster())
+                .anyMatch(other -> other.adjustment() == adjuster.adjustment() && other.axle().equals(adjuster.axle())
                         && (other.wheel().isEmpty() || adjuster.wheel().isEmpty()));
     }
 

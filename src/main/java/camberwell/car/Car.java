@@ -61,9 +61,22 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         return (generic ? "such a car often has no adjustable " : "the car has no adjustable ") + adjuster.spoken();
     }
 
-    /** Where that adjuster stands, if the car has it. */
+    /** Where that adjuster stands, if the car has it; of an axle whose camber is set wheel by wheel, both wheels together. */
     public Optional<Setting> setting(Adjuster adjuster) {
-        return Optional.ofNullable(adjusters.get(adjuster));
+        Setting own = adjusters.get(adjuster);
+        return own != null ? Optional.of(own) : BothWheels.of(adjuster, adjusters).map(BothWheels::mean);
+    }
+
+    /** Whether a wheel of that axle has its camber set by itself. */
+    public boolean camberByWheel(Axle axle) {
+        return axle == Axle.FRONT
+                ? adjusters.containsKey(Adjuster.FRONT_LEFT_CAMBER) || adjusters.containsKey(Adjuster.FRONT_RIGHT_CAMBER)
+                : adjusters.containsKey(Adjuster.REAR_LEFT_CAMBER) || adjusters.containsKey(Adjuster.REAR_RIGHT_CAMBER);
+    }
+
+    /** {@code setup} adjuster by adjuster as the car lists them: the camber of both wheels of an axle said of each of them. */
+    public Map<Adjuster, Quantity> asListed(Map<Adjuster, Quantity> setup) {
+        return BothWheels.apart(setup, adjusters);
     }
 
     /** The setting that sets a wheel's cold pressure: the wheel's own, or else its axle's. */
@@ -85,12 +98,21 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
      * The same car with some adjusters set otherwise; adjusters that it lacks are left out. The dimensions follow: they
      * are those of the settings as they stand.
      */
-    public Car with(Map<Adjuster, Quantity> setup) {
+    public Car with(Map<Adjuster, Quantity> changes) {
+        Map<Adjuster, Quantity> setup = asListed(changes);
         Map<Adjuster, Setting> changed = new EnumMap<>(Adjuster.class);
         adjusters.forEach((adjuster, setting) -> changed.put(adjuster,
                 setup.containsKey(adjuster) ? setting.withNow(setup.get(adjuster)) : setting));
         return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic, simulated,
                 biasOf, kind);
+    }
+
+    /** The same car with that adjuster standing so, whether it had it before or not. */
+    public Car withSetting(Adjuster adjuster, Setting setting) {
+        Map<Adjuster, Setting> changed = new EnumMap<>(Adjuster.class);
+        changed.putAll(adjusters);
+        changed.put(adjuster, setting);
+        return new Car(name, drive, changed, tyres, dimensions, generic, simulated, biasOf, kind);
     }
 
     /** The same car with other dimensions. */

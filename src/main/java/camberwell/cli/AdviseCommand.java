@@ -181,7 +181,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     private void write(Advice advice, Page page) {
         if (audience == Audience.NEWCOMER) {
-            new NewcomerText(engine.notes(), engine.terms()).write(advice, page);
+            new NewcomerText(engine.notes(), engine.home().terms()).write(advice, page);
         } else {
             new AdviceText(engine.notes(), audience, top, score)
                     .beside(Stream.concat(book == null ? Stream.of() : Stream.of("--book", book),

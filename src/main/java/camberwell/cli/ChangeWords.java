@@ -17,7 +17,8 @@ final class ChangeWords {
 
     /** The change that {@code text} names: an adjuster and a direction in either order, with spaces or hyphens. */
     static Optional<Change> parse(String text) {
-        String words = text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "-");
+        String words = text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "-")
+                .replaceFirst("\\b(left|right)-(front|rear)\\b", "$2-$1");
         for (Change change : Change.all()) {
             String adjuster = change.adjuster().id();
             String direction = change.direction().id();

@@ -22,7 +22,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules coverage}. */
-@Command(name = "coverage", mixinStandardHelpOptions = true,
+@Command(name = "coverage", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Shows which complaints lead to a change: each is put to the rules alone, clear and on every "
                 + "lap, on a car that can have everything adjusted, with front, rear and all-wheel drive.",
             "Also names adjuster directions that no rule proposes or opposes, and notes that no rule uses."},

@@ -1,26 +1,17 @@
 package camberwell.cli;
 
 import camberwell.advice.Advice;
-import camberwell.car.Car;
 import camberwell.debrief.Debrief;
-import camberwell.debrief.Earlier;
 import camberwell.debrief.Ending;
-import camberwell.debrief.PackQuestion;
 import camberwell.debrief.Talk;
 import camberwell.explain.Explainer;
 import camberwell.history.Book;
-import camberwell.history.Changes;
-import camberwell.history.NextRun;
-import camberwell.input.CaseReader;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.AdviceText;
 import camberwell.report.NewcomerText;
 import camberwell.report.Page;
 import camberwell.run.Case;
-import camberwell.run.Conditions;
-import camberwell.run.Driven;
-import camberwell.run.Made;
 import camberwell.sheet.SheetPage;
 import camberwell.vocabulary.Audience;
 import java.io.IOException;
@@ -28,16 +19,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell debrief}: questions and answers after a run, and the advice at their end. */
-@Command(name = "debrief", mixinStandardHelpOptions = true,
+@Command(name = "debrief", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Asks what the car did, as few questions as it can, and names the changes to make.",
             "",
             "Answer in your own words, by number or by a word of the list; a complaint, the place, the day and how often "
@@ -59,8 +48,6 @@ final class DebriefCommand implements Callable<Integer> {
 
     private final Console console;
     private Engine engine;
-    /** The book that the run is entered into, if it is. */
-    private Optional<Book> runs = Optional.empty();
 
     @Mixin
     private RulesOption rules;
@@ -128,8 +115,9 @@ final class DebriefCommand implements Callable<Integer> {
         engine = rules.on(engine, console);
         // Their words for complaints stand in the first list.
         engine.packs();
-        try (Debrief debrief = open()) {
-            return talk(debrief);
+        DebriefOpening opening = new DebriefOpening(console, engine, book, Optional.ofNullable(car), save != null);
+        try (Debrief debrief = resume != null ? opening.resumed(resume) : opening.begun()) {
+            return talk(debrief, opening.runs());
         }
     }
 
@@ -148,56 +136,7 @@ final class DebriefCommand implements Callable<Integer> {
         }
     }
 
-    private Debrief open() throws IOException {
-        Debrief.Source source = new Debrief.Source(engine::advisor, engine::rules, engine::notes,
-                () -> engine.questions().stream().map(it -> new PackQuestion(it.id(), it.ask(), it.when(), it.answers())).toList());
-        if (resume != null) {
-            return Debrief.of(source, engine.cases().read(console.path(resume)).run());
-        }
-        Optional<Case> fresh = Optional.ofNullable(car).map(console::path)
-                .map(file -> untold(new CaseReader().readCar(file), file));
-        runs = save != null ? Optional.empty() : book.named() ? Optional.of(fresh.isPresent() ? book.begin(console)
-                : book.open(console)) : Book.nearest(console.directory()).map(Book::in);
-        Optional<NextRun> next = runs.flatMap(it -> fresh.map(run -> run.car().name())
-                .or(() -> BookOption.last(it, Optional.empty()).map(run -> run.car().name()))
-                .flatMap(name -> NextRun.of(it, name)));
-        if (next.isPresent()) {
-            return Debrief.of(source, earlier(next.get(), fresh));
-        }
-        if (!book.named()) {
-            runs = Optional.empty();
-        }
-        if (fresh.isPresent()) {
-            return Debrief.of(source, fresh.get());
-        }
-        return Debrief.of(source, "Debrief", kinds());
-    }
-
-    /** Where the car's file says otherwise than the last run, that is what was changed since. */
-    private static Earlier earlier(NextRun next, Optional<Case> fresh) {
-        Case begun = next.begun().withTitle("Run " + next.number());
-        if (fresh.isPresent()) {
-            List<Made> made = Changes.between(next.last().car(), fresh.get().car());
-            begun = begun.ofCar(fresh.get().car(), fresh.get().carFile());
-            begun = begun.withDriven(new Driven(begun.driven().sheet(), made, List.of(), Optional.empty(), List.of()));
-        }
-        return new Earlier(next.last(), next.number(), begun, next::inform,
-                (run, typed) -> MadeWords.apply(run, typed, next.last().driven().changed()));
-    }
-
-    private List<Car> kinds() throws IOException {
-        try (Stream<Path> files = Files.list(engine.home().resolve("rules").resolve("car-classes"))) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted()
-                    .map(file -> new CaseReader().readCar(file)).toList();
-        }
-    }
-
-    private static Case untold(Car car, Path file) {
-        return new Case("Debrief of the " + car.name(), "-", car, Conditions.UNKNOWN, Map.of(), List.of(), List.of(),
-                Optional.of(file.toString()), Map.of());
-    }
-
-    private int talk(Debrief debrief) throws IOException {
+    private int talk(Debrief debrief, Optional<Book> runs) throws IOException {
         if (format != Format.TEXT) {
             return new DebriefLines(console, engine, debrief, audience, TOP).talk(new Keeping(console, save, runs)::keep);
         }
@@ -213,8 +152,8 @@ final class DebriefCommand implements Callable<Integer> {
             Case begun = debrief.run();
             screen.run(() -> engine.listenAhead(() -> Keeping.rehearse(begun, console)));
             if (transcript != null) {
-                keeping.transcript(transcript, overwrite, talk[0], debrief, audience, screen.advised() ? Optional.of(this::advice)
-                        : Optional.empty());
+                keeping.transcript(transcript, overwrite, talk[0], debrief, audience,
+                        screen.advised() ? Optional.of(this::advice) : Optional.empty());
             }
             screen.close();
             return prompter.interrupted() ? INTERRUPTED : ExitCode.DONE;
@@ -226,8 +165,8 @@ final class DebriefCommand implements Callable<Integer> {
         NewFiles page = new NewFiles();
         try {
             NewFiles.check("sheet", file, overwrite, console);
-            page.add(console.path(file), new SheetPage(engine.notes(), engine.terms(), audience).with(engine.voices()).page(List.of(debrief.advice()))
-                    .getBytes(StandardCharsets.UTF_8));
+            page.add(console.path(file), new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices())
+                    .page(List.of(debrief.advice())).getBytes(StandardCharsets.UTF_8));
             page.write();
             return "Saved: " + file;
         } catch (ProblemsException e) {
@@ -239,7 +178,7 @@ final class DebriefCommand implements Callable<Integer> {
     private void advice(Debrief debrief, Page page) {
         Advice shown = debrief.advice().withSource(save == null ? "-" : save);
         if (audience == Audience.NEWCOMER) {
-            new NewcomerText(engine.notes(), engine.terms()).write(shown, page);
+            new NewcomerText(engine.notes(), engine.home().terms()).write(shown, page);
         } else {
             new AdviceText(engine.notes(), audience, TOP, false).with(engine.voices()).write(shown, page);
         }

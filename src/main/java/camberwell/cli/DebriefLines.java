@@ -52,7 +52,7 @@ final class DebriefLines {
         while (talk.question().isPresent()) {
             question(talk.question().get());
             if (asked == 1) {
-                engine.listenAhead();
+                engine.listenAhead(() -> { });
             }
             debrief.thinkAhead();
             Optional<String> typed = in.next();

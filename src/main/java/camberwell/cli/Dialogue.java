@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * Questions on {@code out}, answers from {@code in}, typed or piped. At any question {@code back} takes the last answer back,
@@ -19,6 +20,8 @@ import java.util.function.Function;
 final class Dialogue {
 
     private static final int MOST_TRIES = 20;
+    private static final int LONGEST = 800;
+    private static final Pattern UNQUOTABLE = Pattern.compile("[\"\\\\\\p{Cntrl}]");
     private static final String HELP = "At any question: back takes the last answer back, review shows what was answered, quit "
             + "ends and writes nothing.";
 
@@ -70,6 +73,27 @@ final class Dialogue {
         again.clear();
         given.subList(0, given.size() - 1).forEach(entry -> again.add(entry.answer()));
         given.clear();
+    }
+
+    /**
+     * Asks for a line of text that may stand in quotes.
+     *
+     * @param usual what an empty answer means; empty where there has to be one
+     */
+    String text(String question, String usual) {
+        return ask(question, answer -> {
+            String said = answer.isEmpty() ? usual : answer;
+            if (said.isEmpty() || said.length() > LONGEST || unquotable(said)) {
+                say("A line of text, please, without double quotes and backslashes.");
+                return Optional.empty();
+            }
+            return Optional.of(said);
+        });
+    }
+
+    /** Whether something in {@code text} may not stand in quotes. */
+    static boolean unquotable(String text) {
+        return UNQUOTABLE.matcher(text).find();
     }
 
     /**

@@ -2,19 +2,11 @@ package camberwell.cli;
 
 import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
-import camberwell.car.Car;
-import camberwell.channel.Limits;
 import camberwell.engine.RuleBase;
-import camberwell.fact.Thresholds;
 import camberwell.input.CaseReader;
-import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
-import camberwell.knowledge.Terms;
 import camberwell.language.Dictionary;
-import camberwell.language.Names;
 import camberwell.language.RuleText;
-import camberwell.pack.Manifest;
-import camberwell.pack.OwnQuestion;
 import camberwell.pack.OwnSymptom;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
@@ -23,11 +15,8 @@ import camberwell.report.Voices;
 import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -54,11 +43,7 @@ final class Engine {
      * @param cache the folder for compiled rules
      */
     Engine(Path home, Path cache) {
-        this(new Home(home), cache, Shelf.of(System.getenv()), List::of);
-    }
-
-    private Engine(Home home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs) {
-        this(home, cache, shelf, packs, new OwnWords());
+        this(new Home(home), cache, Shelf.of(System.getenv()), List::of, new OwnWords());
     }
 
     private Engine(Home home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs, OwnWords words) {
@@ -90,12 +75,7 @@ final class Engine {
      */
     Engine withRules(List<RulePack> more) {
         return more.isEmpty() ? this : new Engine(home, cache, shelf, () -> Stream.concat(packs().stream().filter(pack ->
-                more.stream().noneMatch(other -> samePack(pack, other))), more.stream()).toList(), words);
-    }
-
-    private static boolean samePack(RulePack one, RulePack other) {
-        return one.manifest().isPresent()
-                && one.manifest().map(Manifest::name).equals(other.manifest().map(Manifest::name));
+                more.stream().noneMatch(other -> pack.isVersionOf(other))), more.stream()).toList(), words);
     }
 
     /** One with camberwell's own rules alone. */
@@ -108,33 +88,32 @@ final class Engine {
         return packs.get();
     }
 
-    /** The folder that has {@code rules} and {@code knowledge-notes}. */
-    Path home() {
-        return home.folder();
+    /** What lies beside the program. */
+    Home home() {
+        return home;
     }
 
     /** Begins to open the rules on another core, for a command that will need them in a moment. */
     void openAhead() {
-        if (opening.getAndSet(true)) {
-            return;
+        if (!opening.getAndSet(true)) {
+            Later.ahead("opens the rules", () -> rules.get().rehearse());
         }
-        Thread opener = new Thread(() -> {
-            try {
-                rules.get().rehearse();
-            } catch (RuntimeException e) {
-                // Whoever asks for the rules is told.
-            }
-        }, "opens the rules");
-        opener.setDaemon(true);
-        opener.start();
+    }
+
+    /**
+     * Begins to read the phrases on another core, for a talk that will need them in a moment.
+     *
+     * @param also what to do there besides, once that is done
+     */
+    void listenAhead(Runnable also) {
+        Later.ahead("reads the phrases", () -> {
+            listener.get().rehearse();
+            also.run();
+        });
     }
 
     Notes notes() {
         return notes.get();
-    }
-
-    Terms terms() {
-        return home.terms();
     }
 
     /** What understands drivers' own words, with the phrases of the packs. */
@@ -142,37 +121,9 @@ final class Engine {
         return listener.get();
     }
 
-    /** Begins to read the phrases on another core, for a talk that will need them in a moment. */
-    void listenAhead() {
-        listenAhead(() -> {
-            // Nothing else is needed.
-        });
-    }
-
-    /**
-     * The same, and something besides.
-     *
-     * @param also what to do there besides, once that is done
-     */
-    void listenAhead(Runnable also) {
-        Thread reader = new Thread(() -> {
-            try {
-                listener.get().rehearse();
-                also.run();
-            } catch (RuntimeException e) {
-                // Whoever asks for them is told.
-            }
-        }, "reads the phrases");
-        reader.setDaemon(true);
-        reader.start();
-    }
-
     private Listener readListener() {
         Map<String, String> texts = home.sayings();
-        for (RulePack pack : packs()) {
-            OwnWords.phrases(pack).ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SYMPTOMS, text));
-            pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
-        }
+        packs().forEach(pack -> OwnWords.sayings(pack, texts));
         return new Listener(Sayings.read(texts));
     }
 
@@ -182,31 +133,13 @@ final class Engine {
         return new CaseReader(said -> listener().hear(said));
     }
 
-    /** The cars that come with camberwell, by the names of their files. */
-    List<Car> demoCars() {
-        return home.demoCars();
-    }
-
-    /** From what on something that a log shows counts. */
-    Limits limits() {
-        return home.limits();
-    }
-
     Weights weights() {
         return weights.get();
     }
 
     /** The rules that packs have replaced or switched off, each with what became of it, and by whom. */
     Map<RuleText, String> outOfUse() {
-        Map<RuleText, String> gone = new LinkedHashMap<>();
-        if (!packs().isEmpty()) {
-            RuleSet set = ruleSet();
-            set.replaced().forEach((old, fresh) -> gone.put(old, "replaced by \"" + fresh.name() + "\"" + packs().stream()
-                    .filter(pack -> fresh.file().startsWith(pack.name() + "/")).findFirst().map(pack -> " of " + pack.title())
-                    .orElse("")));
-            set.switchedOff().forEach((rule, pack) -> gone.put(rule, "switched off by " + pack));
-        }
-        return gone;
+        return packs().isEmpty() ? Map.of() : ruleSet().outOfUse(packs());
     }
 
     RuleBase rules() {
@@ -223,25 +156,11 @@ final class Engine {
 
     private Weights readWeights() {
         Weights own = home.weights();
-        return packs().isEmpty() ? own : own.with(thresholds());
-    }
-
-    /** The follow-up questions of the packs. */
-    List<OwnQuestion> questions() {
-        return packs().stream().flatMap(pack -> pack.questions().stream()).toList();
-    }
-
-    /** From what on the words of rules hold, with what the packs state otherwise. */
-    Thresholds thresholds() {
-        Thresholds all = Thresholds.BUILT_IN;
-        for (RulePack pack : packs()) {
-            all = pack.thresholds(all);
-        }
-        return all;
+        return packs().isEmpty() ? own : own.with(OwnWords.thresholds(packs()));
     }
 
     private RuleBase openRules() {
-        return Home.reading(() -> RuleBase.open(home.folder(), () -> names(notes()), cache, packs()));
+        return Home.reading(() -> RuleBase.open(home.folder(), () -> Home.names(notes()), cache, packs()));
     }
 
     /** The sentences that rules are written in, without the rules. */
@@ -255,7 +174,7 @@ final class Engine {
     }
 
     private RuleSet readRuleSet() {
-        return Home.reading(() -> RuleSet.read(home.folder(), names(notes()), packs()));
+        return Home.reading(() -> RuleSet.read(home.folder(), Home.names(notes()), packs()));
     }
 
     /** What the authors of the rule folders say; nobody's words where there are none. */
@@ -269,12 +188,5 @@ final class Engine {
 
     Advisor advisor() {
         return advisor.get();
-    }
-
-    static Names names(Notes notes) {
-        Set<String> findings = new TreeSet<>(notes.names(Note.Kind.READING));
-        findings.addAll(notes.names(Note.Kind.CAUSE));
-        return new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
-                Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION)));
     }
 }

@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell explain}: how advice came about, why a change is not in it, and what would make it another. */
-@Command(name = "explain", mixinStandardHelpOptions = true,
+@Command(name = "explain", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Explains the advice on a case: how, why not, and what if. Without an option it explains the "
                 + "first change.",
         footer = {"", "Examples:",

@@ -4,9 +4,11 @@ import camberwell.advice.Weights;
 import camberwell.car.Car;
 import camberwell.channel.Limits;
 import camberwell.input.CaseReader;
+import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.language.Dictionary;
+import camberwell.language.Names;
 import camberwell.saying.Sayings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -16,6 +18,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -88,6 +92,14 @@ record Home(Path folder) {
                         .toList();
             }
         });
+    }
+
+    /** The names that rules may use: those of the notes. */
+    static Names names(Notes notes) {
+        Set<String> findings = new TreeSet<>(notes.names(Note.Kind.READING));
+        findings.addAll(notes.names(Note.Kind.CAUSE));
+        return new Names(Set.copyOf(notes.names(Note.Kind.ADJUSTMENT)), findings,
+                Set.copyOf(notes.names(Note.Kind.DRIVING)), Set.copyOf(notes.names(Note.Kind.CAUTION)));
     }
 
     /** Something that reads files. */

@@ -27,4 +27,22 @@ final class Later<T> {
         }
         return made;
     }
+
+    /**
+     * Begins on another core what somebody will ask for in a moment.
+     *
+     * @param name the thread's
+     * @param work what is done; whoever asks for what it makes is told what went wrong
+     */
+    static void ahead(String name, Runnable work) {
+        Thread thread = new Thread(() -> {
+            try {
+                work.run();
+            } catch (RuntimeException e) {
+                // It is told to whoever asks.
+            }
+        }, name);
+        thread.setDaemon(true);
+        thread.start();
+    }
 }

@@ -21,6 +21,8 @@ final class MadeWords {
     /** Where an adjuster stands: {@code rear toe 0.25 deg}, {@code rear toe = 0.25 deg}. */
     private static final Pattern SETTING = Pattern.compile("(.*?[a-z])\\s*(?:=|\\bto\\b)?\\s*"
             + "(-?\\d+(?:\\.\\d+)?\\s*(?:deg|°|mm|bar|kpa|psi|%|n/mm|lb/in|nm|nm/deg)|(?<==)\\s*-?\\d+(?:\\.\\d+)?)");
+    /** An end of the car or one of its wheels, before what is adjusted there. */
+    private static final String END = "((?:front|rear)(?:-(?:left|right))?)[- ]";
     private static final Pattern BARE = Pattern.compile("([a-z-]+[a-z]) (-?\\d+(?:\\.\\d+)?)");
     private static final Pattern BACK = Pattern.compile("\\b(?:put\\b.*\\bback|undid|undo|undone|reverted?|restored?|took\\b.*\\bback"
             + "|went back|back to (?:where|how|what))\\b");
@@ -37,9 +39,11 @@ final class MadeWords {
         {"\\b(?:raised|raise|up|upwards)\\b", "higher"}, {"\\b(?:lowered|lower|down|reduced|dropped)\\b", "lower"},
         {"\\b(?:backwards?|rearwards?|back)\\b", "rearward"}, {"\\bforwards\\b", "forward"},
         {"\\b(front|rear) toe (in|out)\\b", "$1-toe toe-$2"}, {"\\bmore toe (in|out) (?:at )?(front|rear)\\b", "$2-toe toe-$1"},
-        {"\\bmore (front|rear) camber\\b", "$1-camber more-negative"}, {"\\bless (front|rear) camber\\b", "$1-camber less-negative"},
-        {"\\b(front|rear) camber more\\b(?!-)", "$1-camber more-negative"},
-        {"\\b(front|rear) camber less\\b(?!-)", "$1-camber less-negative"},
+        {"\\b(left|right)[- ](front|rear)\\b", "$2-$1"}, {"\\b(front|rear) (left|right)\\b", "$1-$2"},
+        {"\\bmore " + END + "camber\\b", "$1-camber more-negative"}, {"\\bless " + END + "camber\\b", "$1-camber less-negative"},
+        {"\\b" + END + "camber more(?:[- ]negative)?\\b", "$1-camber more-negative"},
+        {"\\b" + END + "camber less(?:[- ]negative)?\\b", "$1-camber less-negative"},
+        {"\\b((?:front|rear)-(?:left|right)) (camber|pressure)\\b", "$1-$2"},
         {"\\b(front|rear)[- ]wing higher\\b", "$1-wing more"}, {"\\b(front|rear)[- ]wing lower\\b", "$1-wing less"},
         {"\\b(front|rear) (anti-roll-bar|springs|bump|rebound|ride-height|pressure|toe|camber|wing)\\b", "$1-$2"},
         {"\\s+", " "}};

@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell note}: one page from the shelf. */
-@Command(name = "note", mixinStandardHelpOptions = true,
+@Command(name = "note", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Shows a knowledge note for reading; without a name, lists all notes by kind.",
         footer = {"", "Examples:", "  camberwell note", "  camberwell note rear-toe",
             "  camberwell note --format json slow-in"})

@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell observe}: what the car did in a logged run. */
-@Command(name = "observe", mixinStandardHelpOptions = true,
+@Command(name = "observe", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {
             "Reads logged runs and names what the car did: which axle slid, in which corner and phase, how surely.", "",
             "A log is text with a heading for each column and a row for each sample: comma-separated values, or with "
@@ -119,7 +119,7 @@ final class ObserveCommand implements Callable<Integer> {
         ChannelMap map = channels == null ? ChannelMap.NONE : ChannelMapReader.read(console.path(channels));
         NewFiles.check("-o", output, overwrite, console);
         NewFiles.check("--svg", svg, overwrite, console);
-        Limits limits = engine.limits();
+        Limits limits = engine.home().limits();
         boolean[] sidesKnown = {true};
         Log log = Logs.joined(logs.stream().map(name -> {
             Log one = read(name, map, limits);

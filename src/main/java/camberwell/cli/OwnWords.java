@@ -1,5 +1,6 @@
 package camberwell.cli;
 
+import camberwell.fact.Thresholds;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.When;
 import camberwell.language.RuleText;
@@ -66,7 +67,7 @@ final class OwnWords implements AutoCloseable {
     }
 
     /** The words of a pack as phrases, each by its name and by what it feels like; empty where it brings none. */
-    static Optional<String> phrases(RulePack pack) {
+    private static Optional<String> phrases(RulePack pack) {
         if (pack.symptoms().isEmpty()) {
             return Optional.empty();
         }
@@ -75,6 +76,21 @@ final class OwnWords implements AutoCloseable {
                 .append(symptom.id().replace('-', ' ')).append(", ")
                 .append(symptom.felt().replaceAll("[^\\p{L}\\p{N}' ]+", " ")).append('\n'));
         return Optional.of(text.toString());
+    }
+
+    /** From what on the words of rules hold, with what the packs state otherwise. */
+    static Thresholds thresholds(List<RulePack> packs) {
+        Thresholds all = Thresholds.BUILT_IN;
+        for (RulePack pack : packs) {
+            all = pack.thresholds(all);
+        }
+        return all;
+    }
+
+    /** Adds the phrases of a pack, by the files that have them. */
+    static void sayings(RulePack pack, Map<String, String> texts) {
+        phrases(pack).ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SYMPTOMS, text));
+        pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
     }
 
     /** What the authors of {@code packs} say, each by the rule that says it. */

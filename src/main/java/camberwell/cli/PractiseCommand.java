@@ -36,7 +36,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell practise}: a car with something wrong hidden in it, driven by the model after each change. */
-@Command(name = "practise", mixinStandardHelpOptions = true,
+@Command(name = "practise", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Hides something wrong in a car, tells what it does, and drives it after each of your changes.",
         footer = {"", "Answer with adjuster, direction and steps, like \"rear-anti-roll-bar softer 1\"; q ends it. "
             + "At the end it says what was wrong, and what the advice would have done.", "", "Examples:",
@@ -88,7 +88,7 @@ final class PractiseCommand implements Callable<Integer> {
         long drawn = seed != null ? seed : new Random().nextInt(SEEDS);
         Random luck = new Random(drawn);
         Path file = carFile != null ? console.path(carFile)
-                : engine.home().resolve("demo-cases/cars/" + CARS.get(luck.nextInt(CARS.size())) + ".yaml");
+                : engine.home().folder().resolve("demo-cases/cars/" + CARS.get(luck.nextInt(CARS.size())) + ".yaml");
         Car car = new CaseReader().readCar(file);
         TestDriver driver = new TestDriver(CarModel.of(car, Surface.DRY).orElseThrow(() -> new ParameterException(
                 spec.commandLine(), car.name() + ": it cannot be driven without wheelbase, mass and front-weight")));

@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell pressure}: what the gas law makes of cold and hot pressures. */
-@Command(name = "pressure", mixinStandardHelpOptions = true, sortOptions = false,
+@Command(name = "pressure", mixinStandardHelpOptions = true, addMethodSubcommands = false, sortOptions = false,
         description = {"Computes tyre pressures by the gas law, at constant volume and on absolute pressures.", "",
             "Give what you know; all that follows from it is printed, with the line that computed it: the growth, the "
                 + "gas temperature that it implies, the cold setting for the hot target, what to let out of the hot "
@@ -91,23 +91,7 @@ final class PressureCommand implements Callable<Integer> {
     private NextDayOptions next;
 
     @ArgGroup
-    private Place place;
-
-    /** The ambient pressure, one way or the other. */
-    static final class Place {
-        @Option(names = "--altitude", paramLabel = "HEIGHT", converter = Amount.Altitude.class,
-                description = "Height of the circuit, for the ambient pressure of the standard atmosphere; sea "
-                    + "level if not given.")
-        private Quantity altitude;
-
-        @Option(names = "--ambient", paramLabel = "PRESSURE", converter = Amount.AmbientPressure.class,
-                description = "Ambient pressure as a barometer at the circuit reads it, not reduced to sea level.")
-        private Quantity ambient;
-
-        double pascal() {
-            return ambient != null ? ambient.si() : GasLaw.standardPressure(altitude.si());
-        }
-    }
+    private AmbientOption ambient;
 
     @Option(names = "--step", paramLabel = "PRESSURE", converter = Amount.PressureStep.class,
             description = "Smallest change that is set, and the unit of the answer: 0.01bar, 1kPa or 0.1psi if not "
@@ -151,7 +135,7 @@ final class PressureCommand implements Callable<Integer> {
     private int ofOne() throws IOException {
         check();
         Answer answer = new PressureQuestion(cold, hot, target, setAt, gas, air, track, next.day(),
-                place == null ? GasLaw.STANDARD_ATMOSPHERE : place.pascal(), minimum, step()).answer();
+                ambient == null ? GasLaw.STANDARD_ATMOSPHERE : ambient.pascal(), minimum, step()).answer();
         if (answer.figures().isEmpty()) {
             throw new ParameterException(spec.commandLine(), "nothing follows from that: give --cold, --hot and "
                     + "--target, or --target, --gas and --set-at, or --cold, --gas and --set-at");
@@ -191,7 +175,7 @@ final class PressureCommand implements Callable<Integer> {
     private PressureQuestion of(Case run, Wheel wheel) {
         PressureQuestion own = PressureQuestion.of(run, wheel, step(), next.day());
         return new PressureQuestion(cold.or(own::cold), hot.or(own::hot), target.or(own::target), setAt.or(own::setAt),
-                gas, air.or(own::air), track.or(own::track), next.day(), place == null ? own.ambient() : place.pascal(),
+                gas, air.or(own::air), track.or(own::track), next.day(), ambient == null ? own.ambient() : ambient.pascal(),
                 minimum.or(own::minimum), step.orElse(own.step()));
     }
 

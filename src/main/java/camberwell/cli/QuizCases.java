@@ -59,7 +59,7 @@ final class QuizCases {
      * @throws ProblemsException if there are none
      */
     List<Reasoning> own(Console console) {
-        PackCases cases = new PackCases(console, engine.cases(), engine.home().resolve(RulePack.CASES));
+        PackCases cases = new PackCases(console, engine.cases(), engine.home().folder().resolve(RulePack.CASES));
         for (RulePack pack : engine.packs()) {
             cases.inside(pack, RulePack.QUIZ);
         }

@@ -25,7 +25,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell quiz}: cases to practise on. */
-@Command(name = "quiz", mixinStandardHelpOptions = true,
+@Command(name = "quiz", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Draws cases to practise on, takes your change, and says what it would have done.",
         footer = {"", "Answer with an adjuster and a direction; an empty line skips a case, q ends the quiz.",
             "", "Examples:", "  camberwell quiz --seed 7 --count 3",
@@ -167,7 +167,7 @@ final class QuizCommand implements Callable<Integer> {
 
     private List<Car> cars() throws IOException {
         CaseReader reader = new CaseReader();
-        return cars.isEmpty() ? engine.demoCars()
+        return cars.isEmpty() ? engine.home().demoCars()
                 : cars.stream().map(file -> reader.readCar(console.path(file))).toList();
     }
 }

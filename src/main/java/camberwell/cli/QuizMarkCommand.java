@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell quiz mark}: homework that was handed in. */
-@Command(name = "mark", mixinStandardHelpOptions = true,
+@Command(name = "mark", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Marks homework that quiz --homework handed out: which answers are advised too, and what else is.",
             "Give the same --rules as when it was handed out."},
         footer = {"", "Example:", "  camberwell quiz mark ada-homework.yaml --record ada.yaml"})
@@ -55,7 +55,7 @@ final class QuizMarkCommand implements Callable<Integer> {
         Engine with = rules.on(engine, console);
         QuizCases quiz = new QuizCases(with);
         List<Reasoning> cases = homework.seed().isPresent() ? quiz.drawn(homework.seed().get(), homework.count(),
-                homework.topic(), with.demoCars()) : quiz.own(console);
+                homework.topic(), with.home().demoCars()) : quiz.own(console);
         Page page = new Page(console.width(), console.styled());
         page.heading(homework.pupil());
         List<AnswerSheet.Answer> answers = new ArrayList<>();

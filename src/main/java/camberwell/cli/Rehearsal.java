@@ -15,7 +15,8 @@ import java.util.stream.Stream;
 
 /**
  * Runs what people run most, to nobody's eyes. The build starts it once so that the Java machine can archive the classes
- * that it loads; every later start then maps them instead of reading them from the jars.
+ * that it loads; every later start then maps them instead of reading them from the jars. What the check of the built-in rules
+ * finds is kept beside the jars.
  */
 public final class Rehearsal {
 
@@ -33,6 +34,7 @@ public final class Rehearsal {
                 Main.run(console, new Engine(home, scratch), line.toArray(String[]::new));
             }
             RuleBase.rehearseCompilation(home);
+            new Untouched(home).keep(Checked.builtIn(new Engine(home, scratch).builtIn()));
         } finally {
             remove(scratch);
         }

@@ -17,7 +17,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules audit}: the rule base answers to physics. */
-@Command(name = "audit", mixinStandardHelpOptions = true,
+@Command(name = "audit", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Holds what rules and knowledge notes claim against the handling model, on every reference car.",
         footer = {"", "A note explains a difference with \"model: not represented, because …\", or with an entry of "
             + "\"model-differs\" for one effect or one rule.",
@@ -51,7 +51,7 @@ final class RulesAuditCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         engine = rules.on(engine, console);
-        List<Car> cars = cars(engine.home());
+        List<Car> cars = cars(engine.home().folder());
         AuditReport report = new AuditReport(cars.stream().map(Car::name).toList(),
                 new Audit(engine.notes(), cars).judge(engine.rules().rules().values()));
         if (format == Format.TEXT) {

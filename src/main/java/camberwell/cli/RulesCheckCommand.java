@@ -1,31 +1,20 @@
 package camberwell.cli;
 
-import camberwell.advice.Advisor;
-import camberwell.knowledge.Note;
-import camberwell.knowledge.Notes;
 import camberwell.language.Check;
-import camberwell.pack.RulePack;
-import camberwell.pack.RuleSet;
 import camberwell.problem.Problem;
-import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
-import camberwell.upkeep.RuleCheck;
-import camberwell.upkeep.Worth;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules check}: everything that is wrong with rules, without firing any. */
-@Command(name = "check", mixinStandardHelpOptions = true,
+@Command(name = "check", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Names everything that is wrong with the rules and notes of a folder, or with the "
             + "built-in ones."},
         footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json",
@@ -62,7 +51,7 @@ final class RulesCheckCommand implements Callable<Integer> {
             list();
             return ExitCode.DONE;
         }
-        Checked checked = check(folders, trusted, console, engine);
+        Checked checked = Checked.of(folders, trusted, console, engine);
         if (format == Format.TEXT) {
             checked.problems().forEach(problem -> console.out().println(problem.withExcerpt()));
             checked.warnings().forEach(warning -> console.out().println(warning.text()));
@@ -84,117 +73,6 @@ final class RulesCheckCommand implements Callable<Integer> {
 
     /** A check in the list of them. */
     record Listed(int check, String finds) {
-    }
-
-    /**
-     * What a check found.
-     *
-     * @param problems file by file, from top to bottom
-     * @param rules how many rules were checked
-     * @param notes how many notes were checked
-     * @param warnings what is no fault, and what its author will want to know
-     */
-    record Checked(List<Problem> problems, int rules, int notes, List<Problem> warnings) {
-
-        Checked(List<Problem> problems, int rules, int notes) {
-            this(problems, rules, notes, List.of());
-        }
-
-        String summary() {
-            return Counted.of(rules, "rule") + " and " + Counted.of(notes, "note") + " checked: "
-                    + (problems.isEmpty() ? "all is well" : Counted.of(problems.size(), "problem"))
-                    + (warnings.isEmpty() ? "" : ", " + Counted.of(warnings.size(), "warning"));
-        }
-    }
-
-    /**
-     * Checks folders, or the built-in rules when there are none; what may not be in a folder is a problem like others.
-     */
-    static Checked check(List<String> folders, List<String> trusted, Console console, Engine engine) {
-        if (folders.isEmpty()) {
-            Notes notes = engine.notes();
-            // The notes take as long as the rules do, and neither waits for the other.
-            CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
-            RuleSet set = engine.ruleSet();
-            List<Problem> problems = new ArrayList<>(
-                    new RuleCheck(set, Engine.names(notes), always(notes), notes::file, engine.weights()).builtIn());
-            problems.addAll(ofNotes.join());
-            return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
-        }
-        List<RulePack> packs;
-        Engine with;
-        Notes notes;
-        try {
-            packs = RulesOption.read(folders, trusted, console);
-            with = engine.withRules(packs);
-            notes = with.notes();
-        } catch (ProblemsException e) {
-            if (e.problems().stream().anyMatch(problem -> problem.line() == 0)) {
-                throw e;
-            }
-            return new Checked(e.problems().stream().sorted().toList(), 0, 0);
-        }
-        Set<String> own = new TreeSet<>();
-        List<Problem> nothing = packs.stream().filter(RulesOption::empty).map(RulesOption::nothingIn).toList();
-        if (!nothing.isEmpty()) {
-            throw new ProblemsException(nothing);
-        }
-        packs.forEach(pack -> pack.notes().keySet().forEach(path ->
-                own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
-        List<Problem> found = new ArrayList<>(of(with, own));
-        found.addAll(ofCases(packs, console, with));
-        List<Problem> problems = found.stream().sorted().toList();
-        return new Checked(problems, with.ruleSet().packSize(), own.size(),
-                problems.isEmpty() ? new Worth(with.ruleSet(), notes).warnings() : List.of());
-    }
-
-    /** A problem of a case by the name that the folder was given, rather than by the whole path. */
-    private static Problem asNamed(Problem problem, List<RulePack> packs, Console console) {
-        for (RulePack pack : packs) {
-            String place = console.path(pack.name()).toString();
-            if (problem.file().startsWith(place)) {
-                String file = pack.name() + problem.file().substring(place.length()).replace('\\', '/');
-                return new Problem(file, problem.line(), problem.column(), problem.message(), problem.suggestion(), problem.warning(),
-                        problem.excerpt());
-            }
-        }
-        return problem;
-    }
-
-    /** What is wrong with the cases and the drivers' phrases of packs. */
-    private static List<Problem> ofCases(List<RulePack> packs, Console console, Engine with) {
-        PackCases cases = new PackCases(console, with.cases(), with.home().resolve(RulePack.CASES), false);
-        for (RulePack pack : packs) {
-            cases.of(pack, console.path(pack.name())).inside(pack, RulePack.QUIZ);
-        }
-        List<Problem> problems = new ArrayList<>();
-        cases.problems().forEach(problem -> problems.add(asNamed(problem, packs, console)));
-        if (packs.stream().anyMatch(pack -> pack.sayings().isPresent())) {
-            try {
-                with.listener();
-            } catch (ProblemsException e) {
-                problems.addAll(e.problems());
-            }
-        }
-        return problems;
-    }
-
-    /** What is wrong with the rules of the packs that are on, and with the notes of those names. */
-    static List<Problem> of(Engine with, Set<String> own) {
-        Notes notes = with.notes();
-        List<Problem> problems = new ArrayList<>(new RuleCheck(with.ruleSet(), Engine.names(notes), always(notes),
-                notes::file, with.weights()).packs(own));
-        problems.addAll(notes.problems(own));
-        return problems;
-    }
-
-    /** The notes that no rule has to ask for; what is wrong with a note is told by itself. */
-    private static Set<String> always(Notes notes) {
-        try {
-            return Set.copyOf(Advisor.generalCautions(notes));
-        } catch (ProblemsException e) {
-            return Set.copyOf(notes.names(Note.Kind.CAUTION));
-        }
     }
 
     private void json(Checked checked) throws IOException {

@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules compare}: what a change of rules does to the advice, over many cases. */
-@Command(name = "compare", mixinStandardHelpOptions = true,
+@Command(name = "compare", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Compares the advice under two sets of rules over many cases: which changes appeared, "
             + "vanished or moved.", "Look at it before you share a rule."},
         footer = {"", "Examples:", "  camberwell rules compare built-in my-rules",
@@ -63,11 +63,11 @@ final class RulesCompareCommand implements Callable<Integer> {
         List<String> news = stack(fresh);
         Engine before = with(olds);
         Engine after = with(news);
-        PackCases found = new PackCases(console, after.cases(), engine.home().resolve(RulePack.CASES));
+        PackCases found = new PackCases(console, after.cases(), engine.home().folder().resolve(RulePack.CASES));
         if (cases != null) {
             found.files(CaseFolder.cases(console.path(cases)));
         } else {
-            found.files(CaseFolder.cases(engine.home().resolve(RulePack.CASES)));
+            found.files(CaseFolder.cases(engine.home().folder().resolve(RulePack.CASES)));
             Set<String> named = new LinkedHashSet<>(olds);
             named.addAll(news);
             RulesOption.read(List.copyOf(named), List.of(), console).forEach(pack ->

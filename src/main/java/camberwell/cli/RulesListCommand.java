@@ -15,7 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules list}: whose rules are in use. */
-@Command(name = "list", mixinStandardHelpOptions = true,
+@Command(name = "list", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Lists the packs whose rules are in use: those on your shelf and those named with --rules.",
             "Of each: what it adds, which rules and notes it takes the place of, and whether it fits this camberwell."},
         footer = {"", "Examples:", "  camberwell rules list", "  camberwell rules list --rules my-rules --format json"})

@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules new}: asks for a rule, and writes it with its note and a case in which it fires. */
-@Command(name = "new", mixinStandardHelpOptions = true,
+@Command(name = "new", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Asks when a rule applies, what follows, why, and who says so. Writes the rule, its note "
             + "and a demo case into your folder, all of them or none.",
             "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "
@@ -122,7 +122,7 @@ final class RulesNewCommand implements Callable<Integer> {
         Set<String> own = new TreeSet<>();
         rule.files().keySet().stream().filter(path -> path.endsWith(".md")).forEach(path ->
                 own.add(path.substring(path.lastIndexOf('/') + 1, path.length() - ".md".length())));
-        return RulesCheckCommand.of(with, own).stream().filter(problem -> rule.files().keySet().stream()
+        return Checked.problems(with, own).stream().filter(problem -> rule.files().keySet().stream()
                 .anyMatch(path -> problem.file().equals(folder + "/" + path))).toList();
     }
 }

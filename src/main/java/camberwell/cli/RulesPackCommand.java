@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules pack}: a rule folder as one file, to hand to a colleague. */
-@Command(name = "pack", mixinStandardHelpOptions = true,
+@Command(name = "pack", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Packs a rule folder into one .zip file that a colleague can give to --rules.",
             "The folder needs a pack.yaml with name, version and author. It is checked first, and a folder with a "
             + "problem is not packed."},
@@ -61,7 +61,7 @@ final class RulesPackCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         List<Problem> problems = new ArrayList<>(
-                RulesCheckCommand.check(rules.with(List.of(folder)), List.of(), console, engine).problems());
+                Checked.of(rules.with(List.of(folder)), List.of(), console, engine).problems());
         RulePack pack = null;
         if (problems.isEmpty()) {
             pack = RulesOption.read(List.of(folder), List.of(), console).get(0);

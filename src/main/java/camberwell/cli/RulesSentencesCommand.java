@@ -23,7 +23,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules sentences}: what a rule can say. */
-@Command(name = "sentences", mixinStandardHelpOptions = true,
+@Command(name = "sentences", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Lists the sentences that rules are written in, with the words that fit and an example of each.",
             "With words, only the sentences that have all of them."},
         footer = {"", "Examples:", "  camberwell rules sentences", "  camberwell rules sentences tread hot",
@@ -58,7 +58,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         engine = rules.on(engine, console);
         Dictionary dictionary = engine.dictionary();
-        Names names = Engine.names(engine.notes());
+        Names names = Home.names(engine.notes());
         List<Sentence> found = find(dictionary, names, words, stage);
         if (format == Format.TEXT) {
             text(found, names);
@@ -118,7 +118,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
     /** What a sentence means, with the thresholds as they stand. */
     private String meaning(Sentence sentence) {
         String meaning = sentence.meaning();
-        for (Map.Entry<String, String> threshold : ThresholdsFile.shown(engine.thresholds()).entrySet()) {
+        for (Map.Entry<String, String> threshold : ThresholdsFile.shown(OwnWords.thresholds(engine.packs())).entrySet()) {
             meaning = meaning.replace("{" + threshold.getKey() + "}", threshold.getValue());
         }
         return meaning;

@@ -73,7 +73,7 @@ final class RulesShelfCommand implements Callable<Integer> {
             description = "Checks a pack and puts a copy of it on the shelf, in the place of another version of it.",
             footer = {"", "Example:", "  camberwell rules shelf add tall-kerbs.zip"})
     int add(@Parameters(paramLabel = "PACK", description = "A .zip file or a rule folder with a pack.yaml.") String pack) {
-        List<Problem> problems = RulesCheckCommand.check(List.of(pack), List.of(), console, engine).problems();
+        List<Problem> problems = Checked.of(List.of(pack), List.of(), console, engine).problems();
         if (!problems.isEmpty()) {
             problems.forEach(problem -> console.err().println(problem.withExcerpt()));
             return ExitCode.FOUND_WRONG;

@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules try}: what a rule folder does on a case. */
-@Command(name = "try", mixinStandardHelpOptions = true,
+@Command(name = "try", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Shows which rules fire on a case, and the advice with and without a rule folder.",
         footer = {"", "Example:",
             "  camberwell rules try my-rules --case demo-cases/pushes-in-snaps-out.yaml"})
@@ -45,7 +45,7 @@ final class RulesTryCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         RulesOption.Named named = rules.on(engine, console, List.of(folder));
         RuleTrial trial = new RuleTrial(named.packs(), named.base());
-        PackCases found = new PackCases(console, trial.cases(), engine.home().resolve(RulePack.CASES));
+        PackCases found = new PackCases(console, trial.cases(), engine.home().folder().resolve(RulePack.CASES));
         List<CaseFile> files = (cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
                 : found.files(cases.stream().map(console::path).toList())).read();
         if (files.isEmpty() && !found.broken()) {

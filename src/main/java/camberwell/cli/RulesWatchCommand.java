@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules watch}: checks and tries a rule folder again whenever something in it is saved. */
-@Command(name = "watch", mixinStandardHelpOptions = true,
+@Command(name = "watch", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Checks a rule folder, tries it on its cases, and does so again on each save.",
             "Ends with Ctrl-C."},
         footer = {"", "Example:", "  camberwell rules watch my-rules --case my-rules/demo-cases/monday.yaml"})
@@ -100,14 +100,13 @@ final class RulesWatchCommand implements Callable<Integer> {
     void round() {
         Page page = new Page(console.width(), console.styled());
         try {
-            RulesCheckCommand.Checked checked =
-                    RulesCheckCommand.check(rules.with(List.of(folder)), rules.trusted(), console, engine);
+            Checked checked = Checked.of(rules.with(List.of(folder)), rules.trusted(), console, engine);
             checked.problems().forEach(problem -> page.verbatim(problem.withExcerpt()));
             page.verbatim(checked.summary());
             if (checked.problems().isEmpty()) {
                 RulesOption.Named named = rules.on(engine, console, List.of(folder));
                 RuleTrial trial = new RuleTrial(named.packs(), named.base());
-                PackCases found = new PackCases(console, trial.cases(), engine.home().resolve(RulePack.CASES));
+                PackCases found = new PackCases(console, trial.cases(), engine.home().folder().resolve(RulePack.CASES));
                 trial.of((cases.isEmpty() ? found.of(named.packs().get(0), console.path(folder))
                         : found.files(cases.stream().map(console::path).toList())).read())
                         .forEach(tried -> trial.write(tried, page));

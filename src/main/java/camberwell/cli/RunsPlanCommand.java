@@ -16,7 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell runs plan}: what to drive in the next hours. */
-@Command(name = "plan", mixinStandardHelpOptions = true,
+@Command(name = "plan", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = {"Plans the next runs: which change first and why, how many laps, when to go back to the start, when "
             + "to stop.",
             "From the last run of the book, its advice, what came of earlier changes, and the laps at hand."},

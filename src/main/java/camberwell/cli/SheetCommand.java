@@ -96,7 +96,7 @@ final class SheetCommand implements Callable<Integer> {
         if (!wrong.isEmpty()) {
             throw new ProblemsException(wrong);
         }
-        return write(file, page, new SheetPage(engine.notes(), engine.terms(), audience).with(engine.voices()).page(advices));
+        return write(file, page, new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices()).page(advices));
     }
 
     private String ofBook() {
@@ -105,7 +105,7 @@ final class SheetCommand implements Callable<Integer> {
         History history = History.of(runs, last.car().name());
         Advice advice = engine.advisor().advise(history.inform(last));
         int next = runs.pages().stream().mapToInt(Book.Page::number).max().orElse(0) + 1;
-        return new SheetPage(engine.notes(), engine.terms(), audience).with(engine.voices()).page(advice, history,
+        return new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices()).page(advice, history,
                 Plan.of(advice, history, next, laps, Optional.empty(), Optional.empty()));
     }
 

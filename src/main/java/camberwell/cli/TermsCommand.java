@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell terms}: the trade's words. */
-@Command(name = "terms", mixinStandardHelpOptions = true,
+@Command(name = "terms", mixinStandardHelpOptions = true, addMethodSubcommands = false,
         description = "Explains the trade's words; without a word, all that a case, a car or a rule may say.",
         footer = {"", "Examples:", "  camberwell terms", "  camberwell terms camber",
             "  camberwell terms snap oversteer", "  camberwell terms push"})
@@ -51,7 +51,7 @@ final class TermsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         engine = rules.on(engine, console);
-        Terms terms = engine.terms();
+        Terms terms = engine.home().terms();
         Page page = new Page(console.width(), console.styled());
         if (words.isEmpty()) {
             new ShelfText(page).words(terms);

@@ -33,7 +33,7 @@ public final class Consultation implements AutoCloseable {
     private static final Comparator<Conclusion> ORDER = Comparator.comparing(Conclusion::rule)
             .thenComparing(Comparator.comparingDouble(Conclusion::certainty).reversed())
             .thenComparing(conclusion -> conclusion.premises().stream().map(Premise::statement).toList().toString())
-            .thenComparing(Conclusion::toString);
+            .thenComparing(Conclusion::about);
 
     private final KieSession session;
     private final Set<String> unspoken;

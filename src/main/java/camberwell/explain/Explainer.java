@@ -23,6 +23,7 @@ import camberwell.language.Line;
 import camberwell.language.RuleText;
 import camberwell.language.Statement;
 import camberwell.language.Trial;
+import camberwell.reading.CamberByWheel;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
@@ -75,8 +76,9 @@ public final class Explainer {
         }
     }
 
-    /** How {@code change} was arrived at; empty when no rule spoke for it or against it. */
-    public Optional<How> how(Reasoning reasoning, Change change) {
+    /** How the change that is asked about was arrived at; empty when no rule spoke for it or against it. */
+    public Optional<How> how(Reasoning reasoning, Change asked) {
+        Change change = named(reasoning.run(), asked);
         Sum sum = new Teller(reasoning).proposals(change);
         if (sum.steps().isEmpty() && sum.learned().isEmpty()) {
             return Optional.empty();
@@ -91,15 +93,16 @@ public final class Explainer {
                         .fitting(reasoning.advice().circumstances()))));
     }
 
-    /** Why {@code change} is not advised; where it is, the first reason says so. */
-    public WhyNot whyNot(Reasoning reasoning, Change change) {
+    /** Why the change that is asked about is not advised; where it is, the first reason says so. */
+    public WhyNot whyNot(Reasoning reasoning, Change asked) {
+        Change change = named(reasoning.run(), asked);
         Teller teller = new Teller(reasoning);
         Sum sum = teller.proposals(change);
         List<Step> withholding = teller.withholding(change);
-        List<Silent> silent = teller.silent(proposing(change), sum, true);
+        List<Silent> silent = teller.silent(teller.proposing(change), sum, true);
         List<WhyNot.Gone> out = new ArrayList<>();
         gone.forEach((rule, fate) -> {
-            if (rule.statements().stream().anyMatch(proposing(change))) {
+            if (rule.statements().stream().anyMatch(teller.proposing(change))) {
                 out.add(new WhyNot.Gone(rule, fate));
             }
         });
@@ -114,13 +117,10 @@ public final class Explainer {
         return advice.withheld().stream().filter(withheld -> withheld.change().equals(change)).findFirst();
     }
 
-    private static Predicate<Statement> proposing(Change change) {
-        return said -> said instanceof Statement.Propose propose && propose.change().equals(change);
-    }
-
-    private static Predicate<Statement> weighing(Change change) {
-        return said -> proposing(change).test(said)
-                || said instanceof Statement.Oppose oppose && oppose.change().equals(change);
+    /** The change as the car makes it: of an axle's camber, where it is set wheel by wheel, that of the loaded wheel. */
+    private static Change named(Case run, Change change) {
+        Optional<CamberByWheel> camber = CamberByWheel.of(run);
+        return camber.isPresent() ? camber.get().named(change) : change;
     }
 
     /** One case's explanations in the making. */
@@ -133,9 +133,35 @@ public final class Explainer {
             this.observed = new Observed(reasoning);
         }
 
-        Sum proposals(Change change) {
-            List<Proposal> proposals = reasoning.conclusions().proposals().stream()
+        private Predicate<Statement> proposing(Change change) {
+            return said -> said instanceof Statement.Propose propose
+                    && named(reasoning.run(), propose.change()).equals(change);
+        }
+
+        private Predicate<Statement> weighing(Change change) {
+            return said -> proposing(change).test(said) || said instanceof Statement.Oppose oppose
+                    && named(reasoning.run(), oppose.change()).equals(change);
+        }
+
+        /** What rules said of the change; also of both wheels of an axle where that gives way to what was found of one. */
+        private List<Proposal> said(Change change) {
+            List<Proposal> counted = counted(change);
+            return counted.isEmpty() ? reasoning.conclusions().proposals().stream()
+                    .filter(proposal -> named(reasoning.run(), proposal.change()).equals(change)).toList() : counted;
+        }
+
+        private List<Proposal> counted(Change change) {
+            List<Proposal> all = reasoning.conclusions().proposals();
+            return CamberByWheel.of(reasoning.run()).map(camber -> camber.named(all)).orElse(all).stream()
                     .filter(proposal -> proposal.change().equals(change)).toList();
+        }
+
+        private boolean gaveWay(Change change) {
+            return counted(change).isEmpty() && !said(change).isEmpty();
+        }
+
+        Sum proposals(Change change) {
+            List<Proposal> proposals = said(change);
             Optional<Learned> learned = reasoning.advice().experience().of(change);
             if (learned.filter(Learned::undo).isPresent()) {
                 return new Sum(List.of(), learned.get().after(), learned);
@@ -255,7 +281,9 @@ public final class Explainer {
                 reasons.add("what speaks for it and against it comes to a certainty of "
                         + Observed.two(sum.certainty()) + "; a change is advised from " + Observed.two(least));
             }
-            if (!spokenFor) {
+            if (gaveWay(change)) {
+                reasons.add("what speaks for both wheels gives way to what was found of one of them");
+            } else if (!spokenFor) {
                 reasons.add(silent.isEmpty() ? "no rule in the rule base ever proposes it"
                         : silent.size() == 1 ? "the one rule that proposes it does not apply here"
                         : silent.size() == 2 ? "neither of the two rules that propose it applies here"

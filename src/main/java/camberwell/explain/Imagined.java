@@ -95,8 +95,13 @@ final class Imagined {
             return report(question);
         }
         if (question.isAbout(Reading.KIND)) {
-            shown.computeIfAbsent(Word.of(Place.class, question.word("place").orElseThrow()),
-                    key -> EnumSet.noneOf(State.class)).add(Word.of(State.class, question.word("shows").orElseThrow()));
+            State state = Word.of(State.class, question.word("shows").orElseThrow());
+            Place place = Word.of(Place.class, question.word("place").orElseThrow());
+            if ((state == State.INNER_EDGE_HOT_ALONE || state == State.OUTER_EDGE_HOT_ALONE)
+                    && !car.camberByWheel(place.axle())) {
+                return false;
+            }
+            shown.computeIfAbsent(place, key -> EnumSet.noneOf(State.class)).add(state);
             return true;
         }
         return question.isAbout(Day.KIND) ? day(question) : question.holdsOf(new Setup(car));
@@ -158,8 +163,10 @@ final class Imagined {
         middle = shows(wheel, State.BELOW_WINDOW) ? low - 10 : shows(wheel, State.ABOVE_WINDOW) ? high + 10
                 : shows(wheel, State.HOTTER_AXLE) ? high - 2 : middle;
         middle += wheel.left() && shows(wheel, State.SIDES_DIFFER) ? 16 : 0;
-        double inner = middle + (shows(wheel, State.INNER_EDGE_HOT) ? 11 : shows(wheel, State.OUTER_EDGE_HOT) ? -6 : 3);
-        double outer = middle + (shows(wheel, State.OUTER_EDGE_HOT) ? 6 : shows(wheel, State.INNER_EDGE_HOT) ? -7 : -2);
+        boolean inside = shows(wheel, State.INNER_EDGE_HOT) || shows(wheel, State.INNER_EDGE_HOT_ALONE);
+        boolean outside = shows(wheel, State.OUTER_EDGE_HOT) || shows(wheel, State.OUTER_EDGE_HOT_ALONE);
+        double inner = middle + (inside ? 11 : outside ? -6 : 3);
+        double outer = middle + (outside ? 6 : inside ? -7 : -2);
         middle += shows(wheel, State.MIDDLE_HOT) ? 9 : shows(wheel, State.MIDDLE_COLD) ? -9 : 0;
         double hot = spec.hotTarget().map(at -> at.in(Unit.BAR)).orElse(HOT_TARGET_BAR);
         hot += shows(wheel, State.ABOVE_TARGET) || shows(wheel, State.ABOVE_TARGET_ALONE) ? 0.14

@@ -10,6 +10,11 @@ import java.util.List;
 public record Caution(String note, double certainty, String rule, List<Premise> premises) implements Conclusion {
 
     @Override
+    public String about() {
+        return note;
+    }
+
+    @Override
     public int hashCode() {
         return rule.hashCode();
     }

@@ -18,6 +18,9 @@ public sealed interface Conclusion permits Evidence, Proposal, Preference, Withh
     /** The rule's strength times the smallest certainty of its premises; negative where it speaks against. */
     double certainty();
 
+    /** What it is about, in the words of rules: the last thing that two of one rule on the same premises are told apart by. */
+    String about();
+
     /**
      * The name that its author gave to a rule: of one that was read in several ways, since one of some conditions will do, the number
      * of the way stands behind it in brackets. However many of them fire, they are one voice.

@@ -11,6 +11,11 @@ public record Evidence(String finding, double certainty, String rule, List<Premi
             .thenComparing(evidence -> evidence.premises().stream().map(Premise::statement).toList().toString());
 
     @Override
+    public String about() {
+        return finding;
+    }
+
+    @Override
     public int hashCode() {
         return rule.hashCode();
     }

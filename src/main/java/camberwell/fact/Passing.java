@@ -68,4 +68,16 @@ public record Passing(Set<String> words, double above, double below) {
     public boolean within(Passing other) {
         return isRange() ? above >= other.above && below <= other.below : other.words.containsAll(words);
     }
+
+    /** Stated, since the one that a record has of itself is put together at its first use, which every check would wait for. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Passing passing && words.equals(passing.words) && Double.compare(above, passing.above) == 0
+                && Double.compare(below, passing.below) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * words.hashCode() + Double.hashCode(above)) + Double.hashCode(below);
+    }
 }

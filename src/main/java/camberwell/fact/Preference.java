@@ -7,6 +7,11 @@ import java.util.List;
 public record Preference(Change change, double certainty, String rule, List<Premise> premises) implements Conclusion {
 
     @Override
+    public String about() {
+        return change.id();
+    }
+
+    @Override
     public int hashCode() {
         return rule.hashCode();
     }

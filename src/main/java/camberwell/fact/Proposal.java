@@ -18,6 +18,11 @@ public record Proposal(Change change, double certainty, String rule, List<Premis
     }
 
     @Override
+    public String about() {
+        return change.id();
+    }
+
+    @Override
     public int hashCode() {
         return rule.hashCode();
     }

@@ -1,6 +1,7 @@
 package camberwell.fact;
 
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Group;
@@ -24,14 +25,25 @@ public record Withholding(Optional<Change> change, Optional<Group> group, Option
      * @param loads whether {@code other} gives the tyres of an axle more to do
      */
     public boolean holds(Change other, Predicate<Axle> loads) {
-        return change.isPresent() ? change.get().equals(other)
+        return change.isPresent() ? change.get().equals(other) || isOneWheelOf(change.get(), other)
                 : group.isPresent() ? Group.of(other.adjuster()) == group.get()
                 : isBalance(other.adjuster()) && (loading.isEmpty() || loads.test(loading.get()));
+    }
+
+    /** Whether {@code other} is the same change of camber at one wheel of the axle. */
+    private static boolean isOneWheelOf(Change change, Change other) {
+        return other.adjuster().adjustment() == Adjustment.CAMBER && other.direction() == change.direction()
+                && other.adjuster().ofBothWheels() == change.adjuster();
     }
 
     /** Whether an adjuster serves the car's balance rather than the tyre. */
     public static boolean isBalance(Adjuster adjuster) {
         return !adjuster.adjustment().ofTyre();
+    }
+
+    @Override
+    public String about() {
+        return change.map(Change::id).or(() -> group.map(Group::id)).or(() -> loading.map(Axle::id)).orElse("");
     }
 
     @Override

@@ -13,6 +13,7 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
+import camberwell.vocabulary.Wheel;
 import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
 import camberwell.yaml.Quantities;
@@ -73,6 +74,13 @@ final class CarReader {
         for (Adjuster adjuster : Adjuster.values()) {
             fields.map(adjuster.id(), "key").flatMap(setting -> setting(adjuster, setting))
                     .ifPresent(setting -> adjusters.put(adjuster, setting));
+        }
+        for (Wheel wheel : Wheel.values()) {
+            Adjuster both = Adjuster.camberOf(wheel.axle());
+            if (adjusters.containsKey(both) && adjusters.remove(Adjuster.camberOf(wheel)) != null) {
+                fields.errorAtKey(Adjuster.camberOf(wheel).id(), "\"" + both.id() + "\" sets the camber of that wheel already; "
+                        + "list the axle's or the wheels', not both");
+            }
         }
         fields.done();
         return adjusters;

@@ -344,8 +344,7 @@ public final class CaseReader {
             Optional<Quantity> hot = fields.quantity("hot-pressure", Measure.PRESSURE);
             if (cold.isPresent() && hot.isPresent() && cold.get().compareTo(hot.get()) > 0) {
                 fields.warn("cold-pressure", "the cold pressure of " + cold.get() + " is above the hot one of "
-                        + hot.get() + ", and tyres gain pressure in a run; read without the cold one");
-                cold = Optional.empty();
+                        + hot.get() + ", and tyres gain pressure in a run; does the tyre lose air, or are the two swapped?");
             }
             TyreReading reading = new TyreReading(fields.quantity("inner", Measure.TREAD),
                     fields.quantity("middle", Measure.TREAD), fields.quantity("outer", Measure.TREAD), cold, hot);

@@ -31,6 +31,8 @@ public enum Matter implements Word {
     FINDING("finding"),
     /** What the rules did not find. */
     NO_FINDING("no-finding"),
+    /** Cautions that are not shown, by the names of their notes: a habit that one of them forbids is not advised beside it. */
+    NO_CAUTION("no-caution"),
     /** What is advised to be changed: groups of adjusters, or {@code any}. */
     CHANGING("changing"),
     /** The symptom of the complaint in hand; this and what follows are met by one complaint together. */
@@ -72,7 +74,7 @@ public enum Matter implements Word {
             case SIMULATOR -> List.of(YES, NO);
             case CIRCUIT, TURN -> Word.ids(Turn.class);
             case SETTING -> Word.ids(Standing.class);
-            case FINDING, NO_FINDING -> List.of();
+            case FINDING, NO_FINDING, NO_CAUTION -> List.of();
             case CHANGING -> {
                 List<String> words = new ArrayList<>(Word.ids(Group.class));
                 words.add(ANY);

@@ -27,7 +27,7 @@ import java.util.Set;
  * @param showsAs the complaint that a reading or a cause shows as, where there is one
  * @param contested the schools that differ, and the reading that settles it
  * @param practice a driving note's advice for the next lap
- * @param when a caution applies; one that names what is being changed needs no rule to be shown
+ * @param when a caution or a habit applies; a caution that names what is being changed needs no rule to be shown
  * @param order of a caution among those shown, the smallest number first
  * @param halts whether a caution stands before everything else: nothing is changed and nobody drives until it is settled
  * @param variants other wordings of its texts, for cases of a kind, in the order in which they are tried

@@ -70,10 +70,11 @@ public final class NoteImage {
         }
     }
 
+    /** Of the text, and of how many matters there are: the image counts them, and an older one would count otherwise. */
     private static long check(byte[] text) {
         CRC32C crc = new CRC32C();
         crc.update(text);
-        return crc.getValue() << 24 ^ text.length;
+        return crc.getValue() << 24 ^ text.length ^ (long) Matter.values().length << 56;
     }
 
     /** Writes the image of the notes below the folder given first into the classes folder given second. */

@@ -75,7 +75,7 @@ final class NoteReader {
         Optional<Note.Practice> practice = kind == Note.Kind.DRIVING ? Optional.of(new Note.Practice(
                 text(head, "try", Optional.empty()), text(head, "feel", Optional.empty()),
                 text(head, "car-or-driver", Optional.empty()))) : Optional.empty();
-        When when = caution ? EffectReader.when(head) : When.ALWAYS;
+        When when = caution || kind == Note.Kind.DRIVING ? EffectReader.when(head) : When.ALWAYS;
         int order = caution && head.has("order") ? number(head, "order", 1, LAST_ORDER) : LAST_ORDER;
         boolean halts = caution && head.choice("halts", List.of(Matter.YES, Matter.NO)).filter(Matter.YES::equals)
                 .isPresent();

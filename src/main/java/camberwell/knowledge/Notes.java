@@ -174,9 +174,10 @@ public final class Notes {
         List<Problem> problems = new ArrayList<>();
         Set<String> findings = new TreeSet<>(names(Note.Kind.READING));
         findings.addAll(names(Note.Kind.CAUSE));
+        Set<String> cautions = new TreeSet<>(names(Note.Kind.CAUTION));
         for (String name : names) {
             try {
-                problems.addAll(new WhenCheck(file(name), get(name), findings).problems());
+                problems.addAll(new WhenCheck(file(name), get(name), findings, cautions).problems());
             } catch (ProblemsException e) {
                 problems.addAll(e.problems());
             }

@@ -49,8 +49,8 @@ public record When(Map<Matter, List<String>> words) {
     }
 
     private static boolean met(Matter matter, List<String> words, Circumstances circumstances) {
-        boolean without = matter == Matter.NO_FINDING;
-        Set<String> known = circumstances.known(without ? Matter.FINDING : matter);
+        boolean without = matter == Matter.NO_FINDING || matter == Matter.NO_CAUTION;
+        Set<String> known = circumstances.known(matter == Matter.NO_FINDING ? Matter.FINDING : matter);
         for (String word : words) {
             if (known.contains(word)) {
                 return !without;

@@ -14,16 +14,19 @@ final class WhenCheck {
     private final String file;
     private final Note note;
     private final Set<String> findings;
+    private final Set<String> cautions;
     private final List<Problem> problems = new ArrayList<>();
 
     /**
      * @param file for messages
      * @param findings the names of all notes on readings and causes
+     * @param cautions the names of all notes on cautions
      */
-    WhenCheck(String file, Note note, Set<String> findings) {
+    WhenCheck(String file, Note note, Set<String> findings, Set<String> cautions) {
         this.file = file;
         this.note = note;
         this.findings = findings;
+        this.cautions = cautions;
     }
 
     /** Everything that is wrong with them. */
@@ -45,6 +48,11 @@ final class WhenCheck {
     }
 
     private void named(When when) {
+        for (String name : when.of(Matter.NO_CAUTION)) {
+            if (!cautions.contains(name)) {
+                problem("\"" + name + "\" is no caution", Nearest.to(name, cautions));
+            }
+        }
         for (Matter matter : List.of(Matter.FINDING, Matter.NO_FINDING)) {
             for (String name : when.of(matter)) {
                 if (!findings.contains(name)) {

@@ -95,9 +95,11 @@ final class WrongWords {
         };
     }
 
-    /** The words of a list that a word leaves open: {@code camber} may be the front's or the rear's. */
+    /** The words of a list that a word leaves open: {@code camber} may be the front's or the rear's; seldom one wheel's. */
     private static List<String> endingIn(Sentence.Gap gap, String word) {
-        return gap.words().stream().filter(it -> it.endsWith("-" + word)).toList();
+        List<String> all = gap.words().stream().filter(it -> it.endsWith("-" + word)).toList();
+        List<String> ofAxles = all.stream().filter(it -> !it.contains("-left-") && !it.contains("-right-")).toList();
+        return ofAxles.isEmpty() ? all : ofAxles;
     }
 
     /** What stands in a gap, in a word: a second one of a kind goes by another name. */

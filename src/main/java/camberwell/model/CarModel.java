@@ -148,9 +148,9 @@ public final class CarModel {
         }
     }
 
-    /** Whether the model knows what that adjuster does. */
+    /** Whether the model knows what that adjuster does; its two wheels of an axle are alike. */
     public static boolean represents(Adjuster adjuster) {
-        return KINDS.contains(adjuster.kind()) || STIFFNESSES.contains(adjuster);
+        return KINDS.contains(adjuster.kind()) && adjuster.wheel().isEmpty() || STIFFNESSES.contains(adjuster);
     }
 
     /** Whether the transient model knows what that adjuster does. */

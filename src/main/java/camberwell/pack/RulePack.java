@@ -254,6 +254,11 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         return OwnQuestion.read(name + "/" + QUESTIONS, files.get(QUESTIONS), known, new Problems());
     }
 
+    /** Whether it is {@code other}, in this version or another. */
+    public boolean isVersionOf(RulePack other) {
+        return manifest.isPresent() && manifest.map(Manifest::name).equals(other.manifest.map(Manifest::name));
+    }
+
     /** {@code before} with what this pack states otherwise. */
     public Thresholds thresholds(Thresholds before) {
         return files.containsKey(THRESHOLDS) ? ThresholdsFile.read(name + "/" + THRESHOLDS, files.get(THRESHOLDS), before,

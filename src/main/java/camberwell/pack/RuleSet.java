@@ -261,6 +261,20 @@ public final class RuleSet {
         return Collections.unmodifiableMap(switchedOff);
     }
 
+    /**
+     * The rules that {@code packs} have replaced or switched off, each with what became of it, and by whom.
+     *
+     * @param packs the folders that it was read with
+     */
+    public Map<RuleText, String> outOfUse(List<RulePack> packs) {
+        Map<RuleText, String> gone = new LinkedHashMap<>();
+        replaced.forEach((old, fresh) -> gone.put(old, "replaced by \"" + fresh.name() + "\"" + packs.stream()
+                .filter(pack -> fresh.file().startsWith(pack.name() + "/")).findFirst().map(pack -> " of " + pack.title())
+                .orElse("")));
+        switchedOff.forEach((rule, pack) -> gone.put(rule, "switched off by " + pack));
+        return gone;
+    }
+
     /** Whether a trusted folder brings raw Drools, which nothing here can look into. */
     public boolean hasDrools() {
         return drools;

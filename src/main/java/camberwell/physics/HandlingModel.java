@@ -134,11 +134,12 @@ public final class HandlingModel {
         // Load transfer takes from what the axles could hold before it, so the limit is mostly below this.
         LimitBalance straight = solver.limitBalance();
         double high = Math.max(LEAST_BOUND, Math.min(straight.front(), straight.rear()));
-        reason = solver.solve(speed, high, longitudinal);
+        // Asked as the search below asks: else an end that only one of the two sees brackets nothing.
+        reason = solver.solveOrFollow(speed, high, longitudinal);
         // Ends at the latest where the turn is too tight to steer.
         while (reason == null) {
             high *= 2.0;
-            reason = solver.solve(speed, high, longitudinal);
+            reason = solver.solveOrFollow(speed, high, longitudinal);
         }
         Beyond beyond = new Beyond(high, reason);
         UnivariateFunction margin = lateral -> {

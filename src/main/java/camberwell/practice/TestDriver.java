@@ -63,16 +63,38 @@ public final class TestDriver {
 
     /** What is worth a word of the car as it is now, strongest first. */
     public List<Felt> feels(CarModel now) {
+        return feels(now, Double.POSITIVE_INFINITY).orElseThrow();
+    }
+
+    /**
+     * What all that is felt of the car with settings changed adds up to, by a driver who comes in as soon as it is no less
+     * than it was before: most settings that are tried are no better, and show it in the first corners.
+     *
+     * @param before what it was
+     * @return empty where it is no less, or the model does not know of one of the settings
+     */
+    Optional<Double> burdenBelow(double before, Map<Adjuster, Quantity> settings) {
+        List<Felt> known = driven.get(settings);
+        Optional<List<Felt>> felt = known != null ? Optional.of(known)
+                : Fault.with(good, settings).flatMap(now -> feels(now, before));
+        felt.ifPresent(it -> driven.put(Map.copyOf(settings), it));
+        return felt.map(TestDriver::burden).filter(burden -> burden < before);
+    }
+
+    /** Empty where he came in before the end, since all that was worth a word together was as much as that. */
+    private Optional<List<Felt>> feels(CarModel now, double enough) {
         List<Felt> felt = new ArrayList<>();
         for (CornerSpeed speed : CornerSpeed.values()) {
             for (Phase phase : List.of(Phase.BRAKING, Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT)) {
                 feel(now, phase, speed, felt);
+                if (burden(felt) >= enough) {
+                    return Optional.empty();
+                }
             }
         }
         feel(now, Phase.KERBS, CornerSpeed.MEDIUM, felt);
-        felt.removeIf(it -> it.excess() < 1);
         felt.sort((one, other) -> Double.compare(other.excess(), one.excess()));
-        return List.copyOf(felt);
+        return Optional.of(List.copyOf(felt));
     }
 
     /** All that is felt together: 0 for a car as it should be. */
@@ -95,8 +117,11 @@ public final class TestDriver {
             felt.add(new Felt(phase == Phase.EXIT ? Symptom.SNAP_OVERSTEER : Symptom.OVERSTEER, phase, speed, LOST));
             return;
         }
-        compare(before.get(), is.get(), phase).forEach((symptom, excess) ->
-                felt.add(new Felt(symptom, phase, speed, Math.min(LOST, excess))));
+        compare(before.get(), is.get(), phase).forEach((symptom, excess) -> {
+            if (!(excess < 1)) {
+                felt.add(new Felt(symptom, phase, speed, Math.min(LOST, excess)));
+            }
+        });
     }
 
     private static Map<Symptom, Double> compare(Figures was, Figures is, Phase phase) {

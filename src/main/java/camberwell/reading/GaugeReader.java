@@ -61,7 +61,10 @@ final class GaugeReader {
         double off = tyre.overTargetBar().orElseThrow();
         double other = partner.overTargetBar().orElseThrow();
         double shared = Math.max(0, Math.signum(off) * other);
-        double alone = ramp(Math.abs(off - other), ALONE_STARTS, ALONE_FULL)
+        // Where the partner is further off the other way, it is the one to be looked at.
+        double opposite = Math.max(0, -Math.signum(off) * other);
+        double blame = opposite > Math.abs(off) ? Math.abs(off) / opposite : 1;
+        double alone = blame * ramp(Math.abs(off - other), ALONE_STARTS, ALONE_FULL)
                 * Math.max(0, ramp(Math.abs(off), AxlePressures.STARTS, AxlePressures.FULL)
                         - ramp(shared, AxlePressures.STARTS, AxlePressures.FULL));
         notes.note(tyre.wheel().id(), off > 0 ? State.ABOVE_TARGET_ALONE : State.BELOW_TARGET_ALONE, alone, tyre.wheel().id()

@@ -21,7 +21,7 @@ public enum Subject implements Word {
     /** What that state is about. An even tread is told of with the camber: it says that nothing is to be changed. */
     public static Subject of(State state) {
         return switch (state) {
-            case INNER_EDGE_HOT, OUTER_EDGE_HOT, EVEN_TREAD -> CAMBER;
+            case INNER_EDGE_HOT, OUTER_EDGE_HOT, INNER_EDGE_HOT_ALONE, OUTER_EDGE_HOT_ALONE, EVEN_TREAD -> CAMBER;
             case MIDDLE_HOT, MIDDLE_COLD, ABOVE_TARGET, AT_TARGET, BELOW_TARGET, ABOVE_TARGET_ALONE,
                     BELOW_TARGET_ALONE, BELOW_MINIMUM, NO_GROWTH -> PRESSURE;
             case BELOW_WINDOW, INSIDE_WINDOW, ABOVE_WINDOW -> TEMPERATURE;

@@ -82,6 +82,13 @@ final class TreadReader {
         String figures = figures(loaded);
         double insideHot = inner * (1 - outerAnywhere / 2);
         double outsideHot = outer * (1 - innerAnywhere / 2);
+        boolean byWheel = run.car().camberByWheel(axle) && !LoadedSide.of(run).turns().oneSided();
+        if (byWheel) {
+            // Where each wheel has a camber of its own, only what both show is the axle's.
+            loaded.forEach(wheel -> alone(wheel, loaded));
+            insideHot = least(loaded, TreadRead::innerHotClearness);
+            outsideHot = least(loaded, TreadRead::outerHotClearness);
+        }
         if (insideHot >= outsideHot) {
             notes.note(axle.id(), State.INNER_EDGE_HOT, insideHot, axle.id() + " inner edge " + kelvin(difference)
                     + " hotter than the outer" + figures);
@@ -89,7 +96,7 @@ final class TreadReader {
             notes.note(axle.id(), State.OUTER_EDGE_HOT, outsideHot, axle.id() + " outer edge " + kelvin(-difference)
                     + " hotter than the inner" + figures);
         }
-        if (loaded.size() == 2) {
+        if (loaded.size() == 2 && !byWheel) {
             double unlike = loaded.get(0).tread().orElseThrow().innerMinusOuter()
                     - loaded.get(1).tread().orElseThrow().innerMinusOuter();
             if (Math.abs(unlike) > UNLIKE_EDGES) {
@@ -99,6 +106,20 @@ final class TreadReader {
             }
         }
         middle(axle, loaded, AxlePressures.of(loaded), Math.max(innerAnywhere, outerAnywhere));
+    }
+
+    /** What one tyre's edges show and its partner's do not. */
+    private void alone(WheelFigures wheel, List<WheelFigures> loaded) {
+        List<WheelFigures> partner = loaded.stream().filter(other -> other != wheel).toList();
+        TreadRead tread = wheel.tread().orElseThrow();
+        String figures = figures(loaded);
+        double difference = tread.innerMinusOuter();
+        notes.note(wheel.wheel().id(), State.INNER_EDGE_HOT_ALONE, tread.innerHotClearness()
+                * (1 - most(partner, TreadRead::innerHotClearness)), wheel.wheel().id() + " inner edge " + kelvin(difference)
+                + " hotter than the outer" + figures);
+        notes.note(wheel.wheel().id(), State.OUTER_EDGE_HOT_ALONE, tread.outerHotClearness()
+                * (1 - most(partner, TreadRead::outerHotClearness)), wheel.wheel().id() + " outer edge " + kelvin(-difference)
+                + " hotter than the inner" + figures);
     }
 
     /**
@@ -241,7 +262,12 @@ final class TreadReader {
 
     private static double most(List<WheelFigures> wheels, ToDoubleFunction<TreadRead> clearness) {
         return wheels.stream().mapToDouble(wheel -> clearness.applyAsDouble(wheel.tread().orElseThrow())).max()
-                .orElseThrow();
+                .orElse(0);
+    }
+
+    private static double least(List<WheelFigures> wheels, ToDoubleFunction<TreadRead> clearness) {
+        return wheels.stream().mapToDouble(wheel -> clearness.applyAsDouble(wheel.tread().orElseThrow())).min()
+                .orElse(0);
     }
 
     /** What both together say, or a little less than what the clearer of them says. */

@@ -35,6 +35,12 @@ public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, Lis
                 .flatMap(wheel -> wheel.tread().stream()).toList());
     }
 
+    /** Inner less outer edge of one tyre, K; empty when it was not read. */
+    public OptionalDouble innerMinusOuter(Wheel wheel) {
+        return wheels.containsKey(wheel) && wheels.get(wheel).tread().isPresent()
+                ? OptionalDouble.of(wheels.get(wheel).tread().get().innerMinusOuter()) : OptionalDouble.empty();
+    }
+
     /** Of two loaded tyres the hotter one counts for more, since it does more of the work; all of it from a few kelvin on. */
     static OptionalDouble innerMinusOuter(List<TreadRead> loaded) {
         if (loaded.size() < 2) {

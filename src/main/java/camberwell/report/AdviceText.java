@@ -114,7 +114,7 @@ public final class AdviceText {
             page.heading("Before you touch the car");
             // Whoever has changed this car before has read the general ones in full.
             boolean again = !advice.run().earlier().isEmpty() || !advice.run().tried().isEmpty();
-            advice.cautions().stream().filter(caution -> !advice.halt().equals(Optional.of(caution)))
+            advice.cautions().stream().filter(caution -> !advice.halt().map(Note::name).equals(Optional.of(caution.name())))
                     .forEach(caution -> page.point(0, again && caution.goesWithChanges() && !caution.plain().isBlank()
                             ? caution.plain() : caution.statement()));
         }
@@ -166,7 +166,7 @@ public final class AdviceText {
         page.heading(change.rank() + ". " + Words.sentence(Words.move(change)));
         List<Size.WheelSize> wheels = Words.wheelsDiffer(change.size()) ? change.size().wheels() : List.of();
         for (Size.WheelSize wheel : wheels) {
-            page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.fromTo(wheel.from(), wheel.to()) + " cold");
+            page.labelled(3, Words.sentence(wheel.wheel().spoken()), Words.size(change, wheel));
         }
         // The reason of the rule that decided; of a pack's rule, with whose it is.
         List<String> heard = voices.of(change.rules());

@@ -1,6 +1,7 @@
 package camberwell.report;
 
 import camberwell.advice.Advice;
+import camberwell.advice.Answer;
 import camberwell.advice.RankedChange;
 import camberwell.fact.Finding;
 import camberwell.fact.Premise;
@@ -105,7 +106,10 @@ public final class NewcomerText {
         }
         boolean always = advice.run().reports().stream()
                 .allMatch(report -> report.occurrence() == Occurrence.EVERY_LAP);
-        return maybeDamaged(advice) || always && !advice.changes().isEmpty() ? Optional.empty()
+        boolean answered = !advice.changes().isEmpty() || !advice.answers().isEmpty()
+                && advice.answers().stream().noneMatch(Answer::nothing);
+        boolean forbidden = !notes.get(DRIVE_ALIKE).when().holds(advice.circumstances());
+        return maybeDamaged(advice) || forbidden || always && answered ? Optional.empty()
                 : Optional.of(notes.get(DRIVE_ALIKE));
     }
 

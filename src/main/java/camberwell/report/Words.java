@@ -55,6 +55,9 @@ public final class Words {
             return change(change.change()) + ", one common step";
         }
         String adjuster = change.change().adjuster().spoken();
+        if (wheelsDiffer(size) && change.change().adjuster().adjustment() == Adjustment.CAMBER) {
+            return adjuster + ": " + amount(change.change(), size.from().get(), size.to().get()) + ", each wheel";
+        }
         if (wheelsDiffer(size)) {
             return adjuster + ": " + change.change().direction().spoken() + ", each wheel by its own reading";
         }
@@ -82,8 +85,16 @@ public final class Words {
         if (size.from().isEmpty() || size.to().isEmpty()) {
             return "one common step";
         }
-        return fromTo(size.from().get(), size.to().get())
-                + (change.change().adjuster().adjustment() == Adjustment.PRESSURE ? " cold" : "");
+        return fromTo(size.from().get(), size.to().get()) + cold(change);
+    }
+
+    /** Where one wheel stands and where it goes. */
+    public static String size(RankedChange change, Size.WheelSize wheel) {
+        return fromTo(wheel.from(), wheel.to()) + cold(change);
+    }
+
+    private static String cold(RankedChange change) {
+        return change.change().adjuster().adjustment() == Adjustment.PRESSURE ? " cold" : "";
     }
 
     /** Two quantities of one unit: {@code 0.15 -> 0.25 deg}. */
@@ -104,7 +115,9 @@ public final class Words {
         Adjuster adjuster = change.adjuster();
         String by = from.unit() == Unit.POSITION ? counted(adjuster, from, to)
                 : from.withValue(Math.abs(to.value() - from.value())).text(decimals(from, to));
-        return by + " " + (adjuster.adjustment() == Adjustment.TOE ? toe(change.direction(), from, to) + " a wheel"
+        // Clicks count from nowhere in particular: they do not tell whether the wheels point in or out.
+        return by + " " + (adjuster.adjustment() == Adjustment.TOE ? (from.unit() == Unit.POSITION
+                ? "towards " + change.direction().spoken() : toe(change.direction(), from, to)) + " a wheel"
                 : change.direction().spoken());
     }
 

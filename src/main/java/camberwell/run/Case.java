@@ -140,7 +140,7 @@ public record Case(String title, String source, Car car, Conditions conditions, 
     public Case withSetup(Map<Adjuster, Quantity> changes) {
         EnumMap<Adjuster, Quantity> merged = new EnumMap<>(Adjuster.class);
         merged.putAll(setup);
-        changes.forEach((adjuster, setting) -> {
+        car.asListed(changes).forEach((adjuster, setting) -> {
             if (car.setting(adjuster).isPresent()) {
                 merged.put(adjuster, setting);
             }

@@ -59,7 +59,7 @@ final class ChangeFigures {
             Axle axle = adjuster == Adjuster.FRONT_TOE ? Axle.FRONT : Axle.REAR;
             drawings.add(ToeFigure.of(id + "-toe", axle, from, to, advice.run().car().tyres(axle).rim()));
         } else if (adjuster.kind() == Adjuster.Kind.CAMBER) {
-            Axle axle = adjuster == Adjuster.FRONT_CAMBER ? Axle.FRONT : Axle.REAR;
+            Axle axle = adjuster.axle().orElseThrow();
             drawings.add(CamberFigure.of(id + "-camber", axle, from, to, corner(axle, change, advice)));
         }
     }

@@ -17,8 +17,10 @@ import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Typical;
+import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -221,13 +223,21 @@ public final class DemoCase {
         for (Adjuster adjuster : Adjuster.values()) {
             Passing adjustable = car.get(Setup.adjustable(adjuster));
             boolean lacks = adjustable != null && adjustable.words().contains("no");
-            boolean wanted = adjustable != null && !lacks;
-            boolean usual = adjuster.wheel().isEmpty() && adjuster.adjustment() != Adjustment.WING;
+            boolean wanted = adjustable != null && !lacks || adjuster.wheel().isPresent() && camberByWheel(adjuster);
+            boolean usual = adjuster.wheel().isEmpty() && adjuster.adjustment() != Adjustment.WING && !camberByWheel(adjuster);
             if (!lacks && (usual || wanted)) {
                 settings.put(adjuster, setting(adjuster));
             }
         }
         return settings;
+    }
+
+    /** Whether it is a camber of an axle that the rule asks for wheel by wheel. */
+    private boolean camberByWheel(Adjuster adjuster) {
+        return adjuster.adjustment() == Adjustment.CAMBER && Arrays.stream(Wheel.values())
+                .filter(wheel -> wheel.axle() == adjuster.axle().orElseThrow()).anyMatch(wheel ->
+                readings.containsKey(wheel.id() + " edges") || car.containsKey(Setup.adjustable(Adjuster.camberOf(wheel)))
+                        && !car.get(Setup.adjustable(Adjuster.camberOf(wheel))).words().contains("no"));
     }
 
     private String setting(Adjuster adjuster) {
@@ -302,7 +312,7 @@ public final class DemoCase {
             if (figures.hasTread(wheel)) {
                 read.add(figures.tread(wheel));
             } else if ("yes".equals(readings.get(axle + " pyrometer read")) || axle.equals(otherOfHotter())) {
-                read.add(tread(axle, wheel.endsWith("left")));
+                read.add(tread(axle, wheel));
             }
             if (figures.hasPressure(wheel)) {
                 read.add(figures.pressure(wheel));
@@ -323,7 +333,8 @@ public final class DemoCase {
         return hotter.equals("front") ? "rear" : hotter.equals("rear") ? "front" : "";
     }
 
-    private String tread(String axle, boolean left) {
+    private String tread(String axle, String wheel) {
+        boolean left = wheel.endsWith("left");
         double mean = switch (readings.getOrDefault(axle + " window", "")) {
             case "below-window" -> 60;
             case "above-window" -> 112;
@@ -333,9 +344,9 @@ public final class DemoCase {
         mean += !differ ? 0 : left ? CLEAR_KELVIN : -CLEAR_KELVIN;
         double inner = 4;
         double outer = -2;
-        switch (readings.getOrDefault(axle + " edges", "")) {
-            case "inner-edge-hot" -> inner = CLEAR_KELVIN;
-            case "outer-edge-hot" -> outer = CLEAR_KELVIN;
+        switch (readings.getOrDefault(wheel + " edges", readings.getOrDefault(axle + " edges", ""))) {
+            case "inner-edge-hot", "inner-edge-hot-alone" -> inner = CLEAR_KELVIN;
+            case "outer-edge-hot", "outer-edge-hot-alone" -> outer = CLEAR_KELVIN;
             default -> { }
         }
         double middle = (inner + outer) / 2;

@@ -125,7 +125,7 @@ final class Reach {
                     .mapToDouble(Statement::certainty).max().orElse(0);
             voices.add(new Voice(rule, surest * premises(rule)));
         }
-        voices.sort(Comparator.comparing((Voice voice) -> !with.equals(Optional.of(voice.rule())))
+        voices.sort(Comparator.comparing((Voice voice) -> with.isEmpty() || voice.rule() != with.get())
                 .thenComparing(voice -> -voice.certainty()));
         sets = 0;
         return most(voices, 0, Map.of(), Set.of(), 0, with.isPresent());

@@ -244,7 +244,7 @@ public final class RuleCheck {
 
     private static boolean says(List<Statement> said, Statement statement, boolean withCertainty) {
         for (Statement candidate : said) {
-            if (candidate.saysSameAs(statement) && (!withCertainty || candidate.equals(statement))) {
+            if (candidate.saysSameAs(statement) && (!withCertainty || candidate.certainty() == statement.certainty())) {
                 return true;
             }
         }

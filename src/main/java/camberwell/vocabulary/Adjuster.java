@@ -11,13 +11,17 @@ public enum Adjuster implements Word {
     REAR_TOE("rear-toe", Adjustment.TOE, Axle.REAR, Typical.of(0.2, 0, 0.4, 0.05, Unit.DEGREE)),
     FRONT_CAMBER("front-camber", Adjustment.CAMBER, Axle.FRONT),
     REAR_CAMBER("rear-camber", Adjustment.CAMBER, Axle.REAR),
+    FRONT_LEFT_CAMBER("front-left-camber", Adjustment.CAMBER, Wheel.FRONT_LEFT),
+    FRONT_RIGHT_CAMBER("front-right-camber", Adjustment.CAMBER, Wheel.FRONT_RIGHT),
+    REAR_LEFT_CAMBER("rear-left-camber", Adjustment.CAMBER, Wheel.REAR_LEFT),
+    REAR_RIGHT_CAMBER("rear-right-camber", Adjustment.CAMBER, Wheel.REAR_RIGHT),
     CASTER(Adjustment.CASTER),
     FRONT_PRESSURE("front-pressure", Adjustment.PRESSURE, Axle.FRONT),
     REAR_PRESSURE("rear-pressure", Adjustment.PRESSURE, Axle.REAR),
-    FRONT_LEFT_PRESSURE("front-left-pressure", Wheel.FRONT_LEFT),
-    FRONT_RIGHT_PRESSURE("front-right-pressure", Wheel.FRONT_RIGHT),
-    REAR_LEFT_PRESSURE("rear-left-pressure", Wheel.REAR_LEFT),
-    REAR_RIGHT_PRESSURE("rear-right-pressure", Wheel.REAR_RIGHT),
+    FRONT_LEFT_PRESSURE("front-left-pressure", Adjustment.PRESSURE, Wheel.FRONT_LEFT),
+    FRONT_RIGHT_PRESSURE("front-right-pressure", Adjustment.PRESSURE, Wheel.FRONT_RIGHT),
+    REAR_LEFT_PRESSURE("rear-left-pressure", Adjustment.PRESSURE, Wheel.REAR_LEFT),
+    REAR_RIGHT_PRESSURE("rear-right-pressure", Adjustment.PRESSURE, Wheel.REAR_RIGHT),
     FRONT_ANTI_ROLL_BAR("front-anti-roll-bar", Adjustment.ANTI_ROLL_BAR, Axle.FRONT),
     REAR_ANTI_ROLL_BAR("rear-anti-roll-bar", Adjustment.ANTI_ROLL_BAR, Axle.REAR),
     FRONT_SPRINGS("front-springs", Adjustment.SPRINGS, Axle.FRONT),
@@ -58,9 +62,8 @@ public enum Adjuster implements Word {
         this(id, adjustment, Optional.of(axle), Optional.empty(), typical);
     }
 
-    Adjuster(String id, Wheel pressureOf) {
-        this(id, Adjustment.PRESSURE, Optional.of(pressureOf.axle()), Optional.of(pressureOf),
-                Adjustment.PRESSURE.typical());
+    Adjuster(String id, Adjustment adjustment, Wheel wheel) {
+        this(id, adjustment, Optional.of(wheel.axle()), Optional.of(wheel), adjustment.typical());
     }
 
     Adjuster(String id, Adjustment adjustment, Optional<Axle> axle, Optional<Wheel> wheel, Typical typical) {
@@ -106,7 +109,7 @@ public enum Adjuster implements Word {
         return axle;
     }
 
-    /** The wheel whose pressure it is, where it is one wheel's. */
+    /** The wheel whose pressure or camber it is, where it is one wheel's. */
     public Optional<Wheel> wheel() {
         return wheel;
     }
@@ -152,6 +155,26 @@ public enum Adjuster implements Word {
         };
     }
 
+    /** The adjuster of the same thing that sets both wheels of the axle; itself, where it is not one wheel's. */
+    public Adjuster ofBothWheels() {
+        return wheel.isEmpty() ? this : of(adjustment, wheel.get().axle()).orElseThrow();
+    }
+
+    /** The adjuster of the same thing at one wheel of the axle. Only pressure and camber have them. */
+    public Adjuster ofWheel(Wheel one) {
+        return adjustment == Adjustment.PRESSURE ? pressureOf(one) : camberOf(one);
+    }
+
+    /** The camber adjuster of one wheel. */
+    public static Adjuster camberOf(Wheel wheel) {
+        return switch (wheel) {
+            case FRONT_LEFT -> FRONT_LEFT_CAMBER;
+            case FRONT_RIGHT -> FRONT_RIGHT_CAMBER;
+            case REAR_LEFT -> REAR_LEFT_CAMBER;
+            case REAR_RIGHT -> REAR_RIGHT_CAMBER;
+        };
+    }
+
     /** The camber adjuster of an axle. */
     public static Adjuster camberOf(Axle axle) {
         return axle == Axle.FRONT ? FRONT_CAMBER : REAR_CAMBER;
@@ -162,8 +185,8 @@ public enum Adjuster implements Word {
         return axle == Axle.FRONT ? FRONT_TOE : REAR_TOE;
     }
 
-    /** The knowledge note that tells of this adjuster: one wheel's pressure is told of with its axle's. */
+    /** The knowledge note that tells of this adjuster: one wheel's pressure or camber is told of with its axle's. */
     public String note() {
-        return wheel.isPresent() ? pressureOf(wheel.get().axle()).id : id;
+        return ofBothWheels().id;
     }
 }

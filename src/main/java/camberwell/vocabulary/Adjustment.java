@@ -73,6 +73,8 @@ public enum Adjustment implements Word {
         static final Range LOCKING = Range.in(Unit.PERCENT, 0, 100);
         /** The angle of a ramp; the smaller one is steeper and locks more. */
         static final Range RAMP_ANGLE = Range.in(Unit.DEGREE, 5, 90);
+        /** Of one wheel: on an oval the inner one leans the other way, out at its top. */
+        static final Range ONE_WHEELS_CAMBER = Range.in(Unit.DEGREE, -8, 8);
         static final Typical IN_POSITIONS = Typical.of(5, 1, 9, 1, Unit.POSITION);
         static final String POSITION_OR_CLICKS = "a common step is one position, or one or two clicks";
         static final String ONE_POSITION = "a common step is one position";
@@ -148,6 +150,7 @@ public enum Adjustment implements Word {
 
     /** What a setting may be; {@code adjuster} names it where no noun does. */
     Measure measure(Adjuster adjuster) {
-        return new Measure(noun.isEmpty() ? "a setting of the " + adjuster.spoken() : noun, ranges);
+        return new Measure(noun.isEmpty() ? "a setting of the " + adjuster.spoken() : noun,
+                this == CAMBER && adjuster.wheel().isPresent() ? List.of(Say.ONE_WHEELS_CAMBER) : ranges);
     }
 }

@@ -170,4 +170,19 @@ class PanelTest {
                 + "  adjusters: {caster: {now: 7.0 deg, min: 4.0 deg, max: 9.0 deg, step: 0.5 deg}}\n" + heavy));
         assertTrue(real.driving().stream().noneMatch(it -> it.note().name().equals("set-the-wheel-force")));
     }
+
+    @Test
+    @DisplayName("a tyre that came back with less than it was read with cold stops everything, whatever the car's file says was set")
+    void losesAir() {
+        Advice advice = advise("corvane-coupe", """
+                conditions: {surface: dry, air: 18 °C}
+                tyres:
+                  rear-left: {inner: 88 °C, middle: 86 °C, outer: 84 °C, cold-pressure: 1.95 bar, hot-pressure: 1.70 bar}
+                  rear-right: {inner: 88 °C, middle: 86 °C, outer: 84 °C, cold-pressure: 1.50 bar, hot-pressure: 1.85 bar}
+                """ + told("oversteer, phase: exit, severity: clear"));
+        assertTrue(advice.halt().isPresent());
+        assertEquals(List.of(), changes(advice));
+        assertTrue(advice.doubts().stream().anyMatch(doubt -> doubt.startsWith("rear-left tyre: hot 1.70 bar is not above cold "
+                + "1.95 bar")), advice.doubts().toString());
+    }
 }

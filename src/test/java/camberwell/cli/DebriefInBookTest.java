@@ -86,6 +86,20 @@ class DebriefInBookTest {
     }
 
     @Test
+    @DisplayName("where each wheel has a camber of its own, a change of one wheel or of both is told in one's own words")
+    void camberOfOneWheel() throws IOException {
+        String oval = HOME.resolve("demo-cases/pushes-with-a-camber-for-each-wheel.yaml").toString();
+        Path book = folder.resolve("oval");
+        run("", "runs", "add", oval, "--driver", "Ada", "--book", book.toString());
+        String one = run("right front camber more negative 2 steps\nquit\n", "debrief", "--book", book.toString()).out();
+        assertTrue(one.replaceAll("\\s+", " ").contains("front right camber more negative, -2.6 -> -2.8 deg"), one);
+        assertFalse(one.contains("front left camber"), one);
+        String both = run("", "runs", "add", "--changed", "front camber more negative 1", "--book", book.toString()).out();
+        assertTrue(both.replaceAll("\\s+", " ").contains("front left camber more negative, -2.0 -> -2.1 deg; front right camber "
+                + "more negative, -2.8 -> -2.9 deg"), both);
+    }
+
+    @Test
     @DisplayName("when all is gone it asks whether there is anything new; back and change work as everywhere")
     void allGone() throws IOException {
         Ran ran = run("nothing\nback\nfront bar softer\ngone\ncured\nnothing\n", "debrief");

@@ -54,7 +54,7 @@ class SeededMistakesTest {
         boolean condition = line.startsWith("W ");
         String rule = Bench.rule("A rule", condition ? line.substring(2) : "the driver reports bottoming",
                 condition ? "propose front-bump softer with certainty 0.5" : line.substring(2));
-        RuleFileReader reader = new RuleFileReader(engine.dictionary(), Engine.names(engine.notes()), "rule.dslr",
+        RuleFileReader reader = new RuleFileReader(engine.dictionary(), Home.names(engine.notes()), "rule.dslr",
                 Stage.CHANGES);
         reader.read(rule);
         return reader.problems();

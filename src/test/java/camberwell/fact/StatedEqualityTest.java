@@ -18,6 +18,7 @@ import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Wheel;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
@@ -71,7 +72,8 @@ class StatedEqualityTest {
                         of(report, otherReport),
                         of(new Complaint(Symptom.UNDERSTEER, Optional.empty(), Optional.empty(), Optional.empty(), 1, "push",
                                 Optional.empty()), new Complaint(Symptom.OVERSTEER, Optional.of(Axle.REAR),
-                                Optional.of(Phase.EXIT), Optional.of(CornerSpeed.SLOW), 1.5, "loose", Optional.of(report))),
+                                Optional.of(Phase.EXIT), Optional.of(CornerSpeed.SLOW), 1.5, "loose", Optional.of(report),
+                                Optional.of(Wheel.REAR_LEFT))),
                         of(new Evidence("hot", 0.5, "a", premises), new Evidence("cold", 0.6, "b", others)),
                         of(new Caution("nuts", 0.5, "a", premises), new Caution("jacks", 0.6, "b", others)),
                         of(new Driving("calm", 0.5, "a", premises), new Driving("late", 0.6, "b", others)),

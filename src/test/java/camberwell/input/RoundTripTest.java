@@ -44,6 +44,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -222,6 +223,9 @@ class RoundTripTest {
             for (Adjuster adjuster : Adjuster.values()) {
                 maybe(() -> adjusters.put(adjuster, setting(adjuster)));
             }
+            // One camber is set once: an axle's, or its wheels'.
+            Arrays.stream(Wheel.values()).filter(wheel -> adjusters.containsKey(Adjuster.camberOf(wheel.axle())))
+                    .forEach(wheel -> adjusters.remove(Adjuster.camberOf(wheel)));
             Map<Axle, TyreSpec> tyres = new EnumMap<>(Axle.class);
             for (Axle axle : Axle.values()) {
                 maybe(() -> tyres.put(axle, tyre()));

@@ -148,12 +148,12 @@ class NoteFormatTest {
         @DisplayName("and a wording that an earlier one hides is found, as is a finding that does not exist")
         void hidden() {
             Note hidden = read(NOTE.replace("{drive: front, phase: [entry, braking]}", "{drive: [front, all]}"));
-            List<Problem> found = new WhenCheck("f", hidden, Set.of()).problems();
+            List<Problem> found = new WhenCheck("f", hidden, Set.of(), Set.of()).problems();
             assertTrue(found.get(0).message().contains("is never shown"), found.toString());
             Note unknown = read(NOTE.replace("setting: toed-in", "finding: front-tyre-cold"));
-            found = new WhenCheck("f", unknown, Set.of("front-tyres-cold")).problems();
+            found = new WhenCheck("f", unknown, Set.of("front-tyres-cold"), Set.of()).problems();
             assertEquals(Optional.of("front-tyres-cold"), found.get(0).suggestion());
-            assertEquals(List.of(), new WhenCheck("f", read(NOTE), Set.of()).problems());
+            assertEquals(List.of(), new WhenCheck("f", read(NOTE), Set.of(), Set.of()).problems());
         }
     }
 }

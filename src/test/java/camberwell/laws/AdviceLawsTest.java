@@ -1,6 +1,7 @@
 package camberwell.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.advice.Advice;
 import camberwell.advice.Answer;
@@ -12,6 +13,7 @@ import camberwell.car.Setting;
 import camberwell.cases.Paddock;
 import camberwell.fact.Certainty;
 import camberwell.knowledge.Matter;
+import camberwell.knowledge.Note;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
@@ -36,6 +38,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -81,7 +85,8 @@ class AdviceLawsTest {
                 offenders.add(run.title() + ": not answered: " + advice.answers());
             }
             if (advice.halt().isPresent() && (!advice.driving().isEmpty() || advice.drivingFirst()
-                    || advice.changes().stream().anyMatch(change -> change.change().adjuster().wheel().isEmpty()))) {
+                    || advice.changes().stream().anyMatch(change -> change.change().adjuster().wheel().isEmpty()
+                    || change.change().adjuster().adjustment() != Adjustment.PRESSURE))) {
                 offenders.add(run.title() + ": sent out before " + advice.halt().get().name());
             }
             for (RankedChange change : advice.changes()) {
@@ -132,7 +137,8 @@ class AdviceLawsTest {
                 .anyMatch(wheel -> wheel.to().value() < least - HAIR))) {
             return Optional.of(change.change() + " goes below the minimum to " + to);
         }
-        return adjuster == Adjuster.REAR_TOE && to < -HAIR ? Optional.of("rear toe-out to " + to) : Optional.empty();
+        // Found toed out, it may be brought back in part of the way; it is never set there.
+        return adjuster == Adjuster.REAR_TOE && to < Math.min(from, 0) - HAIR ? Optional.of("rear toe-out to " + to) : Optional.empty();
     }
 
     @Test
@@ -165,6 +171,39 @@ class AdviceLawsTest {
         });
     }
 
+    /**
+     * What must not be said beside a caution, as an engineer would put it: who is to set the minimum before the car moves, or
+     * to look for damage before it goes out again, is not sent out with nothing changed, nor told to work the tyres.
+     */
+    private static final Map<String, List<String>> FORBIDDEN = Map.of(
+            "below-the-cold-minimum", List.of("repeat-the-lap-before-changing", "warm-the-tyres"),
+            "check-for-damage", List.of("repeat-the-lap-before-changing", "warm-the-tyres"),
+            "rear-wheels-toed-out", List.of("repeat-the-lap-before-changing"),
+            "bottoming-on-track", List.of(),
+            "look-for-play", List.of(),
+            "wet-track-pressure", List.of());
+
+    @Test
+    @DisplayName("no driving advice contradicts a caution")
+    void cautions() {
+        Set<String> drawn = new TreeSet<>();
+        each(RUNS, (run, offenders) -> {
+            Advice advice = advice(run);
+            List<String> habits = advice.driving().stream().map(driving -> driving.note().name()).toList();
+            for (Note caution : advice.cautions()) {
+                List<String> forbidden = FORBIDDEN.getOrDefault(caution.name(), List.of());
+                drawn.add(caution.name());
+                habits.stream().filter(forbidden::contains).forEach(habit -> offenders.add(run.title() + ": " + habit
+                        + " beside " + caution.name()));
+            }
+        });
+        Set<String> told = new TreeSet<>(Paddock.notes().names(Note.Kind.CAUTION));
+        told.removeIf(name -> Paddock.notes().get(name).goesWithChanges());
+        told.removeAll(FORBIDDEN.keySet());
+        assertEquals(Set.of(), told, "cautions of which nobody has said what they forbid");
+        assertTrue(drawn.containsAll(FORBIDDEN.keySet()), "drawn in some run: " + drawn);
+    }
+
     @Test
     @DisplayName("the mirrored run gets the mirrored advice")
     void mirrored() {
@@ -185,8 +224,15 @@ class AdviceLawsTest {
                 report.severity(), report.occurrence(), report.since(), report.turn().map(AdviceLawsTest::other)))
                 .toList();
         Conditions day = run.conditions();
-        return new Case(run.title(), run.source(), run.car(), new Conditions(day.said(), day.air(), day.track(),
+        return new Case(run.title(), run.source(), mirror(run.car()), new Conditions(day.said(), day.air(), day.track(),
                 day.coldTyres(), day.altitude(), other(day.turns())), tyres, reports, List.of());
+    }
+
+    private static Car mirror(Car car) {
+        Map<Adjuster, Setting> adjusters = new EnumMap<>(Adjuster.class);
+        car.adjusters().forEach((adjuster, setting) -> adjusters.put(adjuster.wheel().isEmpty() ? adjuster
+                : Word.of(Adjuster.class, other(adjuster.id())), setting));
+        return new Car(car.name(), car.drive(), adjusters, car.tyres(), car.dimensions(), false);
     }
 
     private static Turn other(Turn turn) {

@@ -14,6 +14,7 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -42,10 +43,16 @@ final class AnyRun {
     private static final double TARGET = 1.90;
 
     private final Random random;
+    /** Whether the tyres were set below their minimum. */
+    private final boolean soft;
+    /** Whether the rear wheels may be found toed out. */
+    private final boolean bent;
 
     private AnyRun(long number) {
         // Neighbouring seeds give neighbouring first draws, hence the stride.
         this.random = new Random(number * 0x9E3779B97F4A7C15L);
+        this.soft = number % 11 == 7;
+        this.bent = number % 13 == 5;
     }
 
     /** The run of that number. */
@@ -54,7 +61,7 @@ final class AnyRun {
     }
 
     private Case make(long number) {
-        Car car = car();
+        Car car = number % 6 == 5 ? wheelByWheel(car()) : car();
         Conditions conditions = new Conditions(Optional.of(one(Surface.DRY, Surface.DRY, Surface.DRY, Surface.DAMP, Surface.WET)),
                 maybe(celsius(random.nextInt(30))), maybe(celsius(5 + random.nextInt(45))), Optional.empty(),
                 Optional.empty(), one(Turn.BOTH, Turn.BOTH, Turn.BOTH, Turn.LEFT, Turn.RIGHT));
@@ -98,6 +105,22 @@ final class AnyRun {
         return new Car("Any car", Optional.of(drive), adjusters, tyres, dimensions, false);
     }
 
+    /** The same car with the camber of each wheel set by itself, each standing a little elsewhere. */
+    private static Car wheelByWheel(Car car) {
+        Map<Adjuster, Setting> adjusters = new EnumMap<>(Adjuster.class);
+        adjusters.putAll(car.adjusters());
+        for (Wheel wheel : Wheel.values()) {
+            Setting both = car.adjusters().get(Adjuster.camberOf(wheel.axle()));
+            adjusters.remove(Adjuster.camberOf(wheel.axle()));
+            if (both != null) {
+                double apart = wheel.left() ? 0 : Math.min(2, both.stepsLeft(Direction.LESS_NEGATIVE)) * both.step().value();
+                adjusters.put(Adjuster.camberOf(wheel), both.withNow(both.now().withValue(
+                        Math.rint((both.now().value() + apart) * 1e6) / 1e6)));
+            }
+        }
+        return new Car(car.name(), car.drive(), adjusters, car.tyres(), car.dimensions(), false);
+    }
+
     /** Anywhere in the range, on a whole step; some in the units and steps that other cars have. */
     private Setting setting(Adjuster adjuster) {
         double[] range = range(adjuster);
@@ -124,7 +147,7 @@ final class AnyRun {
     private double[] range(Adjuster adjuster) {
         boolean fine = random.nextBoolean();
         return switch (adjuster.adjustment()) {
-            case TOE -> adjuster.axle().orElseThrow() == Axle.REAR ? new double[] {0, 0.4, fine ? 0.05 : 0.1}
+            case TOE -> adjuster.axle().orElseThrow() == Axle.REAR ? new double[] {bent ? -0.1 : 0, 0.4, fine ? 0.05 : 0.1}
                     : new double[] {-0.3, 0.2, fine ? 0.05 : 0.1};
             case CAMBER -> new double[] {-4, -1, fine ? 0.1 : 0.25};
             case CASTER -> new double[] {3, 9, 0.5};
@@ -152,7 +175,7 @@ final class AnyRun {
                     double hot = Math.max(0.6, TARGET + off + alone);
                     tyres.put(wheel, new TyreReading(Optional.of(celsius(mean + side + edge / 2)),
                             Optional.of(celsius(mean + side + middle)), Optional.of(celsius(mean + side - edge / 2)),
-                            Optional.of(bar(1.55)), maybe(bar(Math.rint(hot * 100) / 100))));
+                            Optional.of(bar(soft ? 1.30 : 1.55)), maybe(bar(Math.rint(hot * 100) / 100))));
                 }
             }
         }

@@ -51,7 +51,8 @@ class ReadmeListsTest {
         String list = README.substring(README.indexOf("Adjusters and the ways they move: "));
         list = list.substring(0, list.indexOf(". "));
         for (Adjuster adjuster : Adjuster.values()) {
-            String ways = adjuster.wheel().isPresent() ? "higher, lower" : waysAfter(list, "`" + adjuster.id() + "`");
+            // One wheel's stand with their axle's, the first of them as the example.
+            String ways = waysAfter(list, "`" + adjuster.ofBothWheels().id() + "`");
             List<String> known = new ArrayList<>(Word.ids(Direction.class));
             known.retainAll(List.of(ways.split(", ")));
             assertEquals(adjuster.directions().stream().map(Word::id).sorted().toList(),
