@@ -40,8 +40,10 @@ final class Degrees {
         }
         String stem = tokens.get(degree.from()).stem();
         String last = tokens.get(degree.to() - 1).stem();
-        int of = last.equals("of") ? degree.to() - 1 : degree.to() < tokens.size() && tokens.get(degree.to()).stem().equals("of") ? degree.to() : -1;
-        boolean amount = of >= 0 && !(of + 1 < tokens.size() && ITSELF.contains(tokens.get(of + 1).stem())) || stem.equals("little") && degree.words() == 1 && next != null && next.from() == degree.to();
+        int to = degree.to();
+        int of = last.equals("of") ? to - 1 : to < tokens.size() && tokens.get(to).stem().equals("of") ? to : -1;
+        boolean amount = of >= 0 && !(of + 1 < tokens.size() && ITSELF.contains(tokens.get(of + 1).stem()))
+                || stem.equals("little") && degree.words() == 1 && next != null && next.from() == to;
         boolean forAWhile = degree.from() > 0 && tokens.get(degree.from() - 1).stem().equals("for")
                 || degree.from() > 1 && tokens.get(degree.from() - 2).stem().equals("for");
         if (amount || forAWhile) {
@@ -56,10 +58,12 @@ final class Degrees {
     /** Whether a complaint is next, with no more than where or when it is before it: "a bit of entry oversteer". */
     private static boolean headFollows(List<Atom> atoms, int i) {
         int next = i + 1;
-        while (next < atoms.size() && !atoms.get(next).head() && !is(atoms.get(next)) && atoms.get(next).as(Meaning.Circumstance.class).isPresent()) {
+        while (next < atoms.size() && !atoms.get(next).head() && !is(atoms.get(next))
+                && atoms.get(next).as(Meaning.Circumstance.class).isPresent()) {
             next++;
         }
-        return next < atoms.size() && atoms.get(next).head() && (next == i + 1 || atoms.get(next).as(Meaning.Complaint.class).isPresent());
+        return next < atoms.size() && atoms.get(next).head()
+                && (next == i + 1 || atoms.get(next).as(Meaning.Complaint.class).isPresent());
     }
 
     private static boolean given(List<Token> tokens, int from) {

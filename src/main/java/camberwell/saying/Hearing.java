@@ -28,6 +28,12 @@ final class Hearing {
     /** "It feels like oversteer, but it is actually understeer." */
     private static final Set<String> REALLY = Set.of("actually", "fact", "reality", "truth");
 
+    private static final Set<String> TROUBLES = Set.of("problem", "issue", "trouble", "complaint", "gripe", "wrong");
+    private static final Set<String> DENYING = Set.of("no", "not", "nothing", "without", "never", "zero", "hardly", "any", "sin", "senza",
+            "pas", "kein");
+    /** How many words before a problem may deny it. */
+    private static final int DENIED = 5;
+
     /** What happens on the brakes where those are named at all. */
     private static final Set<Symptom> ON_THE_BRAKES = Set.of(Symptom.FRONT_LOCKING, Symptom.REAR_LOCKING, Symptom.PULLING);
 
@@ -41,6 +47,7 @@ final class Hearing {
     private final List<String> notUnderstood = new ArrayList<>();
     private final List<Word> loose = new ArrayList<>();
     private boolean fine;
+    private boolean troubled;
     private int details;
 
     /** Where the told complaints of this sentence begin. */
@@ -96,6 +103,10 @@ final class Hearing {
         if (surfaces.size() > 1) {
             notUnderstood.add(String.join(" and ", surfaces.stream().map(Surface::id).toList()));
         }
+        if (fine && troubled && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty()) {
+            // "The brakes are fine, I have a problem with what comes after": what that is nobody can make out.
+            notUnderstood.add(said.strip());
+        }
         boolean allFine = fine && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty() && loose.isEmpty();
         return new Heard(said, complaints, surface, allFine, loose, unclear, notUnderstood);
     }
@@ -133,6 +144,7 @@ final class Hearing {
             notUnderstood.add(typed(whole, 0, whole.size()));
             return;
         }
+        troubled |= trouble(tokens);
         sentenceStart = told.size();
         lead.clear();
         leadNot.clear();
@@ -158,6 +170,17 @@ final class Hearing {
         }
     }
 
+    /** Whether a problem is named that is not denied. */
+    private static boolean trouble(List<Token> tokens) {
+        for (int at = 0; at < tokens.size(); at++) {
+            if (TROUBLES.contains(tokens.get(at).stem())
+                    && tokens.subList(Math.max(0, at - DENIED), at).stream().noneMatch(token -> DENYING.contains(token.stem()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void clause(Clause said, List<Token> tokens, boolean more, boolean next) {
         Clause clause = said.has(Meaning.Sign.OTHERS) && AFTER.contains(tokens.get(said.from()).stem())
                 ? said.afterOthers() : said;
@@ -172,7 +195,8 @@ final class Hearing {
         carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
                 && clause.atoms().stream().noneMatch(atom -> ofTheCar(atom, tokens));
         // "A car ahead dropped oil and I went straight off": neither is what the car does by itself.
-        carried |= othersBefore && clause.join() == Meaning.Sign.AND && !clause.has(Meaning.Sign.NOW) && clause.atoms().stream().noneMatch(atom -> ofTheCar(atom, tokens));
+        carried |= othersBefore && clause.join() == Meaning.Sign.AND && !clause.has(Meaning.Sign.NOW)
+                && clause.atoms().stream().noneMatch(atom -> ofTheCar(atom, tokens));
         unclearBefore = false;
         othersBefore = clause.has(Meaning.Sign.OTHERS) || othersBefore && carried;
         spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;

@@ -209,7 +209,8 @@ final class Narrowing {
         if (circumstance.get().role() == Meaning.Role.TOWARDS && !said.cornerFollows(i)) {
             return;
         }
-        if (circumstance.get().role() == Meaning.Role.RAISES && i + 1 < atoms.size() && comparative(atoms.get(i + 1))) {
+        boolean degree = circumstance.get().role() == Meaning.Role.RAISES || Degrees.is(atom);
+        if (degree && i + 1 < atoms.size() && comparative(atoms.get(i + 1))) {
             return;
         }
         if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || Degrees.is(atoms.get(i + 1))))) {

@@ -80,6 +80,27 @@ class SayingsTest {
         assertTrue(counts.get(Verdict.SWALLOWED) <= 0.03 * entries.size(), all);
     }
 
+    /** The set that nothing was learned from: it may only get better. */
+    @Test
+    @DisplayName("a stranger's set that was measured once and not learned from is understood no worse than then")
+    void notLearned() {
+        List<Corpus.Entry> entries = Corpus.read("paddock-o.txt");
+        List<String> failures = new ArrayList<>();
+        Map<Verdict, Integer> counts = Corpus.counts(entries, LISTENER, failures);
+        String all = counts + "\n" + String.join("\n", failures);
+        assertTrue(counts.get(Verdict.UNDERSTOOD) >= 47, all);
+        assertTrue(counts.get(Verdict.MISREAD) <= 10, all);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"I have a problem with it, otherwise it is fine", "the brakes are fine, my complaint is another one"})
+    @DisplayName("all is not well where a problem is named")
+    void troubled(String said) {
+        assertEquals(false, hear(said).fine());
+        assertTrue(!hear(said).refused().isEmpty());
+        assertTrue(hear("no problem at all, it is fine").fine());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "it pushes into the hairpin | understeer at entry in slow corners at a hairpin",
@@ -96,7 +117,7 @@ class SayingsTest {
         "the tail slides after eight or nine laps | oversteer, late in the run",
         "it takes like 3 laps to get tires into the window | slow warm-up",
         "pushin' on the way in | understeer at entry",
-        "it slams down so hard my helmet hits the bar | bottoming",
+        "it slams down so hard my helmet hits the bar | strong bottoming",
         "the middle of the rear tyres is worn right down | hot middle at the rear",
         "a car ahead of me dropped oil and I went straight off | ''"})
     @DisplayName("numbers, letters left out, what comes of it and what came before are no part of the complaint")
