@@ -24,10 +24,12 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
@@ -364,27 +366,58 @@ class AdviceLawsTest {
     void agreeing() {
         each(PAIRS, (run, offenders) -> {
             double off = 0.1 + (run.title().hashCode() & 7) * 0.05;
-            for (boolean high : new boolean[] {true, false}) {
-                Case gauge = run.withReports(List.of()).withTyres(front(high ? 1.9 + off : 1.9 - off, 0));
-                Case both = run.withReports(List.of()).withTyres(front(high ? 1.9 + off : 1.9 - off, high ? 7 : -7));
-                Change cure = Change.parse("front-pressure " + (high ? "lower" : "higher")).orElseThrow();
-                if (advised(cure, gauge) && !advised(cure, both)) {
-                    offenders.add(run.title() + ": " + cure + " at " + off + " bar is gone with an agreeing tread");
+            for (Axle axle : Axle.values()) {
+                for (boolean high : new boolean[] {true, false}) {
+                    Case gauge = run.withReports(List.of()).withTyres(read(axle, high ? 1.9 + off : 1.9 - off, 0, 4));
+                    Case both = run.withReports(List.of()).withTyres(read(axle, high ? 1.9 + off : 1.9 - off, high ? 7 : -7, 4));
+                    Change cure = Change.parse(axle.id() + "-pressure " + (high ? "lower" : "higher")).orElseThrow();
+                    if (advised(cure, gauge) && !advised(cure, both)) {
+                        offenders.add(run.title() + ": " + cure + " at " + off + " bar is gone with an agreeing tread");
+                    }
                 }
             }
         });
+    }
+
+    @Test
+    @DisplayName("a word that agrees with the pyrometer never takes the camber that it asks for away")
+    void agreeingWord() {
+        each(PAIRS, (run, offenders) -> {
+            for (Axle axle : Axle.values()) {
+                for (boolean inner : new boolean[] {true, false}) {
+                    Case pyrometer = run.withReports(List.of()).withTyres(read(axle, 1.9, 0, inner ? 22 : -14));
+                    Case both = pyrometer.withReports(List.of(new Report(inner ? Symptom.HOT_INNER_EDGE : Symptom.HOT_OUTER_EDGE,
+                            Optional.of(axle == Axle.FRONT ? Place.FRONT : Place.REAR), Optional.empty(), Optional.empty(),
+                            Severity.CLEAR, Occurrence.EVERY_LAP, Optional.empty(), Optional.empty())));
+                    Direction way = inner ? Direction.LESS_NEGATIVE : Direction.MORE_NEGATIVE;
+                    if (camber(axle, way, pyrometer) && !camber(axle, way, both)) {
+                        offenders.add(run.title() + ": " + axle.id() + " camber " + way.id() + " is gone with an agreeing word");
+                    }
+                }
+            }
+        });
+    }
+
+    /** Of an axle, or of the one of its wheels that is loaded where each has a camber of its own. */
+    private static boolean camber(Axle axle, Direction way, Case run) {
+        return advice(run).changes().stream().map(RankedChange::change)
+                .anyMatch(change -> change.adjuster().adjustment() == Adjustment.CAMBER
+                        && change.adjuster().axle().equals(Optional.of(axle)) && change.direction() == way);
     }
 
     private static boolean advised(Change change, Case run) {
         return advice(run).changes().stream().anyMatch(ranked -> ranked.change().equals(change));
     }
 
-    private static Map<Wheel, TyreReading> front(double hot, double middle) {
+    private static Map<Wheel, TyreReading> read(Axle axle, double hot, double middle, double innerOverOuter) {
         Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
-        for (Wheel wheel : List.of(Wheel.FRONT_LEFT, Wheel.FRONT_RIGHT)) {
-            tyres.put(wheel, new TyreReading(Optional.of(new Quantity(90, Unit.CELSIUS)),
-                    Optional.of(new Quantity(88 + middle, Unit.CELSIUS)), Optional.of(new Quantity(86, Unit.CELSIUS)),
-                    Optional.of(new Quantity(1.55, Unit.BAR)), Optional.of(new Quantity(hot, Unit.BAR))));
+        for (Wheel wheel : Wheel.values()) {
+            if (wheel.axle() == axle) {
+                tyres.put(wheel, new TyreReading(Optional.of(new Quantity(88 + innerOverOuter / 2, Unit.CELSIUS)),
+                        Optional.of(new Quantity(88 + middle, Unit.CELSIUS)),
+                        Optional.of(new Quantity(88 - innerOverOuter / 2, Unit.CELSIUS)),
+                        Optional.of(new Quantity(1.55, Unit.BAR)), Optional.of(new Quantity(hot, Unit.BAR))));
+            }
         }
         return tyres;
     }
