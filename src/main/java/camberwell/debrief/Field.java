@@ -1,5 +1,6 @@
 package camberwell.debrief;
 
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -52,7 +53,9 @@ public enum Field implements Word {
     /** What became of a complaint of the run before. */
     CAME("came", Came.class),
     /** No question: marks what was carried on from the run before, and is not yet asked about. */
-    CARRIED("carried", null);
+    CARRIED("carried", null),
+    /** No question: the kind of corner, which a driver may name. */
+    CORNER("corner", CornerKind.class);
 
     /** What is taken in one line at the end, unless it was said, rather than asked one by one. */
     static final Set<Field> TAKEN = Collections.unmodifiableSet(

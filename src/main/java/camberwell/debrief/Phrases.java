@@ -56,7 +56,7 @@ public final class Phrases {
             case CHANGED -> newcomer ? "What did you change on the car since then?" : "What was changed since then?";
             case CAME -> newcomer ? "Is it still there?" + of : "What became of it?" + of;
             case OWN -> topic.own().orElseThrow().ask();
-            case CARRIED -> "";
+            case CARRIED, CORNER -> "";
         };
     }
 

@@ -7,6 +7,7 @@ import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.saying.Told;
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -89,6 +90,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         Set<Field> told = EnumSet.noneOf(Field.class);
         report.phase().ifPresent(phase -> told.add(Field.PHASE));
         report.speed().ifPresent(speed -> told.add(Field.SPEED));
+        report.corner().ifPresent(corner -> told.add(Field.CORNER));
         report.where().ifPresent(where -> told.add(Field.WHERE));
         report.since().ifPresent(since -> told.add(Field.SINCE));
         report.turn().ifPresent(turn -> told.add(Field.TURN));
@@ -399,9 +401,10 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
     private static Report detailed(Report report, List<Word> words) {
         Report detailed = report;
         for (Word word : words) {
-            detailed = detailed(detailed, word);
+            Optional<CornerKind> corner = detailed.corner();
+            Report more = detailed(detailed, word);
+            detailed = word instanceof CornerKind ? more : corner.map(more::withCorner).orElse(more);
         }
-        detailed = report.corner().map(detailed::withCorner).orElse(detailed);
         return report.measured().map(detailed::withMeasured).orElse(detailed);
     }
 
@@ -421,6 +424,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
                     (Occurrence) word, it.since(), it.turn());
             case TURN -> new Report(it.symptom(), it.where(), it.phase(), it.speed(), it.severity(),
                     it.occurrence(), it.since(), Optional.of((Turn) word));
+            case CORNER -> it.withCorner((CornerKind) word);
             default -> throw new IllegalArgumentException(word.id() + " is not told of a complaint");
         };
     }

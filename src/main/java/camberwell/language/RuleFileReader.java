@@ -3,14 +3,11 @@ package camberwell.language;
 import camberwell.fact.Reported;
 import camberwell.problem.Problem;
 import camberwell.vocabulary.Axle;
-import camberwell.vocabulary.Nearest;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -31,13 +28,7 @@ public final class RuleFileReader {
     /** Everything that a name may be made of; it is the one free text of a rule that reaches Drools. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} ,.:;'()/%+°?!&-]*");
     private static final Pattern RULE = Pattern.compile("rule\\s+\"([^\"]*)\"\\s*");
-    private static final Pattern ANNOTATION = Pattern.compile("@(\\w+)\\(\"([^\"]*)\"\\)\\s*");
-    private static final Pattern BEGUN = Pattern.compile("@(\\w+)");
     private static final Pattern UNQUOTED = Pattern.compile("rule\\s+(\"[^\"]*|[^\"].*)");
-    private static final Pattern ID = Pattern.compile("[A-Z]{2,6}-[0-9]{1,3}");
-    private static final Pattern VERSION = Pattern.compile("[0-9]{1,4}(\\.[0-9]{1,4}){0,3}");
-    private static final String TRIAL = "trial";
-    private static final List<String> ANNOTATIONS = List.of("because", "note", "replaces", "id", "since", "status");
 
     private final Names names;
     private final String file;
@@ -72,11 +63,13 @@ public final class RuleFileReader {
         private boolean saysThen;
         /** Whether the last condition could not be read, so that nobody knows what a dash below it narrows. */
         private boolean lost;
-        private final Map<String, String> annotations = new HashMap<>();
-        /** Those that somebody meant to write, so that they are not told to be missing as well. */
-        private final Set<String> meant = new HashSet<>();
+        private final Annotations annotations;
         private final List<Condition> conditions = new ArrayList<>();
         private final List<Line> conclusions = new ArrayList<>();
+
+        Draft(Annotations annotations) {
+            this.annotations = annotations;
+        }
     }
 
     public RuleFileReader(Dictionary dictionary, Names names, String file, Stage stage) {
@@ -143,7 +136,7 @@ public final class RuleFileReader {
             problem(number, 1, "the line is longer than " + LONGEST_LINE + " characters");
             return;
         }
-        int odd = oddCharacter(asWritten);
+        int odd = Characters.odd(asWritten);
         if (odd >= 0) {
             problem(number, odd + 1, asWritten.charAt(odd) == '\\' ? "a backslash has no place in a rule"
                     : "a control character has no place in a rule");
@@ -174,26 +167,6 @@ public final class RuleFileReader {
         }
     }
 
-    private static int oddCharacter(String line) {
-        for (int i = 0; i < line.length(); i++) {
-            char c = line.charAt(i);
-            boolean plain = c >= ' ' && c <= '~';
-            if (c == '\\' || !plain && c != '\t' && isControl(c)) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    /** Whether a character could hide or move what a person sees: controls, format characters, odd line ends. */
-    public static boolean isControl(char c) {
-        return switch (Character.getType(c)) {
-            case Character.CONTROL, Character.FORMAT, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR,
-                    Character.PRIVATE_USE, Character.UNASSIGNED -> true;
-            default -> false;
-        };
-    }
-
     private void between(String text, int number, int column) {
         if (text.startsWith("//")) {
             return;
@@ -211,7 +184,7 @@ public final class RuleFileReader {
                     : "expected: rule \"its name\"");
             return;
         }
-        draft = new Draft();
+        draft = new Draft(new Annotations(names, this::problem));
         draft.name = matcher.group(1).strip();
         draft.line = number;
         draft.problemsBefore = wasWhole ? problems.size() : -1;
@@ -246,54 +219,8 @@ public final class RuleFileReader {
             section = Section.WHEN;
             condition(text, number, column);
         } else {
-            annotation(text, number, column);
+            draft.annotations.read(text, number, column);
         }
-    }
-
-    private void annotation(String text, int number, int column) {
-        Matcher matcher = ANNOTATION.matcher(text);
-        if (!matcher.matches()) {
-            Matcher begun = BEGUN.matcher(text);
-            if (begun.lookingAt()) {
-                meant(begun.group(1));
-            }
-            problem(number, column, text.startsWith("@") ? "an annotation reads @because(\"...\"), on one line"
-                    : SentenceReader.RAW.matcher(text).matches() ? SentenceReader.raw(text)
-                    : "expected @because(\"...\"), @note(\"...\") or when");
-            return;
-        }
-        String key = matcher.group(1);
-        String said = matcher.group(2).strip();
-        meant(key);
-        if (!ANNOTATIONS.contains(key)) {
-            problem(number, column, "no annotation @" + key + " is allowed here", Nearest.to(key, ANNOTATIONS));
-        } else if (draft.annotations.putIfAbsent(key, said) != null) {
-            problem(number, column, "@" + key + " stands twice");
-        } else if (said.isEmpty()) {
-            problem(number, column, "@" + key + " is empty");
-        } else {
-            wrong(key, said).ifPresent(message -> problem(number, column + matcher.start(2), message,
-                    key.equals("note") ? Nearest.to(said, names.all()) : Optional.empty()));
-        }
-    }
-
-    private void meant(String key) {
-        draft.meant.add(Nearest.to(key, ANNOTATIONS).orElse(key));
-    }
-
-    private Optional<String> wrong(String key, String said) {
-        return switch (key) {
-            case "note" -> names.hasNote(said) ? Optional.empty()
-                    : Optional.of("there is no knowledge note \"" + said + "\"");
-            case "id" -> ID.matcher(said).matches() ? Optional.empty()
-                    : Optional.of("an id is two to six capitals, a dash and a number, for instance TALL-7, not \"" + said
-                    + "\"");
-            case "since" -> VERSION.matcher(said).matches() ? Optional.empty()
-                    : Optional.of("a version is numbers with points between them, not \"" + said + "\"");
-            case "status" -> said.equals(TRIAL) ? Optional.empty()
-                    : Optional.of("a rule is on trial, @status(\"trial\"), or it says nothing of it");
-            default -> Optional.empty();
-        };
     }
 
     private void condition(String text, int number, int column) {
@@ -397,10 +324,10 @@ public final class RuleFileReader {
     private void finish() {
         section = Section.BETWEEN;
         String rule = "the rule \"" + draft.name + "\"";
-        if (!draft.meant.contains("because")) {
+        if (!draft.annotations.has("because")) {
             problem(draft.line, 1, rule + " has no reason: add @because(\"...\")");
         }
-        if (!draft.meant.contains("note")) {
+        if (!draft.annotations.has("note")) {
             problem(draft.line, 1, rule + " has no knowledge note: add @note(\"...\")");
         }
         if (!draft.saysWhen) {
@@ -420,14 +347,10 @@ public final class RuleFileReader {
     }
 
     private RuleText written() {
-        Map<String, String> annotations = draft.annotations;
         String which = end.map(axle -> axle == Axle.FRONT ? "F" : "R").orElse("");
         String letter = ways == 1 ? "" : Character.toString('a' + way);
-        Optional<String> id = Optional.ofNullable(annotations.get("id")).map(said -> said + which + letter);
-        return new RuleText(draft.name, stage, annotations.getOrDefault("because", ""),
-                annotations.getOrDefault("note", ""), Optional.ofNullable(annotations.get("replaces"))
-                .map(old -> ID.matcher(old).matches() ? old + which : old),
-                new Standing(id, Optional.ofNullable(annotations.get("since")), annotations.containsKey("status")),
+        return new RuleText(draft.name, stage, draft.annotations.text("because"), draft.annotations.text("note"),
+                draft.annotations.replaces(which), draft.annotations.standing(which + letter),
                 file, draft.line, List.copyOf(draft.conditions), List.copyOf(draft.conclusions));
     }
 
@@ -449,6 +372,6 @@ public final class RuleFileReader {
             return;
         }
         problems.add(new Problem(file, line, written, message, suggestion, false,
-                excerpt.chars().anyMatch(c -> isControl((char) c)) ? "" : excerpt));
+                excerpt.chars().anyMatch(c -> Characters.isControl((char) c)) ? "" : excerpt));
     }
 }

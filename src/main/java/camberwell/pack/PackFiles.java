@@ -1,6 +1,6 @@
 package camberwell.pack;
 
-import camberwell.language.RuleFileReader;
+import camberwell.language.Characters;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.problem.Siblings;
@@ -247,7 +247,7 @@ final class PackFiles {
 
     private static boolean safe(String path) {
         if (path.isEmpty() || path.length() > LONGEST_PATH || path.startsWith("/") || path.contains("\\")
-                || path.contains(":") || path.chars().anyMatch(c -> RuleFileReader.isControl((char) c))) {
+                || path.contains(":") || path.chars().anyMatch(c -> Characters.isControl((char) c))) {
             return false;
         }
         for (String part : path.split("/", -1)) {
@@ -260,7 +260,7 @@ final class PackFiles {
 
     private static String printable(String path) {
         StringBuilder text = new StringBuilder();
-        path.chars().limit(LONGEST_PATH).forEach(c -> text.append(RuleFileReader.isControl((char) c) ? '?' : (char) c));
+        path.chars().limit(LONGEST_PATH).forEach(c -> text.append(Characters.isControl((char) c) ? '?' : (char) c));
         return text.toString();
     }
 

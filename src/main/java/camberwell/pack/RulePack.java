@@ -1,7 +1,7 @@
 package camberwell.pack;
 
 import camberwell.fact.Thresholds;
-import camberwell.language.RuleFileReader;
+import camberwell.language.Characters;
 import camberwell.language.Stage;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
@@ -109,7 +109,7 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         if (Leftovers.isLeftover(path)) {
             return;
         }
-        if (path.chars().anyMatch(c -> RuleFileReader.isControl((char) c))) {
+        if (path.chars().anyMatch(c -> Characters.isControl((char) c))) {
             problems.add(Problem.of(name, "a file's name has a control character in it", Optional.empty()));
             return;
         }
@@ -139,7 +139,7 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
             number++;
             for (int i = 0; i < line.length(); i++) {
                 char c = line.charAt(i);
-                if (c == '\\' || c != '\t' && c != '\uFEFF' && RuleFileReader.isControl(c)) {
+                if (c == '\\' || c != '\t' && c != '\uFEFF' && Characters.isControl(c)) {
                     problems.add(Problem.error(shown, number, i + 1, c == '\\'
                             ? "a backslash has no place in a rule folder"
                             : "a control character has no place in a rule folder"));

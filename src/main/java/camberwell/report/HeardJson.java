@@ -2,6 +2,7 @@ package camberwell.report;
 
 import camberwell.saying.Heard;
 import camberwell.saying.Told;
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -29,6 +30,7 @@ public final class HeardJson {
             json.writeStringField("symptom", told.symptom().id());
             word(json, "phase", told.word(Phase.class));
             word(json, "speed", told.word(CornerSpeed.class));
+            word(json, "corner", told.word(CornerKind.class));
             word(json, "severity", told.word(Severity.class));
             word(json, "occurrence", told.word(Occurrence.class));
             word(json, "since", told.word(Since.class));

@@ -60,7 +60,7 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
         return new Report(told.symptom(), told.word(Place.class), told.word(Phase.class), told.word(CornerSpeed.class),
                 told.word(Severity.class).orElse(Severity.CLEAR),
                 told.word(Occurrence.class).orElse(Occurrence.EVERY_LAP), told.word(Since.class),
-                told.word(Turn.class));
+                told.word(Turn.class), Optional.empty(), told.word(CornerKind.class));
     }
 
     /** The same complaint as a log shows it. */
@@ -112,7 +112,8 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
         }
         text.append(complaint(symptom, where, phase, speed));
         corner.ifPresent(kind -> text.append(" at a ").append(kind.id()));
-        turn.ifPresent(side -> text.append(side == Turn.BOTH ? " in turns both ways"
+        turn.ifPresent(side -> text.append(symptom == Symptom.PULLING && side != Turn.BOTH ? " to the " + side.id()
+                : side == Turn.BOTH ? " in turns both ways"
                 : " in " + side.id() + " turns only"));
         text.append(switch (occurrence) {
             case EVERY_LAP -> "";

@@ -3,6 +3,7 @@ package camberwell.saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A stretch of a sentence between two joins.
@@ -17,6 +18,8 @@ record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
     private static final List<Meaning.Sign> JOINS =
             List.of(Meaning.Sign.EXCEPT, Meaning.Sign.BUT, Meaning.Sign.THEN, Meaning.Sign.OR, Meaning.Sign.AND);
 
+    private static final Set<String> RESULTS = Set.of("i", "my", "you", "we", "that");
+
     /** The clauses of a sentence; those that mean nothing are left out. */
     static List<Clause> of(Sayings sayings, List<Token> sentence) {
         List<Clause> clauses = new ArrayList<>();
@@ -27,6 +30,13 @@ record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
             Optional<Meaning.Sign> joins = JOINS.stream().filter(atom::is).findFirst();
             boolean comma = sentence.get(atom.from()).comma();
             if (!comma && joins.isEmpty()) {
+                if (!atoms.isEmpty() && resultOf(sentence, atom.from())) {
+                    // "It slams down so hard my helmet hits the bar": what comes of it is another statement.
+                    clauses.add(new Clause(join, from, atom.from(), List.copyOf(atoms)));
+                    atoms.clear();
+                    join = Meaning.Sign.PLAIN;
+                    from = atom.from();
+                }
                 if (fineThere(atoms) && (atom.head() || atom.as(Meaning.Circumstance.class).isPresent())) {
                     // "Entry fine mid push": a coach leaves the comma out.
                     clauses.add(new Clause(join, from, atom.from(), List.copyOf(atoms)));
@@ -50,6 +60,12 @@ record Clause(Meaning.Sign join, int from, int to, List<Atom> atoms) {
             clauses.add(new Clause(join, from, sentence.size(), List.copyOf(atoms)));
         }
         return clauses;
+    }
+
+    /** Whether what begins there comes of something that is so and so: "so hard my helmet", "so bad that I". */
+    private static boolean resultOf(List<Token> sentence, int at) {
+        return at > 1 && RESULTS.contains(sentence.get(at).stem()) && sentence.get(at - 2).typed().equalsIgnoreCase("so")
+                && !sentence.get(at - 1).comma();
     }
 
     /** Whether all that is said so far is that all is well somewhere: "entry fine". */

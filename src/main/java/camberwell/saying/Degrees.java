@@ -20,6 +20,9 @@ final class Degrees {
             "earlier", "bump", "kerb", "crest", "dip", "jump", "hump", "corner", "turn", "straight", "stop", "deeper", "wider", "higher", "lower");
     private static final Set<String> BETWEEN = Set.of("more", "of", "less", "too", "the", "extra", "on", "steer", "initial");
 
+    /** After "a lot of", these are what was told. */
+    private static final Set<String> ITSELF = Set.of("it", "that", "this");
+
     private Degrees() {
     }
 
@@ -32,13 +35,35 @@ final class Degrees {
     static boolean ofSomethingElse(List<Atom> atoms, List<Token> tokens, int i) {
         Atom degree = atoms.get(i);
         Atom next = i + 1 < atoms.size() ? atoms.get(i + 1) : null;
-        if (next != null && next.head()) {
+        if (headFollows(atoms, i)) {
             return false;
         }
         String stem = tokens.get(degree.from()).stem();
+        String last = tokens.get(degree.to() - 1).stem();
+        int to = degree.to();
+        int of = last.equals("of") ? to - 1 : to < tokens.size() && tokens.get(to).stem().equals("of") ? to : -1;
+        boolean amount = of >= 0 && !(of + 1 < tokens.size() && ITSELF.contains(tokens.get(of + 1).stem()))
+                || stem.equals("little") && degree.words() == 1 && next != null && next.from() == to;
+        boolean forAWhile = degree.from() > 0 && tokens.get(degree.from() - 1).stem().equals("for")
+                || degree.from() > 1 && tokens.get(degree.from() - 2).stem().equals("for");
+        if (amount || forAWhile) {
+            // "A lot of noise", "little balls", "for a bit": how much there is of that, or how long.
+            return true;
+        }
         boolean onlyThere = stem.equals("worst") || stem.equals("bad") && degree.from() > 0 && tokens.get(degree.from() - 1).stem().equals("only");
         return onlyThere || next != null && next.from() == degree.to() && next.meanings().isEmpty() || given(tokens, degree.to())
                 || i > 0 && atoms.get(i - 1).to() == degree.from() && done(atoms.get(i - 1), stem);
+    }
+
+    /** Whether a complaint is next, with no more than where or when it is before it: "a bit of entry oversteer". */
+    private static boolean headFollows(List<Atom> atoms, int i) {
+        int next = i + 1;
+        while (next < atoms.size() && !atoms.get(next).head() && !is(atoms.get(next))
+                && atoms.get(next).as(Meaning.Circumstance.class).isPresent()) {
+            next++;
+        }
+        return next < atoms.size() && atoms.get(next).head()
+                && (next == i + 1 || atoms.get(next).as(Meaning.Complaint.class).isPresent());
     }
 
     private static boolean given(List<Token> tokens, int from) {

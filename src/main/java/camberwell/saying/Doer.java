@@ -16,6 +16,8 @@ final class Doer {
     /** These say which thing is meant even where an end of the car is named with them. */
     static final Set<String> PARTS = Set.of("inner-edge", "outer-edge", "tread-middle", "steering", "turn-in",
             "floor", "splitter");
+    private static final Set<String> EDGES = Set.of("inner-edge", "outer-edge", "tread-middle");
+    private static final Set<String> ON = Set.of("on", "at", "along");
     static final Set<String> ARTICLES = Set.of("the", "a", "an", "my", "our", "his", "your");
 
     /**
@@ -80,6 +82,9 @@ final class Doer {
                 part = part == null && PARTS.contains(named.get().name()) ? named.get() : part;
             }
         }
+        if (part == null) {
+            part = edgeAfter(i).orElse(null);
+        }
         Optional<Phase> phase = Phases.meant(said.phases()).stream().findFirst().or(() -> leadPhase);
         List<Meaning.Thing> may = new ArrayList<>();
         if (part != null) {
@@ -125,6 +130,25 @@ final class Doer {
             Optional<List<Meaning.Complaint>> complaints = complaints(atom, thing, there);
             if (complaints.isPresent()) {
                 return complaints;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** "Burnt up on the outside shoulder": the part of the tread on which it is. */
+    private Optional<Meaning.Thing> edgeAfter(int i) {
+        for (int j = i + 1; j < atoms.size(); j++) {
+            Atom atom = atoms.get(j);
+            int before = atom.from() - 1;
+            while (before > 0 && ARTICLES.contains(tokens.get(before).stem())) {
+                before--;
+            }
+            Optional<Meaning.Thing> named = atom.as(Meaning.Thing.class).filter(it -> EDGES.contains(it.name()));
+            if (named.isPresent() && !negated.contains(atom) && ON.contains(tokens.get(before).stem())) {
+                return named;
+            }
+            if (atom.head()) {
+                return Optional.empty();
             }
         }
         return Optional.empty();

@@ -28,6 +28,18 @@ final class Hearing {
     /** "It feels like oversteer, but it is actually understeer." */
     private static final Set<String> REALLY = Set.of("actually", "fact", "reality", "truth");
 
+    private static final Set<String> TROUBLES = Set.of("problem", "issue", "trouble", "complaint", "gripe", "wrong");
+    private static final Set<String> DENYING = Set.of("no", "not", "nothing", "without", "never", "zero", "hardly", "any", "sin", "senza",
+            "pas", "kein");
+    /** How many words before a problem may deny it. */
+    private static final int DENIED = 5;
+
+    /** What happens on the brakes where those are named at all. */
+    private static final Set<Symptom> ON_THE_BRAKES = Set.of(Symptom.FRONT_LOCKING, Symptom.REAR_LOCKING, Symptom.PULLING);
+
+    /** A clause of no more words is one of a list: "after five laps hot rears, no drive, a loose tail". */
+    private static final int LISTED = 3;
+
     private final Sayings sayings;
     private final List<Telling> told = new ArrayList<>();
     private final Set<Surface> surfaces = new LinkedHashSet<>();
@@ -35,6 +47,7 @@ final class Hearing {
     private final List<String> notUnderstood = new ArrayList<>();
     private final List<Word> loose = new ArrayList<>();
     private boolean fine;
+    private boolean troubled;
     private int details;
 
     /** Where the told complaints of this sentence begin. */
@@ -52,6 +65,7 @@ final class Hearing {
     private Meaning.Thing lastThing;
     private boolean spoiled;
     private boolean unclearBefore;
+    private boolean othersBefore;
     private List<Meaning.Complaint> lastDenied = List.of();
 
     private Hearing(Sayings sayings) {
@@ -88,6 +102,10 @@ final class Hearing {
         Optional<Surface> surface = surfaces.size() == 1 ? Optional.of(surfaces.iterator().next()) : Optional.empty();
         if (surfaces.size() > 1) {
             notUnderstood.add(String.join(" and ", surfaces.stream().map(Surface::id).toList()));
+        }
+        if (fine && troubled && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty()) {
+            // "The brakes are fine, I have a problem with what comes after": what that is nobody can make out.
+            notUnderstood.add(said.strip());
         }
         boolean allFine = fine && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty() && loose.isEmpty();
         return new Heard(said, complaints, surface, allFine, loose, unclear, notUnderstood);
@@ -126,6 +144,7 @@ final class Hearing {
             notUnderstood.add(typed(whole, 0, whole.size()));
             return;
         }
+        troubled |= trouble(tokens);
         sentenceStart = told.size();
         lead.clear();
         leadNot.clear();
@@ -134,6 +153,7 @@ final class Hearing {
         leadAfter = false;
         spoiled = false;
         unclearBefore = false;
+        othersBefore = false;
         lastDenied = List.of();
         List<Clause> clauses = Clause.of(sayings, tokens);
         for (int i = 0; i < clauses.size(); i++) {
@@ -150,6 +170,17 @@ final class Hearing {
         }
     }
 
+    /** Whether a problem is named that is not denied. */
+    private static boolean trouble(List<Token> tokens) {
+        for (int at = 0; at < tokens.size(); at++) {
+            if (TROUBLES.contains(tokens.get(at).stem())
+                    && tokens.subList(Math.max(0, at - DENIED), at).stream().noneMatch(token -> DENYING.contains(token.stem()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void clause(Clause said, List<Token> tokens, boolean more, boolean next) {
         Clause clause = said.has(Meaning.Sign.OTHERS) && AFTER.contains(tokens.get(said.from()).stem())
                 ? said.afterOthers() : said;
@@ -162,9 +193,12 @@ final class Hearing {
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
         // "I locked up and went straight on": what is not clear carries over to what came of it.
         carried |= unclearBefore && clause.join() == Meaning.Sign.AND && !clause.atoms().isEmpty()
-                && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class)
-                        .filter(thing -> !thing.name().equals("driver") && !tokens.get(atom.from()).stem().equals("it")).isPresent());
+                && clause.atoms().stream().noneMatch(atom -> ofTheCar(atom, tokens));
+        // "A car ahead dropped oil and I went straight off": neither is what the car does by itself.
+        carried |= othersBefore && clause.join() == Meaning.Sign.AND && !clause.has(Meaning.Sign.NOW)
+                && clause.atoms().stream().noneMatch(atom -> ofTheCar(atom, tokens));
         unclearBefore = false;
+        othersBefore = clause.has(Meaning.Sign.OTHERS) || othersBefore && carried;
         spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;
         if (spoiled) {
             notUnderstood.add(typed(tokens, clause.from(), clause.to()));
@@ -189,6 +223,7 @@ final class Hearing {
             return;
         }
         surfaces.addAll(reading.surfaces());
+        details += fine && reading.fine() ? 1 : 0;
         fine |= reading.fine();
         boolean became = clause.from() > 2 && clause.join() == Meaning.Sign.THEN
                 && tokens.get(clause.from() - 2).stem().equals("into") && tokens.get(clause.from() - 3).stem().equals("turn");
@@ -252,6 +287,12 @@ final class Hearing {
         }
     }
 
+    /** Whether it names the car or a part of it, or says a complaint whole; "it" may be anything. */
+    private static boolean ofTheCar(Atom atom, List<Token> tokens) {
+        return atom.as(Meaning.Complaint.class).isPresent() || atom.as(Meaning.Thing.class)
+                .filter(thing -> !thing.name().equals("driver") && !tokens.get(atom.from()).stem().equals("it")).isPresent();
+    }
+
     /** "The front locks and we miss the apex": what came of it for the driver is no second complaint. */
     private boolean consequence(Reading reading, Clause clause) {
         return told.size() > sentenceStart && (clause.join() == Meaning.Sign.AND || clause.join() == Meaning.Sign.THEN)
@@ -305,7 +346,8 @@ final class Hearing {
             // "She turns in, but then she does not hold the line": that is later.
             lead.removeIf(Phase.class::isInstance);
         }
-        if (leadUsed && clause.join() != Meaning.Sign.AND) {
+        boolean listed = clause.join() == Meaning.Sign.PLAIN && clause.to() - clause.from() <= LISTED;
+        if (leadUsed && clause.join() != Meaning.Sign.AND && !listed) {
             lead.removeIf(Since.class::isInstance);
         }
         for (Narrowing.Head head : reading.heads()) {
@@ -356,7 +398,7 @@ final class Hearing {
     /** The phases that were said before the complaint. */
     private List<Telling> led(List<Telling> tellings) {
         List<Phase> phases = lead.stream().filter(Phase.class::isInstance).map(Phase.class::cast).toList();
-        List<Phase> meant = Phases.meant(phases);
+        List<Phase> meant = Phases.meant(phases, ON_THE_BRAKES.contains(tellings.get(0).told().symptom()));
         if (meant.isEmpty()) {
             return tellings;
         }

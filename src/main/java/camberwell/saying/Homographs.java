@@ -13,7 +13,8 @@ final class Homographs {
             "tight", "quick", "medium", "pull", "run", "move", "drift", "drag", "veer", "go", "steer", "dart", "tug", "lean", "in", "hand", "last",
             "first", "next", "every", "hard", "off", "of", "double", "final", "front", "rear", "back");
     private static final Set<String> JUST_THERE = Set.of("at", "after", "befor", "when", "as", "there", "where",
-            "from", "until", "till", "up", "through", "on", "in", "past", "once", "round", "about");
+            "from", "until", "till", "up", "through", "on", "in", "past", "once", "round", "about", "down", "across", "off", "out",
+            "over", "into", "to", "along", "behind", "under");
     private static final Set<String> TALK = Set.of(",", "so", "then", "ok", "okay", "well", "first", "basically", "mate", "guy");
     private static final Set<String> SPARE = Set.of("nothing", "no", "grip", "tyre", "rubber", "get", "much", "little", "bite",
             "fuel", "any", "anything", "lap", "hold", "have", "traction");
@@ -80,7 +81,7 @@ final class Homographs {
         String before = stem(at - 1);
         String after = stem(at + 1);
         return switch (stem) {
-            case "right" -> at == 0 && TALK.contains(after) || !NOUN_OR_WAY.contains(before) && JUST_THERE.contains(after) ? "just" : null;
+            case "right" -> before.equals(",") && after.equals(",") && sentence.size() > 2 && at > 0 || at == 0 && TALK.contains(after) || !NOUN_OR_WAY.contains(before) && JUST_THERE.contains(after) ? "just" : null;
             case "would" -> after.equals("not") && !UNDONE.contains(stem(at + 2)) && !conditional() ? "will" : null;
             case "so" -> CLAUSES.contains(after) && !before.equals("not") ? "just"
                     : at > 0 && !before.equals(",") && TELLERS.contains(after) ? "then" : null;
@@ -89,7 +90,7 @@ final class Homographs {
             case "break" -> HOW_TO_BRAKE.contains(after)
                     || THE_BRAKE.contains(before) && !after.equals(loose) && !APART.contains(after) ? "brak" : null;
             case "to" -> HOW_IT_IS.contains(after) || after.equals(loose) ? "too" : null;
-            default -> stem.equals(lose) && IS.contains(before) && WHERE.contains(after) ? loose
+            default -> stem.equals(lose) && !sentence.get(at).typed().equalsIgnoreCase("lost") && IS.contains(before) && WHERE.contains(after) ? loose
                     : stem.equals(loose) && !IS.contains(before) && (after.equals("the") || after.equals("my"))
                     && LOSABLE.contains(stem(at + 2)) ? lose : null;
         };

@@ -18,7 +18,9 @@ final class Narrowing {
 
     /** Not a tyre's, but of one end of the car all the same. */
     private static final Set<Symptom> AT_AN_END = Set.of(Symptom.BOTTOMING, Symptom.KERB_INSTABILITY);
-    private static final Set<Symptom> OF_ONE_WHEEL = Set.of(Symptom.FRONT_LOCKING, Symptom.REAR_LOCKING);
+    private static final Set<Symptom> OF_ONE_WHEEL = Set.of(Symptom.FRONT_LOCKING, Symptom.REAR_LOCKING, Symptom.WHEELSPIN);
+    private static final Set<Symptom> OF_BRAKES = Set.of(Symptom.FRONT_LOCKING, Symptom.REAR_LOCKING);
+    private static final Set<String> TURNING = Set.of("trail", "entry", "tip", "steer", "release");
     private static final Set<String> SPEEDS = Set.of("slow", "fast", "quick");
     /** What a lone "fast" stands after where it is said of corners. */
     private static final Set<String> CORNERING = Set.of("in", "the", "on", "through", "at", "of", "for", "and", "or", "not", "only",
@@ -29,6 +31,11 @@ final class Narrowing {
     /** What it does in "snaps out", whose "out" is only where. */
     private static final Meaning SNAPS = new Meaning.Doing("snaps");
     private static final Set<String> JOINS = Set.of("and", "but", "then");
+    private static final Set<String> COMPARED = Set.of("hotter", "colder", "cooler", "warmer");
+    private static final Set<String> LEFT = Set.of("left", "link", "gauch", "gauche", "izquierda", "sinistra");
+    private static final Set<String> RIGHT = Set.of("right", "recht", "droit", "droite", "derecha", "destra");
+    private static final Set<String> WAYS = Set.of("left", "right");
+    private static final Set<String> WAY_TO = Set.of("to", "toward", "towards");
     private static final Set<String> UNTIL = Set.of("until", "till");
 
     /**
@@ -90,6 +97,9 @@ final class Narrowing {
                 narrowing.add(Turn.BOTH);
             }
         }
+        if (complaints.get(0).symptom() == Symptom.PULLING && narrowing.stream().noneMatch(Turn.class::isInstance)) {
+            side(atoms.get(start)).ifPresent(narrowing::add);
+        }
         if (phases.isEmpty() && to == atoms.size()) {
             endsWith().ifPresent(phases::add);
         }
@@ -98,18 +108,47 @@ final class Narrowing {
             // "The floor hits at the end of the straight": at the highest speed.
             phases = List.of(Phase.STRAIGHT);
         }
+        if (OF_BRAKES.contains(complaints.get(0).symptom()) && phases.equals(List.of(Phase.ENTRY)) && into()) {
+            // "Locks into the hairpin": that is where one brakes.
+            phases = List.of(Phase.BRAKING);
+        }
         List<Phase> sensible = phases.stream().filter(phase -> complaints.get(0).symptom().senseless(phase).isEmpty()).toList();
         if (!sensible.isEmpty()) {
             // "Wanders under full throttle on the straight": of two phases the one counts in which it can be.
             phases = sensible;
         }
-        List<Phase> meant = stretch ? phases.stream().distinct().toList() : Phases.meant(phases);
+        List<Phase> meant = stretch ? phases.stream().distinct().toList() : Phases.meant(phases, complaints.get(0).symptom() == Symptom.PULLING);
         Symptom symptom = complaints.get(0).symptom();
         boolean placed = complaints.get(0).words().stream().anyMatch(Place.class::isInstance);
         if (!placed) {
             place(from, to < atoms.size() ? subjectBefore(start, to) : to, symptom).ifPresent(narrowing::add);
         }
         return new Head(atoms.get(start), complaints, meant, narrowing, not);
+    }
+
+    /** Whether a corner is only come into, with no word of turning in. */
+    private boolean into() {
+        List<Token> said = tokens.subList(from, to);
+        boolean turning = false;
+        for (int at = 0; at < said.size(); at++) {
+            boolean in = at + 1 < said.size() && said.get(at + 1).stem().equals("in");
+            turning |= TURNING.contains(said.get(at).stem()) || said.get(at).stem().equals("turn") && in;
+        }
+        return !turning && said.stream().anyMatch(token -> token.stem().equals("into"));
+    }
+
+    /** The side to which it pulls; where the wheel is held or both are named, nobody can say. */
+    private Optional<Turn> side(Atom pull) {
+        Turn side = null;
+        for (Token token : tokens.subList(pull.from(), pull.to())) {
+            Optional<Turn> named = LEFT.contains(token.stem()) ? Optional.of(Turn.LEFT)
+                    : RIGHT.contains(token.stem()) ? Optional.of(Turn.RIGHT) : Optional.empty();
+            if (token.stem().equals("hold") || side != null && named.isPresent()) {
+                return Optional.empty();
+            }
+            side = named.orElse(side);
+        }
+        return Optional.ofNullable(side);
     }
 
     /** Where what is said of the next complaint begins: with its subject, if it has one of its own. */
@@ -170,6 +209,10 @@ final class Narrowing {
         if (circumstance.get().role() == Meaning.Role.TOWARDS && !said.cornerFollows(i)) {
             return;
         }
+        boolean degree = circumstance.get().role() == Meaning.Role.RAISES || Degrees.is(atom);
+        if (degree && i + 1 < atoms.size() && comparative(atoms.get(i + 1))) {
+            return;
+        }
         if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || Degrees.is(atoms.get(i + 1))))) {
             return;
         }
@@ -184,12 +227,19 @@ final class Narrowing {
             // "Once every three", "half fast": one word beside what nobody knows may be of that.
             return;
         }
+        if (wayItGoes(atom)) {
+            return;
+        }
         if (atom.words() == 2 && atom.to() - atom.from() == 3 && circumstance.get().words().equals(List.of(Since.FIRST_LAPS))
                 && tokens.get(atom.from() + 1).stem().equals("the")) {
             // "At the first touch of the wheel" is not at first.
             return;
         }
-        List<Word> narrowing = circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList();
+        List<Word> narrowing = new ArrayList<>(circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList());
+        for (Token token : tokens.subList(atom.from(), atom.to())) {
+            // "Into the hairpin" says more than that it is the entry.
+            said.sayings.kind(token.stem()).filter(kind -> !narrowing.contains(kind)).ifPresent(narrowing::add);
+        }
         if (narrowing.contains(Since.LATE_RUN) && atom.from() > 0 && UNTIL.contains(tokens.get(atom.from() - 1).stem())) {
             // "Pushes until the fuel burns off": late it does not.
             not.addAll(narrowing);
@@ -204,6 +254,23 @@ final class Narrowing {
             // "I cannot get on the power" says nothing of where the car does what.
             not.addAll(narrowing);
         }
+    }
+
+    /** "Way hotter than the outer" says by how much, not how bad. */
+    private boolean comparative(Atom atom) {
+        return atom.words() == 1 && COMPARED.contains(tokens.get(atom.from()).stem());
+    }
+
+    /** "It creeps out to the left": the way that it goes there is no way that a corner turns. */
+    private boolean wayItGoes(Atom atom) {
+        if (atom.words() != 1 || !WAYS.contains(tokens.get(atom.from()).stem())) {
+            return false;
+        }
+        int before = atom.from() - 1;
+        while (before > 0 && Doer.ARTICLES.contains(tokens.get(before).stem())) {
+            before--;
+        }
+        return before >= 0 && WAY_TO.contains(tokens.get(before).stem());
     }
 
     private boolean besideUnknown(int i) {

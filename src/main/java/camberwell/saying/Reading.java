@@ -91,10 +91,10 @@ final class Reading {
         return thing;
     }
 
-    /** The steering, an edge of the tread or the like, that it is about; null for none. */
+    /** The steering, the tyres, an edge of the tread or the like, that it is about; null for none. */
     Meaning.Thing part() {
         return atoms.stream().filter(atom -> !negated.contains(atom)).flatMap(atom -> atom.as(Meaning.Thing.class).stream())
-                .filter(it -> Doer.PARTS.contains(it.name())).findFirst().orElse(null);
+                .filter(it -> Doer.PARTS.contains(it.name()) || it.name().equals("tyres")).findFirst().orElse(null);
     }
 
     boolean fine() {
@@ -329,7 +329,9 @@ final class Reading {
     }
 
     private void surface(Atom atom) {
-        atom.as(Meaning.Circumstance.class).filter(it -> !negated.contains(atom) && !fineHere() && !likened(atom)).stream()
+        boolean ofSomething = surfaces.isEmpty() && unknown.stream().anyMatch(other -> other.from() == atom.to() && other.to() == tokens.size());
+        // "The rain light is broken" says nothing of the day.
+        atom.as(Meaning.Circumstance.class).filter(it -> !ofSomething && !negated.contains(atom) && !fineHere() && !likened(atom)).stream()
                 .flatMap(it -> it.words().stream()).filter(Surface.class::isInstance).map(Surface.class::cast)
                 .forEach(surfaces::add);
     }

@@ -1,6 +1,7 @@
 package camberwell.saying;
 
 
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Occurrence;
@@ -33,7 +34,7 @@ public final class Sayings {
     /** The file's name, at home and in a pack. */
     public static final String FILE = "sayings.yaml";
 
-    private static final List<Class<? extends Word>> NARROWING = List.of(Phase.class, CornerSpeed.class, Place.class,
+    private static final List<Class<? extends Word>> NARROWING = List.of(Phase.class, CornerSpeed.class, CornerKind.class, Place.class,
             Severity.class, Occurrence.class, Since.class, Turn.class, Surface.class);
 
     private static final List<Meaning.Sign> SIGNS = List.of(Meaning.Sign.FINE, Meaning.Sign.NOT, Meaning.Sign.UNREAL,
@@ -81,6 +82,8 @@ public final class Sayings {
     private final Node phrases = new Node();
     private final Map<String, Map<String, List<Meaning.Complaint>>> doings = new LinkedHashMap<>();
     private final Map<String, String> same = new HashMap<>();
+    /** Kinds of corners by the one word that names them. */
+    private final Map<String, CornerKind> kinds = new HashMap<>();
     private final Set<String> skipped = new HashSet<>();
     private final Map<String, List<List<String>>> classes = new HashMap<>();
     private final Map<String, Set<String>> separable = new HashMap<>();
@@ -174,10 +177,27 @@ public final class Sayings {
             if (words.equals("suddenly")) {
                 add(section.prose(words), Meaning.Sign.SUDDENLY, section);
             } else {
-                narrowing(words, section, List.of(words.split(" "))).ifPresent(narrowing ->
-                        add(section.prose(words), new Meaning.Circumstance(narrowing, role), section));
+                narrowing(words, section, List.of(words.split(" "))).ifPresent(narrowing -> {
+                    add(section.prose(words), new Meaning.Circumstance(narrowing, role), section);
+                    narrowing.stream().filter(CornerKind.class::isInstance)
+                            .forEach(kind -> named((CornerKind) kind, section.prose(words)));
+                });
             }
         }));
+    }
+
+    private void named(CornerKind kind, Optional<String> said) {
+        for (String phrase : said.orElse("").split(",")) {
+            List<String> stems = stems(phrase);
+            if (stems.size() == 1) {
+                kinds.put(stems.get(0), kind);
+            }
+        }
+    }
+
+    /** The kind of corner that a word names; empty for none. */
+    Optional<CornerKind> kind(String stem) {
+        return Optional.ofNullable(kinds.get(stem));
     }
 
     private static String placed(String thing) {

@@ -42,7 +42,7 @@ final class Spelling {
             for (String word : written) {
                 String stem = Stem.of(word);
                 if (stems.contains(stem)) {
-                    for (String form : new String[] {word, word + "s", stem + "ing", stem + "ed", word + "d"}) {
+                    for (String form : new String[] {word, word + "s", word + "es", stem + "ing", stem + "ed", word + "d"}) {
                         if (form.length() >= SHORTEST && (form.equals(word) || Stem.of(form).equals(stem))) {
                             all.put(form, stem);
                         }
@@ -67,6 +67,10 @@ final class Spelling {
             return stem;
         }
         Map<String, String> forms = forms();
+        String swapped = swapped(typed, forms);
+        if (swapped != null) {
+            return swapped;
+        }
         String alike = sounds.getOrDefault(sound(typed), "");
         if (!alike.isEmpty()) {
             return alike;
@@ -95,6 +99,20 @@ final class Spelling {
             }
         }
         return best == null || best.isEmpty() ? stem : best;
+    }
+
+    /** The stem of the one word of which two neighbouring letters are swapped; null where there is none, or more than one. */
+    private String swapped(String typed, Map<String, String> forms) {
+        String meant = null;
+        for (int at = 1; at + 1 < typed.length(); at++) {
+            String swap = typed.substring(0, at) + typed.charAt(at + 1) + typed.charAt(at) + typed.substring(at + 2);
+            String stem = ordinary.contains(swap) ? null : forms.get(swap);
+            if (stem != null && meant != null && !meant.equals(stem)) {
+                return null;
+            }
+            meant = stem == null ? meant : stem;
+        }
+        return meant;
     }
 
     /** The word as it sounds: "entri" is "entry", "realy" "really". */

@@ -38,7 +38,7 @@ final class Stem {
             return word;
         }
         char last = word.charAt(length - 1);
-        boolean doubled = last == word.charAt(length - 2) && "aeiouls".indexOf(last) < 0;
+        boolean doubled = last == word.charAt(length - 2) && "aeioulsf".indexOf(last) < 0;
         return word.substring(0, doubled ? length - 1 : length);
     }
 

@@ -1,5 +1,6 @@
 package camberwell.saying;
 
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -25,7 +26,7 @@ final class Telling {
 
     /** In the order in which they are told. */
     private static final List<Class<? extends Word>> KINDS = List.of(Place.class, Phase.class, CornerSpeed.class,
-            Turn.class, Severity.class, Occurrence.class, Since.class);
+            CornerKind.class, Turn.class, Severity.class, Occurrence.class, Since.class);
 
     private static final Set<Symptom> OF_THE_TREAD = Set.of(Symptom.HOT_INNER_EDGE, Symptom.HOT_OUTER_EDGE, Symptom.HOT_MIDDLE,
             Symptom.COLD_MIDDLE);
@@ -155,6 +156,7 @@ final class Telling {
         if (words.get(Phase.class) == Phase.STRAIGHT) {
             // Speed on a straight is no speed of a corner.
             words.remove(CornerSpeed.class);
+            words.remove(CornerKind.class);
         }
         if (!words.containsKey(Turn.class) && notIn.contains(Turn.LEFT) != notIn.contains(Turn.RIGHT)) {
             put(notIn.contains(Turn.LEFT) ? Turn.RIGHT : Turn.LEFT);
@@ -175,7 +177,8 @@ final class Telling {
     /** Takes a phase back in which nobody can mean it, and says so; empty where all makes sense. */
     Optional<String> senseless() {
         withdrawn = (symptom == Symptom.SLOW_TURN_IN || symptom == Symptom.NERVOUS_TURN_IN)
-                && words.get(Phase.class) instanceof Phase elsewhere && symptom.senseless(elsewhere).isPresent();
+                && words.get(Phase.class) instanceof Phase elsewhere && symptom.senseless(elsewhere).isPresent()
+                || symptom == Symptom.WHEELSPIN && words.get(Phase.class) == Phase.BRAKING;
         Optional<String> why = words.get(Phase.class) instanceof Phase phase ? symptom.senseless(phase)
                 : Optional.empty();
         return why.map(it -> symptom.spoken() + " " + ((Phase) words.remove(Phase.class)).at() + ": " + it);

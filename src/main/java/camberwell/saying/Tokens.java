@@ -22,6 +22,10 @@ final class Tokens {
             "ten", "eleven", "twelve", "fifteen", "twenty", "thirty", "zwei", "drei", "vier", "funf", "sechs", "zehn", "deux", "trois", "quatre", "cinq",
             "dix", "dos", "cuatro", "cinco", "diez", "quattro", "cinque", "dieci");
 
+    private static final Set<String> UNITS = Set.of("c", "f", "k", "deg", "degs", "kph", "kmh", "mph", "psi", "bar", "mm", "m", "kg");
+    private static final Set<String> ABOUT = Set.of("about", "around", "roughly", "like", "nearly", "almost", "some", "approximately", "maybe", "circa");
+    private static final Set<String> TO_NUMBER = Set.of("or", "to");
+
     /** Words before a dash that only say where. */
     private static final int LABEL = 2;
 
@@ -60,6 +64,32 @@ final class Tokens {
         return sentences;
     }
 
+    /** Makes one number of "eight or nine", "3 - 4", "about ten". */
+    private static void numbers(List<Token> sentence) {
+        for (int at = 0; at + 1 < sentence.size(); at++) {
+            boolean number = number(sentence, at + 1);
+            if (number && ABOUT.contains(sentence.get(at).stem()) && (at == 0 || !number(sentence, at - 1))) {
+                sentence.set(at + 1, joined(sentence.get(at), sentence.get(at + 1)));
+                sentence.remove(at);
+                at = Math.max(-1, at - 2);
+            } else if (number(sentence, at) && number && !sentence.get(at).typed().isEmpty() && !sentence.get(at + 1).typed().isEmpty()) {
+                sentence.set(at, joined(sentence.get(at), sentence.remove(at + 1)));
+                at--;
+            } else if (number(sentence, at) && number(sentence, at + 2) && TO_NUMBER.contains(sentence.get(at + 1).stem())) {
+                sentence.set(at, joined(joined(sentence.get(at), sentence.remove(at + 1)), sentence.remove(at + 1)));
+                at--;
+            }
+        }
+    }
+
+    private static boolean number(List<Token> sentence, int at) {
+        return at < sentence.size() && sentence.get(at).stem().equals("#");
+    }
+
+    private static Token joined(Token one, Token other) {
+        return new Token((one.typed() + " " + other.typed()).strip(), other.stem());
+    }
+
     private static String longhand(String said) {
         return said.indexOf('/') < 0 && said.indexOf('S') < 0 ? said
                 : OVERSTEER.matcher(UNDERSTEER.matcher(said).replaceAll("understeer")).replaceAll("oversteer");
@@ -74,6 +104,7 @@ final class Tokens {
     }
 
     private static void end(List<Token> sentence, List<List<Token>> sentences) {
+        numbers(sentence);
         if (sentence.stream().anyMatch(token -> !token.comma() && !token.asked())) {
             sentences.add(sentence);
         }
@@ -88,11 +119,20 @@ final class Tokens {
                 tokens.add(new Token("", "#"));
                 continue;
             }
-            String stem = plain.chars().allMatch(Character::isDigit) || NUMBERS.contains(plain) ? "#" : Stem.of(plain);
+            String stem = figure(plain) || NUMBERS.contains(plain) ? "#" : Stem.of(plain);
             stem = Stem.of(same.getOrDefault(stem, stem));
             tokens.add(new Token(tokens.isEmpty() ? typed : "", spelling == null ? stem : spelling.right(plain, stem)));
         }
         return tokens;
+    }
+
+    /** Whether it is a figure, with its unit written to it or not: "10c", "15mins". */
+    private static boolean figure(String plain) {
+        int digits = 0;
+        while (digits < plain.length() && Character.isDigit(plain.charAt(digits))) {
+            digits++;
+        }
+        return digits > 0 && (digits == plain.length() || UNITS.contains(plain.substring(digits)));
     }
 
     /** Whether it is "t7", which is turn seven. */
@@ -116,7 +156,8 @@ final class Tokens {
     }
 
     private static String spelled(String plain, Map<String, String> same) {
-        String text = plain;
+        // "Pushin' on the way in" leaves the last letter out.
+        String text = plain.length() > 4 && plain.endsWith("in'") ? plain.substring(0, plain.length() - 1) + "g" : plain;
         if (text.endsWith("n't")) {
             String verb = text.substring(0, text.length() - 3);
             text = (verb.equals("wo") ? "will" : verb.equals("ca") ? "can" : verb) + " not";

@@ -1,5 +1,6 @@
 package camberwell.saying;
 
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -50,7 +51,9 @@ public record Told(Symptom symptom, List<Word> words, List<Word> notIn) {
         word(Place.class).ifPresent(place -> text.append(" at the ").append(place.id()));
         word(Phase.class).ifPresent(phase -> text.append(' ').append(phase.at()));
         word(CornerSpeed.class).ifPresent(speed -> text.append(" in ").append(speed.id()).append(" corners"));
-        word(Turn.class).ifPresent(turn -> text.append(turn == Turn.BOTH ? " in turns both ways"
+        word(CornerKind.class).ifPresent(kind -> text.append(" at a ").append(kind.id()));
+        word(Turn.class).ifPresent(turn -> text.append(symptom == Symptom.PULLING && turn != Turn.BOTH ? " to the " + turn.id()
+                : turn == Turn.BOTH ? " in turns both ways"
                 : " in " + turn.id() + " turns"));
         word(Occurrence.class).ifPresent(often -> text.append(", ").append(often == Occurrence.ONCE ? "once"
                 : "on " + often.spoken()));
@@ -59,7 +62,8 @@ public record Told(Symptom symptom, List<Word> words, List<Word> notIn) {
             text.append(", not ").append(not instanceof Phase phase ? phase.at()
                     : not instanceof Since since ? since(since).substring(2)
                     : not instanceof Turn ? "in " + not.id() + " turns"
-                    : not instanceof CornerSpeed ? "in " + not.id() + " corners" : not.spoken());
+                    : not instanceof CornerSpeed ? "in " + not.id() + " corners"
+                    : not instanceof CornerKind ? "at a " + not.id() : not.spoken());
         }
         return text.toString();
     }

@@ -1,5 +1,6 @@
 package camberwell.saying;
 
+import camberwell.vocabulary.CornerKind;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
@@ -143,7 +144,8 @@ final class Wording {
     /** Whether the next thing that is said is a kind of corner. */
     boolean cornerFollows(int i) {
         return i + 1 < atoms.size() && atoms.get(i + 1).as(Meaning.Circumstance.class)
-                .filter(it -> it.words().get(0) instanceof CornerSpeed || it.words().get(0) instanceof Turn).isPresent();
+                .filter(it -> it.words().get(0) instanceof CornerSpeed || it.words().get(0) instanceof Turn
+                        || it.words().get(0) instanceof CornerKind kind && kind != CornerKind.CREST && kind != CornerKind.DIP).isPresent();
     }
 
     /** Every phase that is said here and not denied. */
