@@ -39,7 +39,7 @@ public final class Ordinary {
         Setting setting = car.setting(adjuster).get();
         return switch (adjuster.kind()) {
             case TOE -> toe(setting, adjuster.axle().orElseThrow());
-            case CAMBER -> camber(setting, adjuster.axle().orElseThrow());
+            case CAMBER -> camber(setting, adjuster.axle().orElseThrow(), adjuster.wheel().isPresent());
             case CASTER -> angular(setting) ? between(setting.now().in(Unit.DEGREE), CASTER_LEAST, CASTER_MOST)
                     : inRange(setting, true);
             default -> inRange(setting, true);
@@ -60,17 +60,25 @@ public final class Ordinary {
         return setting.now().unit().dimension() == Unit.Dimension.ANGLE;
     }
 
-    private static Set<Standing> camber(Setting setting, Axle axle) {
+    private static Set<Standing> camber(Setting setting, Axle axle, boolean oneWheel) {
         if (!angular(setting)) {
             return inRange(setting, false);
         }
         double negative = -setting.now().in(Unit.DEGREE);
+        if (oneWheel && negative < 0) {
+            // The inner wheel of a car for ovals leans out on purpose.
+            return Set.of();
+        }
         return axle == Axle.FRONT ? between(negative, CAMBER_LEAST, CAMBER_MOST)
                 : between(negative, CAMBER_LEAST_REAR, CAMBER_MOST_REAR);
     }
 
     private static Set<Standing> toe(Setting setting, Axle axle) {
         Quantity now = setting.now();
+        if (now.unit().dimension() == Unit.Dimension.COUNT) {
+            // Clicks count from nowhere in particular: they do not tell whether the wheels point in or out.
+            return Set.of();
+        }
         EnumSet<Standing> standing = EnumSet.of(now.value() > 0 ? Standing.TOED_IN
                 : now.value() < 0 ? Standing.TOED_OUT : Standing.STRAIGHT);
         if (angular(setting)) {
