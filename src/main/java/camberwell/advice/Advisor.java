@@ -84,7 +84,7 @@ public final class Advisor {
         Surroundings surroundings = new Surroundings(run, findings);
         Optional<Note> halt = halt(conclusions.cautions(), surroundings);
         Weighing weighing = new Weighing(run, complaints, conclusions, surroundings,
-                new Sizer(run, tyres, predictions), new Leverage(predictions.bench()), notes, rules, weights, halt);
+                new Sizer(run, tyres, predictions), new Leverage(predictions), notes, rules, weights, halt);
         weighing.rank();
         List<Note> cautions = cautions(conclusions.cautions(), surroundings, weighing.advised(), halt);
         Circumstances beside = surroundings.beside(cautions);

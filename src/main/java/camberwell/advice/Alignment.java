@@ -45,7 +45,8 @@ public final class Alignment {
         across.ifPresent(diameter -> {
             double d = diameter.in(Unit.MILLIMETRE);
             figures.add(new Worked("total-toe-length", "Total toe, as a length",
-                    Toe.totalMillimetres(leftDegrees, rightDegrees, d), "mm", 2, Figures.fill("%.1f mm x (sin %.3f° + sin %.3f°), rear less front", d, leftDegrees, rightDegrees)));
+                    Toe.totalMillimetres(leftDegrees, rightDegrees, d), "mm", 2,
+                            Figures.fill("%.1f mm x (sin %.3f° + sin %.3f°), rear less front", d, leftDegrees, rightDegrees)));
         });
         return List.copyOf(figures);
     }
@@ -122,7 +123,9 @@ public final class Alignment {
     public static List<Worked> casterFromSweep(Quantity turnedIn, Quantity turnedOut, Quantity steer) {
         double caster = Math.toDegrees(SteeringAxis.casterFromSweep(turnedIn.si(), turnedOut.si(), steer.si()));
         double factor = 1 / (2 * Math.sin(steer.si()));
-        return List.of(Worked.degrees("caster", "Caster", caster, Figures.fill("(%.3f° - %.3f°) / (2 x sin %.1f°), a factor of %.4f; workshop rules round the factor, and 1.5 for a "
+        return List.of(Worked.degrees("caster", "Caster", caster,
+                Figures.fill("(%.3f° - %.3f°) / (2 x sin %.1f°), a factor of %.4f; "
+                        + "workshop rules round the factor, and 1.5 for a "
                         + "sweep of 20° reads 2.6 % high", turnedIn.in(Unit.DEGREE), turnedOut.in(Unit.DEGREE),
                 steer.in(Unit.DEGREE), factor)));
     }
@@ -143,8 +146,10 @@ public final class Alignment {
                 Math.toDegrees(lean));
         return List.of(new Worked("recovery", "Camber taken back in roll", 100 * recovery.share(), "%", 0,
                         recovery.source()),
-                Worked.degrees("outer", "Camber to the road, outer wheel", outer, Figures.fill("%.2f° + %s; the loaded wheel", camber.in(Unit.DEGREE), leaves)),
-                Worked.degrees("inner", "Camber to the road, inner wheel", inner, Figures.fill("%.2f° - %s; the one that pays", camber.in(Unit.DEGREE), leaves)),
+                Worked.degrees("outer", "Camber to the road, outer wheel", outer,
+                        Figures.fill("%.2f° + %s; the loaded wheel", camber.in(Unit.DEGREE), leaves)),
+                Worked.degrees("inner", "Camber to the road, inner wheel", inner,
+                        Figures.fill("%.2f° - %s; the one that pays", camber.in(Unit.DEGREE), leaves)),
                 Worked.degrees("upright", "Static camber that stands the outer wheel upright", -left, "-" + leaves
                         + "; tyres like to lean in a little, so most cars run somewhat more (common practice, no "
                         + "source)"));
@@ -195,9 +200,12 @@ public final class Alignment {
         return List.of(
                 new Worked("side-force", "Side force of one tyre", side, "N", 0, tyre.source() + " x "
                         + Worked.number(Math.abs(toe), 3) + "°: the two tyres push against each other"),
-                new Worked("drag", "Toe drag of the axle", drag, "N", 2, Figures.fill("2 x %.0f N x sin %.3f°; an estimate that takes toe for slip angle. It grows with the square: "
+                new Worked("drag", "Toe drag of the axle", drag, "N", 2,
+                        Figures.fill("2 x %.0f N x sin %.3f°; "
+                                + "an estimate that takes toe for slip angle. It grows with the square: "
                                 + "twice the toe drags four times as much", side, Math.abs(toe))),
-                new Worked("scrub-heat", "Power lost, which heats the tread", watts, "W", 0, Figures.fill("%.2f N x %s; it warms the tyres on a cold track and overheats them on a hot one", drag,
+                new Worked("scrub-heat", "Power lost, which heats the tread", watts, "W", 0,
+                        Figures.fill("%.2f N x %s; it warms the tyres on a cold track and overheats them on a hot one", drag,
                         speed)));
     }
 }

@@ -24,15 +24,22 @@ final class Leverage {
     private static final double LEAST = 0.0005;
 
     private final Optional<Bench> bench;
+    private final Predictions predictions;
 
-    /** @param bench the car as the handling model sees it; empty where its file tells too little */
-    Leverage(Optional<Bench> bench) {
-        this.bench = bench;
+    /** @param predictions of the car as the handling model sees it */
+    Leverage(Predictions predictions) {
+        this.bench = predictions.bench();
+        this.predictions = predictions;
     }
 
     /** The car as the handling model sees it. */
     Optional<CarModel> car() {
         return bench.map(Bench::car);
+    }
+
+    /** What will be left of complaints by the same car driven; empty where its file tells too little. */
+    Optional<Forecast> forecast(List<Complaint> complaints) {
+        return predictions.forecast(complaints);
     }
 
     /** A change that is put first, and why. */
@@ -100,8 +107,9 @@ final class Leverage {
 
     /** Whether the rear gives up first, or would after the step. */
     private boolean beyondNeutral(Situation situation, double shift) {
-        return bench.flatMap(it -> it.behaviour(situation.phase(), situation.speed().metresPerSecond()))
-                .filter(behaviour -> behaviour.limitBalance() + shift < 0).isPresent();
+        OptionalDouble balance = bench.isEmpty() ? OptionalDouble.empty()
+                : bench.get().limitBalance(situation.phase(), situation.speed().metresPerSecond());
+        return balance.isPresent() && balance.getAsDouble() + shift < 0;
     }
 
     /** Whether the car is at or beyond neutral there, and the change is of a bar or spring. */

@@ -4,6 +4,7 @@ import camberwell.car.Car;
 import camberwell.model.Bench;
 import camberwell.model.CarModel;
 import camberwell.model.Prediction;
+import camberwell.model.ProvingGround;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
@@ -24,12 +25,17 @@ public final class Predictions {
 
     private final Optional<Bench> bench;
     private final Map<Asked, Optional<Predicted>> answers = new HashMap<>();
+    private final Map<Moved, Optional<CarModel>> moved = new HashMap<>();
+    private ProvingGround track;
 
     private record Asked(Change change, Quantity to, List<Score.Help> helps) {
         @Override
         public int hashCode() {
             return 31 * change.hashCode() + to.hashCode();
         }
+    }
+
+    private record Moved(Adjuster adjuster, Quantity to) {
     }
 
     /** Of {@code car} on that surface; no figure where the car's file gives too little of it. */
@@ -40,6 +46,23 @@ public final class Predictions {
     /** The car as the handling model sees it. */
     Optional<Bench> bench() {
         return bench;
+    }
+
+    /** What will be left of complaints by the car in motion. */
+    Optional<Forecast> forecast(List<Complaint> complaints) {
+        if (bench.isEmpty()) {
+            return Optional.empty();
+        }
+        if (track == null || moved.size() >= MOST) {
+            moved.clear();
+            track = new ProvingGround(bench.get().car());
+        }
+        return Optional.of(new Forecast(track, this::moved, complaints));
+    }
+
+    private Optional<CarModel> moved(Change change, Quantity to) {
+        return moved.computeIfAbsent(new Moved(change.adjuster(), to),
+                fresh -> track.car().withInMotion(change.adjuster(), to));
     }
 
     /**

@@ -38,11 +38,11 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
         return new RankedChange(place, change, size, score, proposals, because, firstBy, note, way);
     }
 
-    /** The same change as far as another setting. */
-    RankedChange sized(Quantity to, int steps) {
+    /** The same change as far as another setting, and why. */
+    RankedChange sized(Quantity to, int steps, String why) {
         return new RankedChange(rank, change, new Size(size.from(), Optional.of(to), steps, size.wheels(),
                 size.computation()), score, proposals, because, firstBy, note, way)
-                .explained("no further: beyond lies a setting that was tried");
+                .explained(why);
     }
 
     /** The same change, told with another size. */

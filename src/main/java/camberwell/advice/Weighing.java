@@ -110,6 +110,10 @@ final class Weighing {
                 renumber();
             });
         }
+        if (run.tried().isEmpty() && !ranked.isEmpty() && leverage.onEdge(ranked.get(0).change(), complaints)) {
+            lookAhead(false);
+            renumber();
+        }
         if (!run.tried().isEmpty() && halt.isEmpty()) {
             LastChange last = new LastChange(run, complaints, new Trials(run, weights.learning()), this::worth,
                     leverage);
@@ -123,6 +127,9 @@ final class Weighing {
             goOn(last);
             noCoarse(last);
             leaveBalance(last);
+            if (last.call() != LastChange.Call.GO_ON) {
+                lookAhead(true);
+            }
             if (ranked.isEmpty() && run.conditions().surface() == Surface.DRY) {
                 lastResort(last);
             }
@@ -310,6 +317,23 @@ final class Weighing {
         }
     }
 
+    /**
+     * Puts the next change to the driven model of this car, on a dry road. What the car itself has said outranks the model:
+     * what helped and goes on, or is to be put back, is not asked about, nor what a rule puts first.
+     */
+    private void lookAhead(boolean afterATrial) {
+        boolean stands = ranked.isEmpty() || !ranked.get(0).firstBy().isEmpty()
+                || experience.of(ranked.get(0).change()).filter(Learned::undo).isPresent();
+        if (stands || run.conditions().surface() != Surface.DRY) {
+            return;
+        }
+        leverage.forecast(complaints).filter(Forecast::shows).map(forecast -> new LookAhead(run, forecast))
+                .flatMap(ahead -> afterATrial ? ahead.worthARun(ranked) : ahead.unturned(ranked)).ifPresent(found -> {
+            ranked.removeIf(other -> other.change().equals(found.change()));
+            ranked.add(0, found);
+        });
+    }
+
     /** What the model of this car does most with, when no rule has anything left. */
     private void lastResort(LastChange last) {
         Predicate<Change> open = change -> run.tried().stream().noneMatch(tried -> tried.change().equals(named(change)))
@@ -361,7 +385,7 @@ final class Weighing {
                         + "look for a finer lever", List.of());
             } else if (room < change.size().steps()) {
                 ranked.set(ranked.indexOf(change), change.sized(run.car().setting(change.change().adjuster()).get()
-                        .moved(change.change().direction(), room), room));
+                        .moved(change.change().direction(), room), room, "no further: beyond lies a setting that was tried"));
             }
         }
     }

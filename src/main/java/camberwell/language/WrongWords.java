@@ -87,7 +87,9 @@ final class WrongWords {
                     : word.matches("0,[0-9]+") ? "a certainty is written with a point: " + word.replace(',', '.')
                     : SentenceReader.NO_CERTAINTY + word;
             case "number", "figure", "steps" -> word.matches("-?[0-9]+,[0-9]+")
-                    ? "a number is written with a point: " + word.replace(',', '.') : word.startsWith("-") ? "a number has no sign here" : "\"" + word + "\" is not a number";
+                    ? "a number is written with a point: " + word.replace(',', '.')
+                    : word.startsWith("-") ? "a number has no sign here"
+                    : "\"" + word + "\" is not a number";
             default -> "\"" + word + "\" is no " + noun(gap) + (word.contains("damper")
                     ? ": a damper has bump and rebound" : !endingIn(gap, word).isEmpty()
                     ? "; which one: " + String.join(", ", endingIn(gap, word)) + "?" : gap.words().size() <= 8 && !gap.words().isEmpty()

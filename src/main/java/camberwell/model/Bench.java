@@ -166,8 +166,22 @@ public final class Bench {
         return shifts.computeIfAbsent(new Shift(change, spot), fresh -> shift(spot, changed.get(), question.get()));
     }
 
+    /**
+     * The car's limit balance as it stands, a part of the grip, positive where the front gives up first.
+     *
+     * @return empty where the car cannot hold what is asked, or a wheel hangs, which hides it
+     */
+    public OptionalDouble limitBalance(CornerPhase phase, double speed) {
+        Optional<Behaviour.Question> question = question(phase, speed);
+        return question.isEmpty() ? OptionalDouble.empty() : limitBalance(new Spot(phase, speed), question.get());
+    }
+
+    private OptionalDouble limitBalance(Spot spot, Behaviour.Question question) {
+        return limitBalances.computeIfAbsent(spot, fresh -> limitBalance(car, question));
+    }
+
     private OptionalDouble shift(Spot spot, CarModel changed, Behaviour.Question question) {
-        OptionalDouble before = limitBalances.computeIfAbsent(spot, fresh -> limitBalance(car, question));
+        OptionalDouble before = limitBalance(spot, question);
         OptionalDouble after = limitBalance(changed, question);
         return before.isPresent() && after.isPresent()
                 ? OptionalDouble.of(after.getAsDouble() - before.getAsDouble()) : OptionalDouble.empty();

@@ -34,7 +34,7 @@ record Sensed(Set<Phase> phases, ToDoubleBiFunction<Figures, Optional<Axle>> fig
     private static final double LEAST_TRAVEL = 0.05;
     private static final double LEAST_TORQUE = 0.02;
     /** A tyre whose load varies by all of what it carries at rest is as bad as a body thrown up with that, m/s². */
-    private static final double SWING = 20;
+    static final double SWING = 20;
     private static final double LEAST_KICK = 0.03;
 
     private static final Set<Phase> CORNER =

@@ -2,6 +2,7 @@ package camberwell.practice;
 
 import camberwell.model.CarModel;
 import camberwell.model.Figures;
+import camberwell.model.Noticed;
 import camberwell.model.ProvingGround;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
@@ -17,15 +18,10 @@ import java.util.Optional;
 
 /**
  * A driver who knows how a car should feel, and tells what is different now: in slow, medium and fast corners, phase by
- * phase. What is just worth a word is common practice, no source: an eighth of a degree of steer beyond the turn's own
- * at the front wheels, a sixteenth more slip of a braked wheel, a sixth of the grip more slip of a driven one.
+ * phase, as soon as it is worth a word ({@link Noticed}).
  */
 public final class TestDriver {
 
-    private static final double ANGLE = 0.12;
-    private static final double BRAKES = 0.06;
-    private static final double SPIN = 0.06;
-    private static final double KICK = 0.35;
     /** Beyond this a slide on the power comes too fast to be called one. */
     private static final double SNAPS = 4;
     /** A car that is lost is worse than any that is not. */
@@ -126,24 +122,20 @@ public final class TestDriver {
 
     private static Map<Symptom, Double> compare(Figures was, Figures is, Phase phase) {
         Map<Symptom, Double> excess = new LinkedHashMap<>();
-        double pushes = (is.understeer() - was.understeer()) / ANGLE;
+        double pushes = Noticed.more(Symptom.UNDERSTEER, was, is);
         switch (phase) {
             case BRAKING -> {
-                excess.put(Symptom.FRONT_LOCKING, (is.frontLocking() / was.frontLocking() - 1) / BRAKES);
-                excess.put(Symptom.REAR_LOCKING, (is.rearLocking() / was.rearLocking() - 1) / BRAKES);
+                excess.put(Symptom.FRONT_LOCKING, Noticed.more(Symptom.FRONT_LOCKING, was, is));
+                excess.put(Symptom.REAR_LOCKING, Noticed.more(Symptom.REAR_LOCKING, was, is));
             }
-            case KERBS -> excess.put(Symptom.KERB_INSTABILITY, (kicked(is) - kicked(was)) / KICK);
+            case KERBS -> excess.put(Symptom.KERB_INSTABILITY, Noticed.more(Symptom.KERB_INSTABILITY, was, is));
             case EXIT -> {
                 excess.put(pushes > 0 ? Symptom.UNDERSTEER : -pushes > SNAPS ? Symptom.SNAP_OVERSTEER
                         : Symptom.OVERSTEER, Math.abs(pushes));
-                excess.put(Symptom.WHEELSPIN, (is.spinning() - was.spinning()) / SPIN);
+                excess.put(Symptom.WHEELSPIN, Noticed.more(Symptom.WHEELSPIN, was, is));
             }
             default -> excess.put(pushes > 0 ? Symptom.UNDERSTEER : Symptom.OVERSTEER, Math.abs(pushes));
         }
         return excess;
-    }
-
-    private static double kicked(Figures figures) {
-        return figures.thrown() + 20 * figures.swing();
     }
 }
