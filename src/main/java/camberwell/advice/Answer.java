@@ -72,7 +72,8 @@ public record Answer(int number, Report report, List<String> by) {
         advice.halt().ifPresent(caution -> by.add("caution " + caution.name()));
         if (by.isEmpty()) {
             drawn.stream().filter(caution -> rests(List.of(caution), report) && advice.cautions().stream()
-                    .anyMatch(note -> note.name().equals(caution.note()))).forEach(caution -> by.add("caution " + caution.note()));
+                    .anyMatch(note -> note.name().equals(caution.note())))
+                    .forEach(caution -> by.add("caution " + caution.note()));
             doubted(report, advice).ifPresent(finding -> by.add("reading " + finding));
         }
         if (by.isEmpty()) {

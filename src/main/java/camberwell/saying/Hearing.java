@@ -311,7 +311,8 @@ final class Hearing {
         reading.unclear().forEach(atom -> {
             List<Symptom> mayBe = sayings.mayBe(atom.doings());
             unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? typed(tokens, clause.from(), clause.to())
-                    : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of() : mayBe.stream().map(Told::of).toList()));
+                    : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of()
+                            : mayBe.stream().map(symptom -> mayBe.size() == 1 ? narrowed(symptom, reading) : Told.of(symptom)).toList()));
         });
         if (reading.unclear().isEmpty() || !reading.heads().isEmpty()) {
             int from = -1;
@@ -328,6 +329,14 @@ final class Hearing {
                 notUnderstood.add(typed(tokens, from, to));
             }
         }
+    }
+
+    /** The one complaint that it may be, with where and when it was said to be. */
+    private static Told narrowed(Symptom symptom, Reading reading) {
+        Telling telling = new Telling(symptom);
+        reading.words().forEach(telling::add);
+        telling.senseless();
+        return telling.told();
     }
 
     private Optional<Phase> leadPhase() {

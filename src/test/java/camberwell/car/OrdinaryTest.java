@@ -28,7 +28,8 @@ class OrdinaryTest {
     @DisplayName("toe in degrees or millimetres tells which way the wheels point, toe in clicks does not")
     void toe() {
         assertEquals(Set.of(Standing.TOED_IN, Standing.ORDINARY), standing(Adjuster.FRONT_TOE, 0.05, -0.3, 0.3, Unit.DEGREE));
-        assertEquals(Set.of(Standing.TOED_OUT, Standing.FAR_TOED_OUT), standing(Adjuster.FRONT_TOE, -0.25, -0.3, 0.3, Unit.DEGREE));
+        assertEquals(Set.of(Standing.TOED_OUT, Standing.FAR_TOED_OUT),
+                standing(Adjuster.FRONT_TOE, -0.25, -0.3, 0.3, Unit.DEGREE));
         assertEquals(Set.of(Standing.TOED_IN), standing(Adjuster.FRONT_TOE, 3, -4, 4, Unit.MILLIMETRE));
         assertEquals(Set.of(), standing(Adjuster.FRONT_TOE, 5, 0, 10, Unit.POSITION));
     }

@@ -95,7 +95,8 @@ class CamberByWheelTest {
         Case run = Paddock.run("pushes-with-a-camber-for-each-wheel");
         assertEquals(-2.3, run.car().setting(Adjuster.FRONT_CAMBER).orElseThrow().now().value(), 1e-9);
         Case set = run.withSetup(Map.of(Adjuster.FRONT_CAMBER, degrees(-2.7)));
-        assertEquals(Map.of(Adjuster.FRONT_LEFT_CAMBER, degrees(-2.4), Adjuster.FRONT_RIGHT_CAMBER, degrees(-3.0)), set.setup());
+        assertEquals(Map.of(Adjuster.FRONT_LEFT_CAMBER, degrees(-2.4), Adjuster.FRONT_RIGHT_CAMBER, degrees(-3.0)),
+                set.setup());
         assertEquals(degrees(-2.4), set.car().setting(Adjuster.FRONT_LEFT_CAMBER).orElseThrow().now());
         assertEquals(degrees(-3.0), set.car().setting(Adjuster.FRONT_RIGHT_CAMBER).orElseThrow().now());
     }

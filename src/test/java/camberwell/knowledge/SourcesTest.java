@@ -17,15 +17,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-/** Where each fact comes from: a publication with its title and year, a page of the web that is named, or nowhere that is known. */
+/** Where each fact comes from: a publication with its title and year, a named page of the web, or nowhere that is known. */
 @DisplayName("Every source")
 class SourcesTest {
 
     private static final Path HOME = Path.of(System.getProperty("camberwell.home", ""));
     /** Author or body, a title, and the year of the edition, which a standard's number stands for. */
-    private static final Pattern PUBLISHED = Pattern.compile("(?:ISO|SAE|DIN|NASA|FMVSS|UN)\\b.*\\d.*|[A-Z].*, .*\\b(?:19|20)\\d\\d\\b.*");
-    private static final Pattern WEB = Pattern.compile("(.*?)(?:, | \\()(?:[a-z0-9-]+(?:\\.[a-z0-9-]+)+\\S*|a tyre maker's web page|web page).*undated.*");
-    private static final Pattern CONDITION = Pattern.compile("^\\s+(?:either |or )?(?:the|a) .*\\b(?:than|by more than|above|below) "
+    private static final Pattern PUBLISHED = Pattern.compile("(?:ISO|SAE|DIN|NASA|FMVSS|UN)\\b.*\\d.*|"
+            + "[A-Z].*, .*\\b(?:19|20)\\d\\d\\b.*");
+    private static final Pattern WEB = Pattern.compile("(.*?)(?:, | \\()(?:[a-z0-9-]+(?:\\.[a-z0-9-]+)+\\S*|"
+            + "a tyre maker's web page|web page).*undated.*");
+    private static final Pattern CONDITION = Pattern.compile("^\\s+(?:either |or )?(?:the|a) "
+            + ".*\\b(?:than|by more than|above|below) "
             + "-?\\d+(?:\\.\\d+)? ?(?:degrees|deg|mm|bar|kPa|psi|K|°C|%|laps|kg)?.*$");
 
     private static List<Note> notes() {
