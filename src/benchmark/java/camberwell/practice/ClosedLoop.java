@@ -142,7 +142,8 @@ public final class ClosedLoop {
         for (Session.Step change : trail.changes()) {
             System.out.printf(Locale.ROOT, "  %-36s %5.1f -> %5.1f %s told: %s%n", change.change().id() + " to "
                     + change.to(), TestDriver.burden(change.before()), TestDriver.burden(change.after()),
-                    "-0+".charAt(1 + sign(gain(trail, change))), String.join("; ", change.told().stream().map(ClosedLoop::brief).toList()));
+                    "-0+".charAt(1 + sign(gain(trail, change))),
+                    String.join("; ", change.told().stream().map(ClosedLoop::brief).toList()));
         }
         if (!trail.cured() && trail.changes().size() < MOST_CHANGES) {
             System.out.println("  and then nothing more to name");

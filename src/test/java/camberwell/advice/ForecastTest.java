@@ -89,7 +89,7 @@ class ForecastTest {
     }
 
     @Test
-    @DisplayName("after a trial the first of the rules' changes that would be felt comes first, and says why; the rest keep their order")
+    @DisplayName("after a trial the first of the rules' changes that would be felt comes first, and says why")
     void lookedAhead() {
         Case run = run(TOURER, "", "understeer, phase: mid-corner, severity: clear");
         LookAhead ahead = new LookAhead(run, forecast(run));
