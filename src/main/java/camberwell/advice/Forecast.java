@@ -57,6 +57,11 @@ final class Forecast {
                 && it.phase().filter(phase -> phase != Phase.STRAIGHT).isPresent());
     }
 
+    /** Whether some of what is told is of the balance. */
+    boolean ofBalance() {
+        return complaints.stream().anyMatch(it -> it.symptom().ofBalance());
+    }
+
     /** All that is told, in words. */
     double told() {
         return complaints.stream().mapToDouble(Forecast::words).sum();

@@ -42,12 +42,16 @@ final class LookAhead {
 
     /**
      * Of a car at neutral or beyond: the first of the changes after which not more is complained of than before it, by one step
-     * where two would be too many.
+     * where two would be too many. A wheel that locks or spins has levers of its own, which are not given up for a balance that
+     * nobody complains of.
      *
      * @param ranked best first
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> unturned(List<RankedChange> ranked) {
+        if (!forecast.ofBalance()) {
+            return Optional.empty();
+        }
         for (RankedChange change : ranked) {
             if (change.size().to().isEmpty() || harmless(change, change.size().to().get())) {
                 return change == ranked.get(0) ? Optional.empty() : Optional.of(change.explained("the car is at neutral or "

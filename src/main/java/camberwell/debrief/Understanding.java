@@ -12,6 +12,7 @@ import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
@@ -181,8 +182,20 @@ final class Understanding {
                     .findFirst().map(Heard::of)
                     .orElseGet(() -> Heard.of(new Told(chosen, once(unclear.get().loose()), List.of()))));
         }
+        Optional<Told> atThatEnd = now.told().isEmpty() ? atEnd(now.loose(), unclear.get().unclear().get(0).mayBe())
+                : Optional.empty();
+        if (atThatEnd.isPresent()) {
+            return atThatEnd.map(Heard::of);
+        }
         Heard together = listener.get().hear(typed + ", " + unclear.get().said());
         return now.anything() || together.told().isEmpty() ? Optional.empty() : Optional.of(together);
+    }
+
+    /** The one of several that is about the end of the car that is named, if just one is. */
+    private static Optional<Told> atEnd(List<Word> named, List<Told> several) {
+        Optional<Axle> end = named.stream().filter(Axle.class::isInstance).map(Axle.class::cast).findFirst();
+        List<Told> there = several.stream().filter(told -> end.isPresent() && told.symptom().axle().equals(end)).toList();
+        return there.size() == 1 ? Optional.of(there.get(0)) : Optional.empty();
     }
 
     private static List<Word> once(List<Word> words) {

@@ -115,4 +115,12 @@ class AskedBackTest {
         say("oversteer");
         assertEquals(List.of("oversteer"), told());
     }
+
+    @Test
+    @DisplayName("which of two is meant may be told by the end of the car")
+    void byTheEnd() {
+        assertTrue(say("it slides on exit").startsWith("\"it slides on exit\": understeer or oversteer? Say which, or which end"));
+        assertTrue(say("rear").startsWith("Heard: oversteer at exit.\n"));
+        assertEquals(List.of("oversteer at exit"), told());
+    }
 }
