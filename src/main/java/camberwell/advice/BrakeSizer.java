@@ -42,7 +42,8 @@ final class BrakeSizer {
         double aim = Complaint.strong(helped) || rearsLock ? MOST_PERCENT : LEAST_PERCENT;
         if (balance.isPresent()) {
             double spare = balance.get().sparePercent();
-            computation.add(balance.get().text());
+            computation.add(!rearward && spare > 0 ? balance.get().text() + ", so in a straight line the fronts lock "
+                    + "first: look for what else unsettles the rear" : balance.get().text());
             if (rearward && spare <= 0) {
                 return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: look for what "
                         + "else locks the front, and check the brake bias in the car's file");

@@ -556,8 +556,10 @@ final class Weighing {
                 List<Change> trading = candidates.stream().filter(candidate -> trades(candidate, one, other))
                         .map(RankedChange::change).toList();
                 if (trading.size() > 1 || trading.stream().anyMatch(advised()::contains)) {
-                    conflicts.add(new Conflict(one.text() + " and " + other.text() + " ask for opposite changes; "
-                            + "what acts on one of them alone comes first", trading));
+                    boolean both = !ranked.isEmpty() && helps(ranked.get(0), one) && helps(ranked.get(0), other);
+                    conflicts.add(new Conflict(one.text() + " and " + other.text() + (both
+                            ? " agree on some changes and pull apart on others; what helps both comes first"
+                            : " ask for opposite changes; what acts on one of them alone comes first"), trading));
                 }
             }
         }

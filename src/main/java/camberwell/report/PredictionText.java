@@ -8,6 +8,7 @@ import camberwell.physics.Wheels;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
+import camberwell.vocabulary.Symptom;
 
 /** A prediction of the handling model in one line. */
 final class PredictionText {
@@ -23,7 +24,7 @@ final class PredictionText {
         StringBuilder line = new StringBuilder(Figures.fill("at %s, %.0f km/h and %.2f g: %s; limit "
                 + "balance %s %, understeer gradient %s °/g", Predicted.phase(prediction.phase()),
                 3.6 * prediction.before().near().point().speed(),
-                prediction.before().near().point().lateral() / VehicleModel.GRAVITY, verdict(predicted),
+                prediction.before().near().point().lateral() / VehicleModel.GRAVITY, verdict(predicted, adjuster),
                 signed(100 * prediction.limitBalanceShift(), 1), signed(prediction.understeerGradientShift(), 2)));
         Wheels load = prediction.loadShift();
         if (Math.max(Math.abs(load.frontRight()), Math.abs(load.rearRight())) >= LEAST_LOAD) {
@@ -41,7 +42,7 @@ final class PredictionText {
         return line.toString();
     }
 
-    private static String verdict(Predicted predicted) {
+    private static String verdict(Predicted predicted, Adjuster adjuster) {
         String way = switch (predicted.prediction().way()) {
             case UNDERSTEER -> "towards understeer";
             case OVERSTEER -> "towards oversteer";
@@ -49,8 +50,16 @@ final class PredictionText {
             case UNCLEAR -> "no clear sign, one way near the limit and the other below it";
         };
         return predicted.agrees().map(agrees -> (agrees ? "helps against " : "does not help against ")
-                + predicted.claimed().orElseThrow().symptom().spoken() + (agrees ? ", as claimed; " : "; ") + way)
+                + predicted.claimed().orElseThrow().symptom().spoken() + (byDrag(predicted, adjuster)
+                ? " by its drag on the straight" : "") + (agrees ? ", as claimed; " : "; ") + way)
                 .orElse(way);
+    }
+
+    /** Toe heats a tread by dragging it along the straight, whatever it saves of the sliding in the corner. */
+    private static boolean byDrag(Predicted predicted, Adjuster adjuster) {
+        Symptom claimed = predicted.claimed().orElseThrow().symptom();
+        return adjuster.kind() == Adjuster.Kind.TOE && (claimed == Symptom.OVERHEATING || claimed == Symptom.GRAINING
+                || claimed == Symptom.SLOW_WARM_UP);
     }
 
     /** With its sign, and none where it rounds to nothing. */
