@@ -1,5 +1,11 @@
 package camberwell.cases;
 
+import static camberwell.cases.PanelCase.advise;
+import static camberwell.cases.PanelCase.change;
+import static camberwell.cases.PanelCase.changes;
+import static camberwell.cases.PanelCase.moved;
+import static camberwell.cases.PanelCase.told;
+import static camberwell.cases.PanelCase.tyres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,8 +14,6 @@ import camberwell.Trackside;
 import camberwell.advice.Advice;
 import camberwell.advice.Answer;
 import camberwell.advice.RankedChange;
-import camberwell.units.Quantity;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -17,47 +21,6 @@ import org.junit.jupiter.api.Test;
 /** What an engineer expects of one case each, written down before the program was asked. Common practice, no source. */
 @DisplayName("A race engineer's panel")
 class PanelTest {
-
-    private static Advice advise(String car, String rest) {
-        Path file = Path.of(System.getProperty("camberwell.home"), "demo-cases/cars", car + ".yaml");
-        return Paddock.advise(Trackside.yaml("title: a\ncar: " + file + "\n" + rest));
-    }
-
-    private static String told(String... reports) {
-        StringBuilder text = new StringBuilder("reports:\n");
-        for (String report : reports) {
-            text.append("  - {symptom: ").append(report).append(", occurrence: every-lap, since: whole-run}\n");
-        }
-        return text.toString();
-    }
-
-    /** All four tyres of the coupe: inner, middle, outer in °C and the gauge in bar; window 75 to 100 °C, target 1.85 bar. */
-    private static String tyres(String frontLeft, String frontRight, String rearLeft, String rearRight) {
-        StringBuilder text = new StringBuilder("tyres:\n");
-        String[] names = {"front-left", "front-right", "rear-left", "rear-right"};
-        String[] read = {frontLeft, frontRight, rearLeft, rearRight};
-        for (int i = 0; i < names.length; i++) {
-            String[] of = read[i].split(" ");
-            text.append("  %s: {inner: %s °C, middle: %s °C, outer: %s °C, hot-pressure: %s bar}\n"
-                    .formatted(names[i], of[0], of[1], of[2], of[3]));
-        }
-        return text.toString();
-    }
-
-    private static List<String> changes(Advice advice) {
-        return advice.changes().stream().map(change -> change.change().id()).toList();
-    }
-
-    private static RankedChange change(Advice advice, String id) {
-        return advice.changes().stream().filter(it -> it.change().id().equals(id)).findFirst()
-                .orElseThrow(() -> new AssertionError(id + " is not among " + changes(advice) + ", withheld: "
-                        + advice.withheld()));
-    }
-
-    private static double moved(RankedChange change) {
-        Quantity from = change.size().from().orElseThrow();
-        return Math.abs(change.size().to().orElseThrow().value() - from.value());
-    }
 
     @Test
     @DisplayName("brake balance moves by one per cent at most, either way, wet or dry, however strong the complaint")
