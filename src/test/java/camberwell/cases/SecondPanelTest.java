@@ -296,6 +296,12 @@ class SecondPanelTest {
     }
 
     @Test
+    @DisplayName("rear wheels found toed out: that toe, and nothing else until it is put right")
+    void toedOutRear() {
+        assertEquals(List.of("rear-toe toe-in"), changes(Paddock.advise(Paddock.run("since-the-kerb-strike"))));
+    }
+
+    @Test
     @DisplayName("a hundredth of a degree of toe-out is no excess of it, four tenths are")
     void presentToe() {
         for (String report : List.of("nervous-turn-in, phase: entry", "wandering, phase: straight",
