@@ -4,9 +4,11 @@ import camberwell.knowledge.Circumstances;
 import camberwell.knowledge.Effect;
 import camberwell.knowledge.Matter;
 import camberwell.knowledge.Note;
+import camberwell.vocabulary.Quality;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +42,15 @@ public record Score(double certainty, double relief, double harmToComplaints, do
      * @param why whether it is complained of already or is fine now
      */
     public record Cost(String on, double effect, String why) {
+
+        /** In words: {@code may bring understeer at entry}. */
+        public String told() {
+            if (why.startsWith("complained")) {
+                return "makes worse: " + on;
+            }
+            boolean quality = Arrays.stream(Quality.values()).anyMatch(one -> on.startsWith(one.spoken()));
+            return (quality ? "may cost " : "may bring ") + on;
+        }
     }
 
     /** The sum of the terms, by which changes are ranked. */

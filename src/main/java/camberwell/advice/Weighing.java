@@ -526,8 +526,7 @@ final class Weighing {
     private static String notWorthIt(RankedChange candidate) {
         List<Score.Cost> costs = candidate.score().costs();
         Set<String> told = new LinkedHashSet<>();
-        costs.stream().limit(COSTS_TOLD).forEach(cost -> told.add((cost.why().startsWith("complained")
-                ? "makes worse: " : "may cost: ") + cost.on()));
+        costs.stream().limit(COSTS_TOLD).forEach(cost -> told.add(cost.told()));
         return told.isEmpty() ? "for what it brings in this case it is too much work"
                 : "it would cost more than it brings here: it " + String.join("; it ", told);
     }

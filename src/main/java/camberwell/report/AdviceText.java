@@ -217,7 +217,7 @@ public final class AdviceText {
     }
 
     private static String costs(Score score) {
-        return score.costs().stream().limit(MOST_COSTS).map(Words::cost).collect(Collectors.joining("; "));
+        return score.costs().stream().limit(MOST_COSTS).map(Score.Cost::told).collect(Collectors.joining("; "));
     }
 
     private void driving(String heading, List<DrivingAdvice> driving, Page page) {

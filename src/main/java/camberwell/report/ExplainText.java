@@ -232,7 +232,7 @@ public final class ExplainText {
         page.paragraph(0, "Score " + Words.score(ranked.score()) + ".");
         ranked.score().helps().forEach(help -> page.point(0, "helps: " + help.complaint().text() + " ("
                 + Words.signed(help.effect()) + " of 3, worth " + Words.two(help.complaint().weight()) + ")"));
-        ranked.score().costs().forEach(cost -> page.point(0, "costs: " + Words.cost(cost) + " ("
+        ranked.score().costs().forEach(cost -> page.point(0, "costs: " + cost.told() + " ("
                 + Words.signed(cost.effect()) + " of 3)"));
         ranked.size().computation().forEach(line -> page.point(0, "size: " + line));
     }

@@ -70,7 +70,7 @@ public final class QuizText {
         page.blank().paragraph(0, note.ways().get(change.direction()).rationale());
         worth.helps().forEach(help -> page.point(0, "it helps " + help.complaint().text() + " ("
                 + Words.signed(help.effect()) + " of 3)"));
-        worth.costs().forEach(cost -> page.point(0, "it " + Words.cost(cost) + " ("
+        worth.costs().forEach(cost -> page.point(0, "it " + cost.told() + " ("
                 + Words.signed(cost.effect()) + " of 3)"));
         if (worth.helps().isEmpty()) {
             page.point(0, "it helps none of what is complained of");

@@ -15,8 +15,6 @@ import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
-import camberwell.vocabulary.Quality;
-import java.util.Arrays;
 import java.util.Locale;
 
 /** How things are said to a person, in one place. */
@@ -68,15 +66,6 @@ public final class Words {
     /** Whether the wheels of an axle are set to different figures, which then have to be shown one by one. */
     public static boolean wheelsDiffer(Size size) {
         return size.wheels().stream().map(wheel -> fromTo(wheel.from(), wheel.to())).distinct().count() > 1;
-    }
-
-    /** What a change costs: {@code may bring understeer at entry}. */
-    public static String cost(Score.Cost cost) {
-        if (cost.why().startsWith("complained")) {
-            return "makes worse: " + cost.on();
-        }
-        boolean quality = Arrays.stream(Quality.values()).anyMatch(one -> cost.on().startsWith(one.spoken()));
-        return (quality ? "may cost " : "may bring ") + cost.on();
     }
 
     /** Where a setting stands and where it goes: {@code 0.15 -> 0.25 deg}. */

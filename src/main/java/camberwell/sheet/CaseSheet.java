@@ -3,6 +3,7 @@ package camberwell.sheet;
 import camberwell.advice.Advice;
 import camberwell.advice.DrivingAdvice;
 import camberwell.advice.RankedChange;
+import camberwell.advice.Score;
 import camberwell.advice.Withheld;
 import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
@@ -170,7 +171,7 @@ final class CaseSheet {
             why.add(labelled("Helps", String.join("; ", change.score().helps().stream()
                     .map(help -> help.complaint().text()).toList())));
             why.add(labelled("Costs", String.join("; ", change.score().costs().stream().limit(LATER_CHANGES)
-                    .map(Words::cost).toList())));
+                    .map(Score.Cost::told).toList())));
             change.size().computation().forEach(line -> why.add(labelled("Size", Words.sentence(line) + ".")));
         }
         why.add(labelled("Watch in the next run", change.way().watch()));
