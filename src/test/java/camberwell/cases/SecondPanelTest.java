@@ -247,6 +247,61 @@ class SecondPanelTest {
     }
 
     @Test
+    @DisplayName("rears on their stops: up they go, no wing presses them further down, and no bar is turned")
+    void rearOnTheStops() {
+        for (String car : CARS) {
+            Advice advice = advise(car, DRY + told("bottoming, where: rear, phase: mid-corner, speed: fast, severity: clear",
+                    "oversteer, phase: mid-corner, speed: fast, severity: clear"));
+            RankedChange up = change(advice, "rear-ride-height higher");
+            if (up.rank() > 2 || changes(advice).stream().anyMatch(id -> id.contains("anti-roll-bar")
+                    || Set.of("rear-wing more", "rear-ride-height lower", "rear-springs softer").contains(id))) {
+                wrong.add(car + ": " + changes(advice));
+            }
+        }
+        none();
+    }
+
+    @Test
+    @DisplayName("rear toe-in steadies a car and does next to nothing at the limit: never before the rear bar for a steady slide")
+    void toeInAtTheLimit() {
+        for (String car : CARS) {
+            for (String phase : List.of("entry", "mid-corner", "exit")) {
+                for (String speed : List.of("slow", "medium")) {
+                    List<String> ranked = changes(advise(car, DRY + told("oversteer, phase: " + phase + ", speed: " + speed
+                            + ", severity: clear")));
+                    int toe = ranked.indexOf("rear-toe toe-in");
+                    int bar = ranked.indexOf("rear-anti-roll-bar softer");
+                    if (bar < 0 || toe >= 0 && toe < bar) {
+                        wrong.add(car + " " + phase + " " + speed + ": " + ranked);
+                    }
+                }
+            }
+        }
+        none();
+    }
+
+    @Test
+    @DisplayName("a tyre that lost its air, or a pull on the brakes: the look for damage is read before any change")
+    void damageFirst() {
+        for (String name : List.of("the-right-front-went-soft", "a-valve-lets-go", "pulls-under-braking")) {
+            Advice advice = Paddock.advise(Paddock.run(name));
+            assertTrue(advice.halt().isPresent(), name);
+            String look = advice.halt().get().statement();
+            for (String text : List.of(engineer(advice, false), engineer(advice, true))) {
+                for (RankedChange change : advice.changes()) {
+                    assertTrue(text.contains(look) && text.indexOf(look) < text.indexOf(change.why()), name + "\n" + text);
+                }
+            }
+        }
+    }
+
+    @Test
+    @DisplayName("rear wheels found toed out: that toe, and nothing else until it is put right")
+    void toedOutRear() {
+        assertEquals(List.of("rear-toe toe-in"), changes(Paddock.advise(Paddock.run("since-the-kerb-strike"))));
+    }
+
+    @Test
     @DisplayName("a hundredth of a degree of toe-out is no excess of it, four tenths are")
     void presentToe() {
         for (String report : List.of("nervous-turn-in, phase: entry", "wandering, phase: straight",
