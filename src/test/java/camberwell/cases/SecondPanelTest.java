@@ -330,12 +330,14 @@ class SecondPanelTest {
     }
 
     @Test
-    @DisplayName("a front wheel that locked once moves no brake balance")
+    @DisplayName("a wheel that locked once moves no brake balance, and the driver hears what to try")
     void lockedOnce() {
         for (String car : CARS) {
-            Advice advice = advise(car, DRY + said("occurrence: once", "front-locking, phase: braking, severity: clear"));
-            if (changes(advice).stream().anyMatch(id -> id.startsWith("brake-bias"))) {
-                wrong.add(car + ": " + changes(advice) + " " + habits(advice));
+            for (String end : List.of("front", "rear")) {
+                Advice advice = advise(car, DRY + said("occurrence: once", end + "-locking, phase: braking, severity: clear"));
+                if (changes(advice).stream().anyMatch(id -> id.startsWith("brake-bias")) || habits(advice).isEmpty()) {
+                    wrong.add(car + ", " + end + ": " + changes(advice) + " " + habits(advice));
+                }
             }
         }
         none();
