@@ -42,7 +42,9 @@ final class BrakeSizer {
         double aim = Complaint.strong(helped) || rearsLock ? MOST_PERCENT : LEAST_PERCENT;
         if (balance.isPresent()) {
             double spare = balance.get().sparePercent();
-            computation.add(!rearward && spare > 0 ? balance.get().text() + ", so in a straight line the fronts lock "
+            // Of rear wheels that were seen to lock the figures say nothing better than the driver.
+            boolean frontsFirst = !rearward && !rearsLock && spare > 0;
+            computation.add(frontsFirst ? balance.get().text() + ", so in a straight line the fronts lock "
                     + "first: look for what else unsettles the rear" : balance.get().text());
             if (rearward && spare <= 0) {
                 return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: look for what "
