@@ -1,5 +1,6 @@
 package camberwell.cli;
 
+import camberwell.files.Mark;
 import camberwell.pack.Manifest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -8,13 +9,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import java.util.zip.Adler32;
-import java.util.zip.CRC32;
-import java.util.zip.Checksum;
 
 /**
  * What the check of the built-in rules and notes found when camberwell was built: nothing, and it need not look again at what
- * nobody has touched since. They are known again by two checksums of 32 bits, as their compiled form is.
+ * nobody has touched since. They are known again by their mark, as their compiled form is.
  *
  * @param home the folder that has {@code rules} and {@code knowledge-notes}
  */
@@ -51,8 +49,7 @@ record Untouched(Path home) {
     }
 
     private String mark() throws IOException {
-        Checksum[] sums = {new CRC32(), new Adler32()};
-        add(Manifest.CAMBERWELL.getBytes(StandardCharsets.UTF_8), sums);
+        Mark mark = new Mark().add(Manifest.CAMBERWELL.getBytes(StandardCharsets.UTF_8));
         for (String folder : FOLDERS) {
             Path place = home.resolve(folder);
             List<Path> files;
@@ -60,16 +57,10 @@ record Untouched(Path home) {
                 files = all.filter(Files::isRegularFile).sorted().toList();
             }
             for (Path file : files) {
-                add((folder + "/" + place.relativize(file)).replace('\\', '/').getBytes(StandardCharsets.UTF_8), sums);
-                add(Files.readAllBytes(file), sums);
+                mark.add((folder + "/" + place.relativize(file)).replace('\\', '/').getBytes(StandardCharsets.UTF_8))
+                        .add(Files.readAllBytes(file));
             }
         }
-        return Long.toHexString(sums[0].getValue()) + "-" + Long.toHexString(sums[1].getValue());
-    }
-
-    private static void add(byte[] bytes, Checksum... sums) {
-        for (Checksum sum : sums) {
-            sum.update(bytes, 0, bytes.length);
-        }
+        return mark.text();
     }
 }

@@ -1,5 +1,6 @@
 package camberwell.engine;
 
+import camberwell.files.Mark;
 import camberwell.language.Dictionary;
 import camberwell.language.Names;
 import camberwell.language.Needs;
@@ -23,9 +24,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import java.util.zip.Adler32;
-import java.util.zip.CRC32;
-import java.util.zip.Checksum;
 import org.drools.model.Rule;
 
 /** The rule files that were compiled when camberwell was built, and travel in its jar. */
@@ -65,22 +63,14 @@ public final class BuiltInRules {
         }
     }
 
-    /**
-     * By what a file is known again: its length, and two checksums of 32 bits of all that decides what it compiles to. A
-     * start has no time for more, and whoever forges a file to be taken for a built-in one gets the built-in one.
-     */
+    /** By what a file is known again: its length, and the mark of all that decides what it compiles to. */
     private String mark(Source source) {
         byte[] text = source.text().getBytes(StandardCharsets.UTF_8);
-        StringBuilder mark = new StringBuilder();
-        for (Checksum sum : List.of(new CRC32(), new Adler32())) {
-            sum.update(version, 0, version.length);
-            if (source.sentences()) {
-                sum.update(dictionary, 0, dictionary.length);
-            }
-            sum.update(text, 0, text.length);
-            mark.append(Long.toHexString(sum.getValue())).append('-');
+        Mark mark = new Mark().add(version);
+        if (source.sentences()) {
+            mark.add(dictionary);
         }
-        return mark.append(text.length).toString();
+        return mark.add(text).text() + "-" + text.length;
     }
 
     /** What {@code source} was compiled to. */
