@@ -32,7 +32,7 @@ final class Details {
     /** The same for how bad it is, on which people differ. */
     private static final double KEPT_DEGREE = 0.15;
     /** From where on a word that is left out is named. */
-    private static final double NAMED = 0.2;
+    private static final double NAMED = 0.3;
 
     private final Impression impression;
     private final List<Heard.Unclear> doubts = new ArrayList<>();

@@ -2,8 +2,6 @@ package camberwell.saying;
 
 import camberwell.files.Mark;
 import camberwell.files.WholeFiles;
-import camberwell.problem.Problem;
-import camberwell.problem.ProblemsException;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -55,6 +53,8 @@ public final class EarImage {
     /**
      * Teaches an ear the sayings of the folder given first, with the phrases of the file given second, and writes it into the
      * classes folder given third; does nothing where none of them has changed, nor a class that has a part in it.
+     *
+     * @throws camberwell.problem.ProblemsException with everything that is wrong with a file of either
      */
     public static void main(String[] arguments) throws IOException {
         Path lessons = Path.of(arguments[0]);
@@ -75,15 +75,10 @@ public final class EarImage {
         if (Files.exists(marked) && Files.readString(marked).equals(mark.text())) {
             return;
         }
-        try {
-            Sayings sayings = Sayings.read(new LinkedHashMap<>(Map.of(phrases.toString(), Files.readString(phrases))));
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            Ear.taught(sayings, lessons(lessons)).write(new DataOutputStream(bytes));
-            WholeFiles.write(classes.resolve(RESOURCE), bytes.toByteArray());
-            Files.writeString(marked, mark.text());
-        } catch (ProblemsException e) {
-            e.problems().stream().map(Problem::text).forEach(System.err::println);
-            throw e;
-        }
+        Sayings sayings = Sayings.read(new LinkedHashMap<>(Map.of(phrases.toString(), Files.readString(phrases))));
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        Ear.taught(sayings, lessons(lessons)).write(new DataOutputStream(bytes));
+        WholeFiles.write(classes.resolve(RESOURCE), bytes.toByteArray());
+        Files.writeString(marked, mark.text());
     }
 }

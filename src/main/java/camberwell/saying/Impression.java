@@ -14,20 +14,28 @@ import java.util.TreeSet;
 record Impression(Map<String, Double> what, Map<String, Double> details) {
 
     private static final double EVEN = 0.5;
+    /** How likely the second of several has to be. */
+    private static final double SECOND = 0.1;
+    /** How sure it is one that sounds like several of which there is no second. */
+    private static final double NO_SECOND = 0.7;
 
     /** What it sounds like most: one, or two where it sounds like several. */
     Set<String> likeliest() {
         String first = first(Set.of());
-        if (!several() || Lesson.NO_COMPLAINT.contains(first)) {
-            return Set.of(first);
-        }
-        Set<String> not = new TreeSet<>(Lesson.NO_COMPLAINT);
-        not.add(first);
-        return Set.of(first, first(not));
+        String second = several() && !Lesson.NO_COMPLAINT.contains(first) ? second(first) : first;
+        return second.equals(first) ? Set.of(first) : Set.of(first, second);
     }
 
+    /** Whether it sounds like several, and there is a second. */
     private boolean several() {
-        return details.getOrDefault(Lesson.SEVERAL, 0.0) > EVEN;
+        String first = first(Set.of());
+        return details.getOrDefault(Lesson.SEVERAL, 0.0) > EVEN && likely(second(first)) >= SECOND;
+    }
+
+    private String second(String first) {
+        Set<String> not = new TreeSet<>(Lesson.NO_COMPLAINT);
+        not.add(first);
+        return first(not);
     }
 
     private String first(Set<String> not) {
@@ -42,7 +50,7 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     /** How likely it is that it is these and no others. */
     double sure(Set<String> these) {
         double several = details.getOrDefault(Lesson.SEVERAL, 0.0);
-        double sure = these.size() > 1 ? several : 1 - several;
+        double sure = these.size() > 1 ? several : several > EVEN && !several() ? NO_SECOND : 1 - several;
         double share = 0;
         double least = 1;
         for (String one : these) {

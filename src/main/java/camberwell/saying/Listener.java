@@ -34,6 +34,6 @@ public final class Listener {
     /** What is understood of what was said, and what is not; of an empty text, nothing. */
     public Heard hear(String said) {
         Heard heard = Hearing.of(sayings, said);
-        return ear.isEmpty() || said.isBlank() ? heard : Judgement.of(sayings, ear.get(), said, heard);
+        return ear.isEmpty() || said.isBlank() ? heard : Agreement.of(sayings, ear.get(), said, heard);
     }
 }

@@ -14,7 +14,7 @@ import java.util.TreeSet;
  * and the sound is sure, that is taken; where they contradict each other, or neither is sure, it is asked back. The limits were
  * chosen on sayings of authors whom the ear had not heard, for few misreadings first.
  */
-final class Judgement {
+final class Agreement {
 
     private static final Set<Meaning.Sign> DENYING = Set.of(Meaning.Sign.NOT, Meaning.Sign.GONE, Meaning.Sign.UNREAL,
             Meaning.Sign.BETTER, Meaning.Sign.OTHERS);
@@ -45,7 +45,7 @@ final class Judgement {
     private final Impression impression;
     private final Set<String> sounds;
 
-    private Judgement(Sayings sayings, Ear ear, String said, Heard heard) {
+    private Agreement(Sayings sayings, Ear ear, String said, Heard heard) {
         this.sayings = sayings;
         this.ear = ear;
         this.said = said;
@@ -56,13 +56,17 @@ final class Judgement {
 
     /** What is taken of a saying of which the grammar makes {@code heard}. */
     static Heard of(Sayings sayings, Ear ear, String said, Heard heard) {
-        return new Judgement(sayings, ear, said, heard).taken();
+        return new Agreement(sayings, ear, said, heard).taken();
     }
 
     private Heard taken() {
         Set<String> read = read();
         if (read.stream().anyMatch(symptom -> !impression.knows(symptom))) {
             // A pack brought that word, and no lesson has it.
+            return heard;
+        }
+        if (strangeBefore()) {
+            // "Memorised oversteer": no ear knows either what that word makes of it.
             return heard;
         }
         if (read.isEmpty() && exact() && heard.anything() || inPhrases()) {
@@ -90,20 +94,20 @@ final class Judgement {
             return several(read);
         }
         Symptom symptom = Word.of(Symptom.class, sounds.iterator().next());
+        if (read.isEmpty() && (sure < AGAINST || eitherEnd()) && heard.doubtful().stream().flatMap(doubt -> doubt.mayBe().stream())
+                .anyMatch(told -> told.symptom() == symptom)) {
+            // The grammar would ask about that too, for a reason of its own.
+            return heard;
+        }
         if (sure >= (read.isEmpty() && heard.doubtful().isEmpty() ? ALONE : AGAINST) && !withdrawn(read)) {
             return with(Details.of(impression, symptom, heard));
-        }
-        if (read.isEmpty() && heard.doubtful().stream().anyMatch(doubt -> doubt.mayBe().size() > 1
-                && doubt.mayBe().stream().anyMatch(told -> told.symptom() == symptom))) {
-            // Either end of the car, as the grammar has it.
-            return heard;
         }
         List<Told> mayBe = new ArrayList<>();
         if (sure >= ASKED) {
             mayBe.addAll(Details.of(impression, symptom, heard).told());
         }
         heard.told().stream().filter(told -> impression.likely(told.symptom().id()) >= RIVAL).forEach(mayBe::add);
-        return mayBe.isEmpty() && read.isEmpty() ? heard : asked(mayBe);
+        return mayBe.isEmpty() && read.isEmpty() ? heard : asked(mayBe.stream().distinct().toList());
     }
 
     /** The symptoms that the grammar reads; {@link Lesson#NOTHING} where it reads that all is well. */
@@ -119,6 +123,16 @@ final class Judgement {
     /** Whether the grammar has a reading of every word. */
     private boolean exact() {
         return heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
+    }
+
+    /** Whether a word that nobody knows begins what the grammar would ask back about. */
+    private boolean strangeBefore() {
+        return heard.doubtful().stream().anyMatch(doubt -> heard.notUnderstood().stream().anyMatch(doubt.words()::startsWith));
+    }
+
+    /** Whether the grammar reads that it is one of several. */
+    private boolean eitherEnd() {
+        return heard.doubtful().stream().anyMatch(doubt -> doubt.mayBe().size() > 1);
     }
 
     /** Whether the grammar finds a complaint and reads that it is not, or no more: "understeer goes away once they are warm". */
@@ -160,7 +174,7 @@ final class Judgement {
 
     private Heard noComplaint(Set<String> read, double sure) {
         if (read.isEmpty()) {
-            return sure < (heard.doubtful().isEmpty() ? ALONE : CERTAIN) ? heard : with(new Details.Outcome(List.of(), List.of(), List.of(said.strip())));
+            return heard.doubtful().isEmpty() || sure < CERTAIN ? heard : with(new Details.Outcome(List.of(), List.of(), List.of(said.strip())));
         }
         return exact() && sure < NO_COMPLAINT ? heard : asked();
     }
