@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell runs add}: a run into the book. */
-@Command(name = "add", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "add", addMethodSubcommands = false,
         description = {"Enters a run into the book, under the next number.",
             "Without a case it carries on from the last run: the same car, day and settings; say what is new."},
         footer = {"", "Examples:",
