@@ -36,19 +36,19 @@ final class AdviseCommand implements Callable<Integer>, TakesRules {
     private final PositionalParamSpec named = PositionalParamSpec.builder().paramLabel("CASE").arity("0..*").type(List.class)
             .auxiliaryTypes(String.class).initialValue(List.of())
             .description("A case file, or - for standard input; with --book the last run if none is named.").build();
-    private final Typed<String> book = Typed.text("--book", "DIR",
+    private final Described<String> book = Described.text("--book", "DIR",
             "The book of runs: what came of earlier changes on the same car is weighed too.");
-    private final Typed<String> say = Typed.text("--say", "TEXT",
+    private final Described<String> say = Described.text("--say", "TEXT",
             "What the driver said, in the driver's own words, instead of a case; with --car.");
-    private final Typed<String> car = Typed.text("--car", "CAR",
+    private final Described<String> car = Described.text("--car", "CAR",
             "The car's file, with --say; with --book and no case, the name of the car whose last run is meant.");
-    private final Typed<Format> format = Typed.one(new TypedWord<>(Format.class), Format.class, "--format", "FORMAT", "text",
+    private final Described<Format> format = Described.one(new TypedWord<>(Format.class), Format.class, "--format", "FORMAT", "text",
             Format.OF_CASES);
-    private final Typed<Integer> top = Typed.one(new Count(), Integer.class, "--top", "N", "5",
+    private final Described<Integer> top = Described.one(new Count(), Integer.class, "--top", "N", "5",
             "How many changes to show; 5 by default.");
-    private final Typed<Audience> audience = Typed.one(new TypedWord.ForWhom(), Audience.class, "--for", "AUDIENCE", "club",
+    private final Described<Audience> audience = Described.one(new TypedWord.ForWhom(), Audience.class, "--for", "AUDIENCE", "club",
             "newcomer, club (the default) or engineer: other words and another amount, the same advice.");
-    private final Typed<Boolean> score = Typed.flag("--score", "Show every term of each change's score.");
+    private final Described<Boolean> score = Described.flag("--score", "Show every term of each change's score.");
     private final RulesOption rules = new RulesOption();
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("advise").addPositional(named);
@@ -56,8 +56,8 @@ final class AdviseCommand implements Callable<Integer>, TakesRules {
     AdviseCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
-        for (Typed<?> typed : List.of(book, say, car, format, top, audience, score)) {
-            spec.addOption(typed.option());
+        for (Described<?> option : List.of(book, say, car, format, top, audience, score)) {
+            spec.addOption(option.option());
         }
         rules.addTo(spec);
         spec.usageMessage().description("Reads cases and names the changes to make, best first.").footer("", "Examples:",

@@ -17,9 +17,9 @@ import picocli.CommandLine.Model.CommandSpec;
 /** The options {@code --rules} and {@code --trust} of every command that reasons. */
 final class RulesOption {
 
-    private final Typed<List<String>> folders = Typed.texts("--rules", "DIR",
+    private final Described<List<String>> folders = Described.texts("--rules", "DIR",
             "Adds the rules of this folder or .zip file to the built-in ones. Can be given again.");
-    private final Typed<List<String>> trusted = Typed.texts("--trust", "DIR",
+    private final Described<List<String>> trusted = Described.texts("--trust", "DIR",
             "Allows raw Drools in this folder, which must be named with --rules too. Such rules can do anything to your "
             + "computer: trust only what you wrote yourself.");
 

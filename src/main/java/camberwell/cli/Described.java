@@ -11,29 +11,29 @@ import picocli.CommandLine.Model.OptionSpec;
  * @param option as the library knows it
  * @param <T> what is typed
  */
-record Typed<T>(OptionSpec option) {
+record Described<T>(OptionSpec option) {
 
     /** A text; null where none was typed. */
-    static Typed<String> text(String name, String label, String description) {
-        return new Typed<>(OptionSpec.builder(name).paramLabel(label).type(String.class).description(description).build());
+    static Described<String> text(String name, String label, String description) {
+        return new Described<>(OptionSpec.builder(name).paramLabel(label).type(String.class).description(description).build());
     }
 
     /** Texts, each after the option's name; none where none was typed. */
-    static Typed<List<String>> texts(String name, String label, String description) {
-        return new Typed<>(OptionSpec.builder(name).paramLabel(label).type(List.class).auxiliaryTypes(String.class)
+    static Described<List<String>> texts(String name, String label, String description) {
+        return new Described<>(OptionSpec.builder(name).paramLabel(label).type(List.class).auxiliaryTypes(String.class)
                 .initialValue(List.of()).description(description).build());
     }
 
     /** A word or a number, {@code usual} where none was typed; {@code converter} says what is wrong with it. */
-    static <T> Typed<T> one(ITypeConverter<T> converter, Class<T> type, String name, String label, String usual,
+    static <T> Described<T> one(ITypeConverter<T> converter, Class<T> type, String name, String label, String usual,
             String description) {
-        return new Typed<>(OptionSpec.builder(name).paramLabel(label).type(type).converters(converter).defaultValue(usual)
+        return new Described<>(OptionSpec.builder(name).paramLabel(label).type(type).converters(converter).defaultValue(usual)
                 .description(description).build());
     }
 
     /** Whether it was typed. */
-    static Typed<Boolean> flag(String name, String description) {
-        return new Typed<>(OptionSpec.builder(name).type(boolean.class).initialValue(false)
+    static Described<Boolean> flag(String name, String description) {
+        return new Described<>(OptionSpec.builder(name).type(boolean.class).initialValue(false)
                 .description(description).build());
     }
 
