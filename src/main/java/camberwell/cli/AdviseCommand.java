@@ -42,12 +42,12 @@ final class AdviseCommand implements Callable<Integer>, TakesRules {
             "What the driver said, in the driver's own words, instead of a case; with --car.");
     private final Described<String> car = Described.text("--car", "CAR",
             "The car's file, with --say; with --book and no case, the name of the car whose last run is meant.");
-    private final Described<Format> format = Described.one(new TypedWord<>(Format.class), Format.class, "--format", "FORMAT", "text",
-            Format.OF_CASES);
+    private final Described<Format> format = Described.one(new TypedWord<>(Format.class), Format.class, "--format", "FORMAT",
+            "text", Format.OF_CASES);
     private final Described<Integer> top = Described.one(new Count(), Integer.class, "--top", "N", "5",
             "How many changes to show; 5 by default.");
-    private final Described<Audience> audience = Described.one(new TypedWord.ForWhom(), Audience.class, "--for", "AUDIENCE", "club",
-            "newcomer, club (the default) or engineer: other words and another amount, the same advice.");
+    private final Described<Audience> audience = Described.one(new TypedWord.ForWhom(), Audience.class, "--for", "AUDIENCE",
+            "club", "newcomer, club (the default) or engineer: other words and another amount, the same advice.");
     private final Described<Boolean> score = Described.flag("--score", "Show every term of each change's score.");
     private final RulesOption rules = new RulesOption();
 
