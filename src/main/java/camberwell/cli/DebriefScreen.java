@@ -117,7 +117,8 @@ final class DebriefScreen {
         advice.accept(debrief, page);
         ending.card(page);
         if (console.interactive()) {
-            page.blank().paragraph(0, "Ask why, explain, or what if it was wet; add more, sheet FILE, save FILE, another car FILE; Enter "
+            page.blank().paragraph(0,
+                    "Ask why, explain, or what if it was wet; add more, sheet FILE, save FILE, another car FILE; Enter "
                     + "ends.");
         }
         console.out().println();

@@ -24,17 +24,20 @@ final class MadeWords {
     /** An end of the car or one of its wheels, before what is adjusted there. */
     private static final String END = "((?:front|rear)(?:-(?:left|right))?)[- ]";
     private static final Pattern BARE = Pattern.compile("([a-z-]+[a-z]) (-?\\d+(?:\\.\\d+)?)");
-    private static final Pattern BACK = Pattern.compile("\\b(?:put\\b.*\\bback|undid|undo|undone|reverted?|restored?|took\\b.*\\bback"
+    private static final Pattern BACK =
+            Pattern.compile("\\b(?:put\\b.*\\bback|undid|undo|undone|reverted?|restored?|took\\b.*\\bback"
             + "|went back|back to (?:where|how|what))\\b");
     private static final Pattern JOIN = Pattern.compile("\\s*(?:[,;+&]|\\band\\b|\\bthen\\b)\\s*");
     /** How people say it, and how the vocabulary has it; in this order. */
     private static final String[][] SAID = {
-        {"\\b(?:we|i|they|it|have|had|has|was|were|is|the|a|an|by|of|on|at|to|set|put|went|made|more step|steps?|clicks?|notch(?:es)?"
+        {"\\b(?:we|i|they|it|have|had|has|was|were|is|the|a|an|by|of|on|at|to|set|put|went|made|more "
+                + "step|steps?|clicks?|notch(?:es)?"
             + "|hole)\\b", " "},
         {"\\bone\\b", "1"}, {"\\btwo\\b", "2"}, {"\\bthree\\b", "3"}, {"\\bfour\\b", "4"},
         {"\\b(?:anti[- ]?roll[- ]?bars?|arbs?|sway[- ]?bars?|roll[- ]?bars?|bars?)\\b", "anti-roll-bar"},
         {"\\bpressures\\b", "pressure"}, {"\\bspring\\b", "springs"}, {"\\bride[- ]heights?\\b", "ride-height"},
-        {"\\bbrake[- ]?(?:bias|balance)\\b", "brake-bias"}, {"\\bbias\\b", "brake-bias"}, {"\\bbrake-brake-bias\\b", "brake-bias"},
+        {"\\bbrake[- ]?(?:bias|balance)\\b", "brake-bias"}, {"\\bbias\\b", "brake-bias"},
+                {"\\bbrake-brake-bias\\b", "brake-bias"},
         {"\\b(?:softened|softer|soften)\\b", "softer"}, {"\\b(?:stiffened|stiffer|harder|stiffen)\\b", "stiffer"},
         {"\\b(?:raised|raise|up|upwards)\\b", "higher"}, {"\\b(?:lowered|lower|down|reduced|dropped)\\b", "lower"},
         {"\\b(?:backwards?|rearwards?|back)\\b", "rearward"}, {"\\bforwards\\b", "forward"},

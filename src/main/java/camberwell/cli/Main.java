@@ -37,6 +37,7 @@ public final class Main implements Runnable {
                         "0:done", "1:something wrong was found", "2:the input or the command line is wrong"));
     }
 
+    /** Runs the command line, and ends the process with its exit code. */
     public static void main(String[] arguments) {
         Console console = console();
         Engine engine = new Engine(Home.find(), RuleBase.defaultCache()).withShelf(Shelf.of(System.getenv()));

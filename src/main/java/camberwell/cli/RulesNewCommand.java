@@ -41,7 +41,8 @@ final class RulesNewCommand implements Callable<Integer>, TakesRules {
     private String folder;
 
     @Option(names = "--answers", paramLabel = "FILE",
-            description = "Keeps the answers in this file while they are given, and goes on from those that are in it. It goes when the "
+            description = "Keeps the answers in this file while they are given, and goes on from those that are in it. It "
+                    + "goes when the "
             + "rule is written, and with quit.")
     private String answers;
 

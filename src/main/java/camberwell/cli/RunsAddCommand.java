@@ -143,7 +143,8 @@ final class RunsAddCommand implements Callable<Integer> {
     private Heard heard() {
         Heard heard = engine.listener().hear(say);
         if (heard.told().isEmpty() && !heard.fine()) {
-            throw new ProblemsException(Problem.of("--say", "not understood: \"" + say.strip() + "\"; say it in other words, or give "
+            throw new ProblemsException(Problem.of("--say", "not understood: \"" + say.strip()
+                    + "\"; say it in other words, or give "
                     + "--complaint", Optional.empty()));
         }
         return heard;

@@ -100,7 +100,8 @@ final class SheetCommand implements Callable<Integer>, TakesRules {
         if (!wrong.isEmpty()) {
             throw new ProblemsException(wrong);
         }
-        return write(file, page, new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices()).page(advices));
+        return write(file, page, new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices())
+                .page(advices));
     }
 
     private String ofBook() {

@@ -79,7 +79,8 @@ class DebriefCommandTest {
     @Test
     @DisplayName("a driver who says the opposite of what the log shows is asked once which is right")
     void againstTheLog() throws IOException {
-        String logged = "car: " + COUPE + "\nreports:\n- {symptom: understeer, phase: exit, measured: steering beyond its own line, "
+        String logged = "car: " + COUPE
+                + "\nreports:\n- {symptom: understeer, phase: exit, measured: steering beyond its own line, "
                 + "certainty: 0.6}\n";
         for (String answer : List.of("log", "driver", "both")) {
             Files.writeString(folder.resolve("run3.yaml"), logged);
@@ -150,7 +151,8 @@ class DebriefCommandTest {
         run(80, "understeer\nentry slow\nreal car\nno\nno\n", "debrief", "--car", COUPE, "--transcript", "talk.md");
         String text = Files.readString(folder.resolve("talk.md"));
         assertTrue(text.startsWith("# Debrief: Corvane coupe\n"), text);
-        assertTrue(text.contains("- What was the car doing? In your own words or from the list, the worst first.\n  **understeer**\n"), text);
+        assertTrue(text.contains("- What was the car doing? In your own words or from the list, the worst first.\n  "
+                + "**understeer**\n"), text);
         assertTrue(text.contains("## Advice"), text);
     }
 
@@ -203,7 +205,8 @@ class DebriefCommandTest {
     @Test
     @DisplayName("for a program what is asked back about is a field of the question")
     void askedBack() throws IOException {
-        List<String> lines = run(80, "memorised oversteer on exit\nyes\n", "debrief", "--car", COUPE, "--format", "jsonl").out().lines().toList();
+        List<String> lines = run(80, "memorised oversteer on exit\nyes\n", "debrief", "--car", COUPE, "--format", "jsonl").out()
+                .lines().toList();
         JsonNode back = new ObjectMapper().readTree(lines.get(2)).get("question");
         assertEquals("memorised oversteer on exit", back.get("not-sure").get("words").asText());
         assertEquals("oversteer at exit", back.get("not-sure").get("may-be").get(0).asText());
