@@ -187,6 +187,42 @@ class DebriefCommandTest {
     }
 
     @Test
+    @DisplayName("after the advice another change may be asked about: why not that one, in the driver's own words")
+    void whyNot() {
+        Ran ran = run(80, "oversteer exit slow\nreal car\nno\nno\nno\nwhy not camber?\nwhy not a softer rear bar\nwhy not toe\n"
+                + "why not the wipers\n", "debrief", "--car", COUPE);
+        assertEquals("", ran.err());
+        String out = ran.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("Nothing that was told asks for front camber more negative, or front camber less negative"), out);
+        assertTrue(out.contains("- Rear anti-roll bar softer: it is advised: number 1 of "), out);
+        assertTrue(out.contains("- Rear toe, less toe-in: "), out);
+        assertTrue(out.contains("Why not what? Name what can be changed"), out);
+    }
+
+    @Test
+    @DisplayName("what was tried before and did not help is not advised again, and is kept with the case")
+    void triedBefore() throws IOException {
+        Ran ran = run(80, "oversteer exit slow\nreal car\ni tried a softer rear bar already, no difference\nno\nno\nno\n",
+                "debrief",
+                "--car", COUPE, "--save", "c.yaml");
+        assertEquals("", ran.err());
+        assertTrue(ran.out().contains("Heard: rear anti-roll bar softer was tried: no difference."), ran.out());
+        assertFalse(ran.out().contains("1. Rear anti-roll bar: "), ran.out());
+        assertTrue(Files.readString(folder.resolve("c.yaml")).contains("{change: rear-anti-roll-bar softer, outcome: same}"),
+                Files.readString(folder.resolve("c.yaml")));
+    }
+
+    @Test
+    @DisplayName("a complaint that is told in one breath with a change is heard as a complaint")
+    void triedAndComplained() {
+        Ran ran = run(80, "since we softened the rear bar it is better on entry but oversteer on exit\nquit\n", "debrief",
+                "--car",
+                COUPE);
+        assertTrue(ran.out().contains("oversteer at exit"), ran.out());
+        assertFalse(ran.out().contains("was tried"), ran.out());
+    }
+
+    @Test
     @DisplayName("for a program each question and each answer is an object on a line, and the advice is the last")
     void lines() throws IOException {
         Ran ran = run(80, "it pushes on the way in\nslow\ncar\nno\nno\n\n\n", "debrief", "--car", COUPE, "--format", "jsonl");
