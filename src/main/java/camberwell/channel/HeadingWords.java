@@ -317,7 +317,8 @@ final class HeadingWords {
     }
 
     private static List<String> tokens(String name) {
-        String folded = name.replace("%", " percent ").replace("°", " deg ").replace("²", "2").replace("ß", "ss").replace("ä", "ae").replace("ö", "oe").replace("ü", "ue")
+        String folded = name.replace("%", " percent ").replace("°", " deg ").replace("²", "2").replace("ß", "ss")
+                .replace("ä", "ae").replace("ö", "oe").replace("ü", "ue")
                 .replace("Ä", "Ae").replace("Ö", "Oe").replace("Ü", "Ue");
         folded = Normalizer.normalize(folded, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
         List<String> tokens = new ArrayList<>();

@@ -48,7 +48,8 @@ final class LayoutReader {
      */
     static Layout read(String name, byte[] head) {
         Charset charset = charset(head);
-        List<String> lines = charset.decode(ByteBuffer.wrap(head)).toString().replaceFirst("^\uFEFF", "").lines().limit(LINES_LOOKED_AT).toList();
+        List<String> lines = charset.decode(ByteBuffer.wrap(head)).toString().replaceFirst("^\uFEFF", "").lines()
+                .limit(LINES_LOOKED_AT).toList();
         LayoutReader reader = new LayoutReader(name, charset, lines);
         reader.refuseWhatIsNoText(head);
         return reader.layout();

@@ -25,7 +25,8 @@ public final class Log {
     private final List<String> cleaning;
     private final List<String> doubts = new ArrayList<>();
 
-    Log(String name, int headingLine, double rate, int size, int[] runs, long rows, double rowRate, Map<Channel, Binding> bindings,
+    Log(String name, int headingLine, double rate, int size, int[] runs, long rows, double rowRate,
+            Map<Channel, Binding> bindings,
             Map<Channel, float[]> samples, Map<Channel, float[]> rates, List<String> cleaning) {
         this.name = name;
         this.headingLine = headingLine;

@@ -81,7 +81,8 @@ public final class LogReader {
         try {
             if (time == null) {
                 time = TimeBase.of(source.name(), layout, map, slots, batch);
-                store = new Store(Clock.store(slots), Clock.extremes(slots), limits.of("clock.rate") / Clock.KEPT_EVERY, Store.MOST);
+                store = new Store(Clock.store(slots), Clock.extremes(slots), limits.of("clock.rate") / Clock.KEPT_EVERY,
+                        Store.MOST);
                 clock = new Clock(slots, store, time.period(), limits);
             }
             if (batch.anew()) {

@@ -15,32 +15,17 @@ import camberwell.vocabulary.Audience;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code camberwell advise}: a case goes in, ranked changes come out. */
-@Command(name = "advise", mixinStandardHelpOptions = true, addMethodSubcommands = false,
-        description = "Reads cases and names the changes to make, best first.",
-        footer = {"", "Examples:",
-            "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
-            "  camberwell advise --say \"pushes on the way in\" --car my-car.yaml",
-            "  camberwell advise --for newcomer my-case.yaml",
-            "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
-            "  camberwell advise --rules my-rules my-case.yaml",
-            "  camberwell advise --book runs",
-            "  camberwell advise --format json - < case.yaml"})
-final class AdviseCommand implements Callable<Integer> {
+final class AdviseCommand implements Callable<Integer>, TakesRules {
 
     /** Stands among the cases for what was said; no file has an empty name. */
     private static final String SAID = "";
@@ -48,61 +33,67 @@ final class AdviseCommand implements Callable<Integer> {
     private final Console console;
     private Engine engine;
 
-    @Spec
-    private CommandSpec spec;
+    private final PositionalParamSpec named = PositionalParamSpec.builder().paramLabel("CASE").arity("0..*").type(List.class)
+            .auxiliaryTypes(String.class).initialValue(List.of())
+            .description("A case file, or - for standard input; with --book the last run if none is named.").build();
+    private final Described<String> book = Described.text("--book", "DIR",
+            "The book of runs: what came of earlier changes on the same car is weighed too.");
+    private final Described<String> say = Described.text("--say", "TEXT",
+            "What the driver said, in the driver's own words, instead of a case; with --car.");
+    private final Described<String> car = Described.text("--car", "CAR",
+            "The car's file, with --say; with --book and no case, the name of the car whose last run is meant.");
+    private final Described<Format> format = Described.one(new TypedWord<>(Format.class), Format.class, "--format", "FORMAT",
+            "text", Format.OF_CASES);
+    private final Described<Integer> top = Described.one(new Count(), Integer.class, "--top", "N", "5",
+            "How many changes to show; 5 by default.");
+    private final Described<Audience> audience = Described.one(new TypedWord.ForWhom(), Audience.class, "--for", "AUDIENCE",
+            "club", "newcomer, club (the default) or engineer: other words and another amount, the same advice.");
+    private final Described<Boolean> score = Described.flag("--score", "Show every term of each change's score.");
+    private final RulesOption rules = new RulesOption();
 
-    @Parameters(paramLabel = "CASE", arity = "0..*",
-            description = "A case file, or - for standard input; with --book the last run if none is named.")
-    private List<String> cases = new ArrayList<>();
-
-    @Option(names = "--book", paramLabel = "DIR",
-            description = "The book of runs: what came of earlier changes on the same car is weighed too.")
-    private String book;
-
-    @Option(names = "--say", paramLabel = "TEXT",
-            description = "What the driver said, in the driver's own words, instead of a case; with --car.")
-    private String say;
-
-    @Option(names = "--car", paramLabel = "CAR",
-            description = "The car's file, with --say; with --book and no case, the name of the car whose last run is meant.")
-    private String car;
-
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = Format.OF_CASES)
-    private Format format;
-
-    @Option(names = "--top", defaultValue = "5", paramLabel = "N", converter = Count.class,
-            description = "How many changes to show; 5 by default.")
-    private int top;
-
-    @Option(names = "--for", defaultValue = "club", paramLabel = "AUDIENCE", converter = TypedWord.ForWhom.class,
-            description = "newcomer, club (the default) or engineer: other words and another amount, the same advice.")
-    private Audience audience;
-
-    @Option(names = "--score", description = "Show every term of each change's score.")
-    private boolean score;
-
-    @Mixin
-    private RulesOption rules;
+    private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("advise").addPositional(named);
 
     AdviseCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+        for (Described<?> option : List.of(book, say, car, format, top, audience, score)) {
+            spec.addOption(option.option());
+        }
+        rules.addTo(spec);
+        spec.usageMessage().description("Reads cases and names the changes to make, best first.").footer("", "Examples:",
+                "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
+                "  camberwell advise --say \"pushes on the way in\" --car my-car.yaml",
+                "  camberwell advise --for newcomer my-case.yaml",
+                "  camberwell advise --top 1 --score monday.yaml tuesday.yaml",
+                "  camberwell advise --rules my-rules my-case.yaml",
+                "  camberwell advise --book runs",
+                "  camberwell advise --format json - < case.yaml");
+    }
+
+    /** Its line, as the library knows it. */
+    CommandSpec line() {
+        return spec;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
     public Integer call() {
-        check();
+        List<String> cases = named.getValue();
+        check(cases);
         engine = rules.on(engine, console);
         engine.openAhead();
         CaseReader reader = engine.cases();
-        if (say != null) {
+        if (say.value() != null) {
             cases = List.of(SAID);
         } else if (cases.isEmpty()) {
-            cases = List.of(RunsOnCase.lastIn(console, book, Optional.ofNullable(car)));
+            cases = List.of(RunsOnCase.lastIn(console, book.value(), Optional.ofNullable(car.value())));
         }
         Progress progress = new Progress(console, cases.size());
-        boolean array = format == Format.JSON && cases.size() > 1;
+        boolean array = format.value() == Format.JSON && cases.size() > 1;
         boolean[] state = {false, false};
         InOrder.forEach(cases, name -> advise(reader, name), outcome -> {
             progress.step();
@@ -120,28 +111,28 @@ final class AdviseCommand implements Callable<Integer> {
         return state[0] ? ExitCode.WRONG_INPUT : ExitCode.DONE;
     }
 
-    private void check() {
+    private void check(List<String> cases) {
         CaseInput.once(cases);
-        if (say == null && cases.isEmpty() && book == null) {
+        if (say.value() == null && cases.isEmpty() && book.value() == null) {
             throw new ParameterException(spec.commandLine(), "which case? Name a case file, - for standard input, or a "
                     + "book of runs with --book; or say what the car did with --say");
         }
-        if (say != null && !cases.isEmpty()) {
+        if (say.value() != null && !cases.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--say stands for a case; write it into a case's file as say:");
         }
-        if (say != null && car == null) {
+        if (say.value() != null && car.value() == null) {
             throw new ParameterException(spec.commandLine(), "--say wants the car's file; name it with --car");
         }
-        if (say == null && car != null && !cases.isEmpty()) {
+        if (say.value() == null && car.value() != null && !cases.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "--car goes with --say or --book; a case names its car itself");
         }
     }
 
     private CaseFile said(CaseReader reader) {
-        Path file = console.path(car);
-        Case run = new Case(say.strip(), "-", reader.readCar(file), Conditions.UNKNOWN, Map.of(), List.of(), List.of(),
+        Path file = console.path(car.value());
+        Case run = new Case(say.value().strip(), "-", reader.readCar(file), Conditions.UNKNOWN, Map.of(), List.of(), List.of(),
                 Optional.of(file.toString()), Map.of());
-        return new CaseFile(run.withHeard(engine.listener().hear(say)), List.of());
+        return new CaseFile(run.withHeard(engine.listener().hear(say.value())), List.of());
     }
 
     /**
@@ -155,10 +146,10 @@ final class AdviseCommand implements Callable<Integer> {
 
     private Outcome advise(CaseReader reader, String name) {
         try {
-            CaseFile file = say != null && name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
-            Advice advice = engine.advisor().advise(book == null ? file.run()
-                    : RunsOnCase.inform(console, book, file.run()));
-            return new Outcome(Optional.of(format == Format.TEXT ? text(advice) : json(advice)),
+            CaseFile file = say.value() != null && name.equals(SAID) ? said(reader) : CaseInput.read(reader, console, name);
+            Advice advice = engine.advisor().advise(book.value() == null ? file.run()
+                    : RunsOnCase.inform(console, book.value(), file.run()));
+            return new Outcome(Optional.of(format.value() == Format.TEXT ? text(advice) : json(advice)),
                     file.warnings().stream().map(Problem::text).toList());
         } catch (ProblemsException e) {
             return new Outcome(Optional.empty(), e.problems().stream().map(Problem::withExcerpt).toList());
@@ -173,18 +164,19 @@ final class AdviseCommand implements Callable<Integer> {
 
     private String json(Advice advice) {
         try {
-            return Output.text(format, json -> new AdviceJson(engine.notes(), top).with(engine.voices()).write(advice, json));
+            return Output.text(format.value(),
+                    json -> new AdviceJson(engine.notes(), top.value()).with(engine.voices()).write(advice, json));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private void write(Advice advice, Page page) {
-        if (audience == Audience.NEWCOMER) {
+        if (audience.value() == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.home().terms()).write(advice, page);
         } else {
-            new AdviceText(engine.notes(), audience, top, score)
-                    .beside(Stream.concat(book == null ? Stream.of() : Stream.of("--book", book),
+            new AdviceText(engine.notes(), audience.value(), top.value(), score.value())
+                    .beside(Stream.concat(book.value() == null ? Stream.of() : Stream.of("--book", book.value()),
                     rules.typed().stream()).toList()).with(engine.voices()).write(advice, page);
         }
     }

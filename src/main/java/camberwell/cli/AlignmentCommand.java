@@ -18,7 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell alignment}: toe, camber and caster, each with the line that computed it. */
-@Command(name = "alignment", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "COMMAND",
+@Command(name = "alignment", synopsisSubcommandLabel = "COMMAND",
         description = {"Computes toe, camber and caster.", "",
             "Signs as in ISO 8855: toe-in is positive, for one wheel as for the total; camber is negative when the "
                 + "wheel's top leans in; caster is positive when the top of the steering axis leans back."},
@@ -43,8 +43,7 @@ final class AlignmentCommand implements Runnable {
         spec.commandLine().usage(spec.commandLine().getOut());
     }
 
-    @Command(name = "toe", mixinStandardHelpOptions = true,
-            description = {"Toe between degrees and millimetres, per wheel and total.", "",
+    @Command(name = "toe", description = {"Toe between degrees and millimetres, per wheel and total.", "",
                 "A toe length is the difference between the rear and the front of the wheel, measured across a "
                     + "diameter: toe = diameter x sin(angle) for one wheel, and the sum of both wheels in total. Two "
                     + "traps: a length means nothing without its diameter (1 mm is 9 minutes of arc across a 15 in "
@@ -78,8 +77,7 @@ final class AlignmentCommand implements Runnable {
                 both.or(() -> right).orElseThrow(), across));
     }
 
-    @Command(name = "steer", mixinStandardHelpOptions = true,
-            description = {"Camber of the front wheels in steer, from caster and kingpin inclination.", "",
+    @Command(name = "steer", description = {"Camber of the front wheels in steer, from caster and kingpin inclination.", "",
                 "By exact rotation about the steering axis. Caster leans both front wheels into the turn; kingpin "
                     + "inclination takes camber back on the outer wheel, the more the further it is steered."},
             footer = {"", "Examples:",
@@ -99,8 +97,7 @@ final class AlignmentCommand implements Runnable {
         return print("steer", format, () -> Alignment.camberInSteer(caster, kingpin, camber, steer));
     }
 
-    @Command(name = "caster", mixinStandardHelpOptions = true,
-            description = {"Caster from a camber sweep.", "",
+    @Command(name = "caster", description = {"Caster from a camber sweep.", "",
                 "On turn plates, steer one wheel as far in as out and read its camber at both ends."},
             footer = {"", "Example:",
                 "  camberwell alignment caster --turned-in 1.01deg --turned-out -3.78deg"})
@@ -116,8 +113,7 @@ final class AlignmentCommand implements Runnable {
         return print("caster", format, () -> Alignment.casterFromSweep(turnedIn, turnedOut, sweep));
     }
 
-    @Command(name = "roll", mixinStandardHelpOptions = true,
-            description = {"Camber to the road while the body rolls.", "",
+    @Command(name = "roll", description = {"Camber to the road while the body rolls.", "",
                 "The body leans out of the turn and takes its wheels along; the suspension gives a part of that "
                     + "back. Give that part, or what the camber does on a jack: its change for a travel in bump, and "
                     + "the track."},
@@ -149,7 +145,7 @@ final class AlignmentCommand implements Runnable {
                 .orElseGet(() -> Recovery.fromTravel(change.get(), travel.get(), track.get()))));
     }
 
-    @Command(name = "drag", mixinStandardHelpOptions = true,
+    @Command(name = "drag",
             description = {"What toe costs on the straight: drag, power and heat, estimated for both wheels of an "
                 + "axle."},
             footer = {"", "Examples:",

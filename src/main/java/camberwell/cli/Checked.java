@@ -87,7 +87,8 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
             String place = console.path(pack.name()).toString();
             if (problem.file().startsWith(place)) {
                 String file = pack.name() + problem.file().substring(place.length()).replace('\\', '/');
-                return new Problem(file, problem.line(), problem.column(), problem.message(), problem.suggestion(), problem.warning(),
+                return new Problem(file, problem.line(), problem.column(), problem.message(), problem.suggestion(),
+                        problem.warning(),
                         problem.excerpt());
             }
         }

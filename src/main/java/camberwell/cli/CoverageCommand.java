@@ -18,24 +18,22 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules coverage}. */
-@Command(name = "coverage", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "coverage", addMethodSubcommands = false,
         description = {"Shows which complaints lead to a change: each is put to the rules alone, clear and on every "
                 + "lap, on a car that can have everything adjusted, with front, rear and all-wheel drive.",
             "Also names adjuster directions that no rule proposes or opposes, and notes that no rule uses."},
         footer = {"", "Examples:", "  camberwell rules coverage", "  camberwell rules coverage --format json"},
         exitCodeList = {"0:nothing is missing", "1:something is missing",
             "2:the input or the command line is wrong"})
-final class CoverageCommand implements Callable<Integer> {
+final class CoverageCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private Engine engine;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -44,6 +42,11 @@ final class CoverageCommand implements Callable<Integer> {
     CoverageCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -26,7 +26,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell debrief}: questions and answers after a run, and the advice at their end. */
-@Command(name = "debrief", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "debrief", addMethodSubcommands = false,
         description = {"Asks what the car did, as few questions as it can, and names the changes to make.",
             "",
             "Answer in your own words, by number or by a word of the list; a complaint, the place, the day and how often "
@@ -41,7 +41,7 @@ import picocli.CommandLine.Option;
             "  camberwell debrief --resume friday.yaml",
             "  camberwell debrief --book runs",
             "  camberwell debrief --format jsonl --car my-car.yaml < answers.txt"})
-final class DebriefCommand implements Callable<Integer> {
+final class DebriefCommand implements Callable<Integer>, TakesRules {
 
     private static final int TOP = 5;
     private static final int INTERRUPTED = 130;
@@ -49,8 +49,7 @@ final class DebriefCommand implements Callable<Integer> {
     private final Console console;
     private Engine engine;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--car", paramLabel = "CAR",
             description = "The car's file. Without one, the kind of car is asked and advice speaks in common steps.")
@@ -86,6 +85,11 @@ final class DebriefCommand implements Callable<Integer> {
     DebriefCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -21,6 +21,7 @@ final class DebriefScreen {
     private final Debrief debrief;
     private final Talk talk;
     private final Ending ending;
+    private final AskedAfter asked;
     private final Keeping keeping;
     private final Prompter prompter;
     private final BiConsumer<Debrief, Page> advice;
@@ -35,6 +36,7 @@ final class DebriefScreen {
         this.debrief = debrief;
         this.talk = talk;
         this.ending = ending;
+        this.asked = new AskedAfter(ending);
         this.keeping = keeping;
         this.prompter = prompter;
         this.advice = advice;
@@ -117,8 +119,9 @@ final class DebriefScreen {
         advice.accept(debrief, page);
         ending.card(page);
         if (console.interactive()) {
-            page.blank().paragraph(0, "Ask why, explain, or what if it was wet; add more, sheet FILE, save FILE, another car FILE; Enter "
-                    + "ends.");
+            page.blank().paragraph(0,
+                    "Ask why, why not camber, explain, or what if it was wet; add more, sheet FILE, save FILE, "
+                    + "another car FILE; Enter ends.");
         }
         console.out().println();
         console.out().print(page);
@@ -131,12 +134,8 @@ final class DebriefScreen {
         String lower = typed.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         Page page = page();
         page.blank();
-        if (lower.matches("why( \\d+)?")) {
-            ending.why(rank(lower), page);
-        } else if (lower.matches("explain( \\d+)?")) {
-            ending.explain(rank(lower), page);
-        } else if (lower.startsWith("what if ") || lower.startsWith("if ")) {
-            ending.whatIf(typed.replaceFirst("(?i)^(what )?if ", ""), page);
+        if (asked.of(typed, page)) {
+            // Told.
         } else if (lower.startsWith("save")) {
             save(typed.substring("save".length()).strip(), page);
         } else if (lower.equals("sheet") || lower.startsWith("sheet ")) {
@@ -149,11 +148,6 @@ final class DebriefScreen {
         }
         console.out().print(page);
         return true;
-    }
-
-    private static int rank(String typed) {
-        String digits = typed.replaceAll("\\D", "");
-        return digits.isEmpty() || digits.length() > 3 ? 1 : Math.max(1, Integer.parseInt(digits));
     }
 
     private void save(String file, Page page) {

@@ -20,14 +20,13 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell explain}: how advice came about, why a change is not in it, and what would make it another. */
-@Command(name = "explain", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "explain", addMethodSubcommands = false,
         description = "Explains the advice on a case: how, why not, and what if. Without an option it explains the "
                 + "first change.",
         footer = {"", "Examples:",
@@ -37,7 +36,7 @@ import picocli.CommandLine.Spec;
             "  camberwell explain my-case.yaml --if \"tyres.front-left.inner=96 °C\" \\",
             "      --if reports[0].phase=exit",
             "  camberwell explain my-case.yaml --rules my-rules --format json"})
-final class ExplainCommand implements Callable<Integer> {
+final class ExplainCommand implements Callable<Integer>, TakesRules {
 
     /** One more than a case may have, so that one that is larger is told of. */
     private static final int MOST_BYTES = (1 << 20) + 1;
@@ -70,8 +69,7 @@ final class ExplainCommand implements Callable<Integer> {
             description = "The book of runs: what came of earlier changes on the same car is weighed too.")
     private String book;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -80,6 +78,11 @@ final class ExplainCommand implements Callable<Integer> {
     ExplainCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -36,7 +36,8 @@ final class KeptAnswers {
             return List.of();
         }
         try {
-            List<String> lines = Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES ? Files.readAllLines(file) : List.of();
+            List<String> lines = Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES ? Files.readAllLines(file)
+                    : List.of();
             if (lines.isEmpty() || !lines.get(0).equals(FIRST_LINE)) {
                 throw new ProblemsException(Problem.of(name, "is there already, and holds no answers", Optional.empty()));
             }

@@ -12,7 +12,11 @@ final class LeastGainOption {
                     + "laps can show.")
     private String typed;
 
-    /** In seconds; @throws ProblemsException if it is none */
+    /**
+     * In seconds.
+     *
+     * @throws ProblemsException if it is none
+     */
     Optional<Double> seconds() {
         if (typed == null) {
             return Optional.empty();

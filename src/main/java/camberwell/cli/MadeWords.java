@@ -5,13 +5,18 @@ import camberwell.history.Changes;
 import camberwell.problem.ProblemsException;
 import camberwell.run.Case;
 import camberwell.run.Made;
+import camberwell.saying.MovedWords;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
+import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,33 +26,11 @@ final class MadeWords {
     /** Where an adjuster stands: {@code rear toe 0.25 deg}, {@code rear toe = 0.25 deg}. */
     private static final Pattern SETTING = Pattern.compile("(.*?[a-z])\\s*(?:=|\\bto\\b)?\\s*"
             + "(-?\\d+(?:\\.\\d+)?\\s*(?:deg|°|mm|bar|kpa|psi|%|n/mm|lb/in|nm|nm/deg)|(?<==)\\s*-?\\d+(?:\\.\\d+)?)");
-    /** An end of the car or one of its wheels, before what is adjusted there. */
-    private static final String END = "((?:front|rear)(?:-(?:left|right))?)[- ]";
     private static final Pattern BARE = Pattern.compile("([a-z-]+[a-z]) (-?\\d+(?:\\.\\d+)?)");
-    private static final Pattern BACK = Pattern.compile("\\b(?:put\\b.*\\bback|undid|undo|undone|reverted?|restored?|took\\b.*\\bback"
+    private static final Pattern BACK =
+            Pattern.compile("\\b(?:put\\b.*\\bback|undid|undo|undone|reverted?|restored?|took\\b.*\\bback"
             + "|went back|back to (?:where|how|what))\\b");
     private static final Pattern JOIN = Pattern.compile("\\s*(?:[,;+&]|\\band\\b|\\bthen\\b)\\s*");
-    /** How people say it, and how the vocabulary has it; in this order. */
-    private static final String[][] SAID = {
-        {"\\b(?:we|i|they|it|have|had|has|was|were|is|the|a|an|by|of|on|at|to|set|put|went|made|more step|steps?|clicks?|notch(?:es)?"
-            + "|hole)\\b", " "},
-        {"\\bone\\b", "1"}, {"\\btwo\\b", "2"}, {"\\bthree\\b", "3"}, {"\\bfour\\b", "4"},
-        {"\\b(?:anti[- ]?roll[- ]?bars?|arbs?|sway[- ]?bars?|roll[- ]?bars?|bars?)\\b", "anti-roll-bar"},
-        {"\\bpressures\\b", "pressure"}, {"\\bspring\\b", "springs"}, {"\\bride[- ]heights?\\b", "ride-height"},
-        {"\\bbrake[- ]?(?:bias|balance)\\b", "brake-bias"}, {"\\bbias\\b", "brake-bias"}, {"\\bbrake-brake-bias\\b", "brake-bias"},
-        {"\\b(?:softened|softer|soften)\\b", "softer"}, {"\\b(?:stiffened|stiffer|harder|stiffen)\\b", "stiffer"},
-        {"\\b(?:raised|raise|up|upwards)\\b", "higher"}, {"\\b(?:lowered|lower|down|reduced|dropped)\\b", "lower"},
-        {"\\b(?:backwards?|rearwards?|back)\\b", "rearward"}, {"\\bforwards\\b", "forward"},
-        {"\\b(front|rear) toe (in|out)\\b", "$1-toe toe-$2"}, {"\\bmore toe (in|out) (?:at )?(front|rear)\\b", "$2-toe toe-$1"},
-        {"\\b(left|right)[- ](front|rear)\\b", "$2-$1"}, {"\\b(front|rear) (left|right)\\b", "$1-$2"},
-        {"\\bmore " + END + "camber\\b", "$1-camber more-negative"}, {"\\bless " + END + "camber\\b", "$1-camber less-negative"},
-        {"\\b" + END + "camber more(?:[- ]negative)?\\b", "$1-camber more-negative"},
-        {"\\b" + END + "camber less(?:[- ]negative)?\\b", "$1-camber less-negative"},
-        {"\\b((?:front|rear)-(?:left|right)) (camber|pressure)\\b", "$1-$2"},
-        {"\\b(front|rear)[- ]wing higher\\b", "$1-wing more"}, {"\\b(front|rear)[- ]wing lower\\b", "$1-wing less"},
-        {"\\b(front|rear) (anti-roll-bar|springs|bump|rebound|ride-height|pressure|toe|camber|wing)\\b", "$1-$2"},
-        {"\\s+", " "}};
-
     private MadeWords() {
     }
 
@@ -66,9 +49,9 @@ final class MadeWords {
             if (back.isPresent()) {
                 settings.add(back.get().change().adjuster().id() + "=" + back.get().moved().from().orElseThrow());
             } else if (setting.matches()) {
-                settings.add(named(setting.group(1)) + "=" + setting.group(2).strip());
+                settings.add(MovedWords.plain(setting.group(1)) + "=" + setting.group(2).strip());
             } else if (!part.isEmpty()) {
-                String words = named(part);
+                String words = MovedWords.plain(part);
                 Matcher bare = BARE.matcher(words);
                 // "Rear wing 6": a number and no direction is where it stands.
                 if (bare.matches() && Word.find(Adjuster.class, bare.group(1)).isPresent()) {
@@ -87,19 +70,11 @@ final class MadeWords {
         if (!BACK.matcher(part).find()) {
             return Optional.empty();
         }
-        String words = named(part);
+        String words = MovedWords.plain(part);
         List<Made> moved = before.stream().filter(made -> made.moved().from().isPresent()).toList();
         return moved.stream().filter(made -> words.contains(made.change().adjuster().id())).findFirst()
                 .or(() -> moved.size() == 1 && Arrays.stream(Adjuster.values()).noneMatch(it -> words.contains(it.id()))
                         ? Optional.of(moved.get(0)) : Optional.empty());
-    }
-
-    private static String named(String part) {
-        String words = part;
-        for (String[] said : SAID) {
-            words = words.replaceAll(said[0], said[1]);
-        }
-        return words.strip();
     }
 
     /** The number of steps may stand anywhere; it is read where it stands last. */

@@ -12,21 +12,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** The command {@code camberwell}. */
-@Command(name = "camberwell", mixinStandardHelpOptions = true, addMethodSubcommands = false,
-        version = "camberwell " + Manifest.CAMBERWELL,
-        description = "Names the next setup change for a racing car: how much, why, at what cost, and how to check it.",
-        synopsisSubcommandLabel = "COMMAND",
-        footer = {"", "Examples:",
-            "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
-            "  camberwell advise --format json my-case.yaml"},
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {"0:done", "1:something wrong was found",
-            "2:the input or the command line is wrong"})
 public final class Main implements Runnable {
 
     /** The commands that will need the rules, whatever else is on the line. */
@@ -34,13 +23,21 @@ public final class Main implements Runnable {
 
     private final Console console;
 
-    @Spec
-    private CommandSpec spec;
+    private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("camberwell");
 
     private Main(Console console) {
         this.console = console;
+        spec.version("camberwell " + Manifest.CAMBERWELL);
+        spec.usageMessage().description("Names the next setup change for a racing car: how much, why, at what cost, and how to "
+                        + "check it.")
+                .synopsisSubcommandLabel("COMMAND").footer("", "Examples:",
+                        "  camberwell advise demo-cases/pushes-in-snaps-out.yaml",
+                        "  camberwell advise --format json my-case.yaml")
+                .exitCodeListHeading("%nExit codes:%n").exitCodeList(UsageMessageSpec.keyValuesMap(
+                        "0:done", "1:something wrong was found", "2:the input or the command line is wrong"));
     }
 
+    /** Runs the command line, and ends the process with its exit code. */
     public static void main(String[] arguments) {
         Console console = console();
         Engine engine = new Engine(Home.find(), RuleBase.defaultCache()).withShelf(Shelf.of(System.getenv()));
@@ -114,9 +111,9 @@ public final class Main implements Runnable {
 
     /** The commands that {@code arguments} may need; without any, all of them. */
     static CommandLine line(Console console, Engine engine, String... arguments) {
-        CommandLine line = new CommandLine(new Main(console));
+        CommandLine line = new CommandLine(new Main(console).spec);
         new Commands()
-                .add("advise", () -> new AdviseCommand(console, engine))
+                .add("advise", () -> new AdviseCommand(console, engine).line())
                 .add("debrief", () -> new DebriefCommand(console, engine))
                 .add("explain", () -> new ExplainCommand(console, engine))
                 .add("note", () -> new NoteCommand(console, engine))
@@ -132,6 +129,7 @@ public final class Main implements Runnable {
                 .add("runs", () -> runs(console, engine, arguments))
                 .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);
+        Commands.help(line.getCommandSpec());
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);

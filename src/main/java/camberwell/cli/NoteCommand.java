@@ -9,7 +9,6 @@ import camberwell.vocabulary.Nearest;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -17,11 +16,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell note}: one page from the shelf. */
-@Command(name = "note", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "note", addMethodSubcommands = false,
         description = "Shows a knowledge note for reading; without a name, lists all notes by kind.",
         footer = {"", "Examples:", "  camberwell note", "  camberwell note rear-toe",
             "  camberwell note --format json slow-in"})
-final class NoteCommand implements Callable<Integer> {
+final class NoteCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private final Engine engine;
@@ -36,12 +35,16 @@ final class NoteCommand implements Callable<Integer> {
             description = Format.WRITTEN)
     private Format format;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     NoteCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -35,12 +35,11 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell observe}: what the car did in a logged run. */
-@Command(name = "observe", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "observe", addMethodSubcommands = false,
         description = {
             "Reads logged runs and names what the car did: which axle slid, in which corner and phase, how surely.", "",
             "A log is text with a heading for each column and a row for each sample: comma-separated values, or with "

@@ -36,7 +36,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell practise}: a car with something wrong hidden in it, driven by the model after each change. */
-@Command(name = "practise", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "practise", addMethodSubcommands = false,
         description = "Hides something wrong in a car, tells what it does, and drives it after each of your changes.",
         footer = {"", "Answer with adjuster, direction and steps, like \"rear-anti-roll-bar softer 1\"; q ends it. "
             + "At the end it says what was wrong, and what the advice would have done.", "", "Examples:",

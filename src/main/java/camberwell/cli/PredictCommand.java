@@ -30,7 +30,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell predict}: what a change would do to this car, by the handling model. */
-@Command(name = "predict", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "predict", addMethodSubcommands = false,
         description = "Tells what a change would do to a car, by the handling models: in a steady corner, and driven.",
         footer = {"", "The car's file must give wheelbase, mass and front weight; a class of car lends what else it "
             + "leaves out. Dampers, ride heights and pressures show in the driven car alone.", "", "Examples:",

@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell pressure}: what the gas law makes of cold and hot pressures. */
-@Command(name = "pressure", mixinStandardHelpOptions = true, addMethodSubcommands = false, sortOptions = false,
+@Command(name = "pressure", addMethodSubcommands = false, sortOptions = false,
         description = {"Computes tyre pressures by the gas law, at constant volume and on absolute pressures.", "",
             "Give what you know; all that follows from it is printed, with the line that computed it: the growth, the "
                 + "gas temperature that it implies, the cold setting for the hot target, what to let out of the hot "

@@ -18,14 +18,13 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell quiz}: cases to practise on. */
-@Command(name = "quiz", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "quiz", addMethodSubcommands = false,
         description = "Draws cases to practise on, takes your change, and says what it would have done.",
         footer = {"", "Answer with an adjuster and a direction; an empty line skips a case, q ends the quiz.",
             "", "Examples:", "  camberwell quiz --seed 7 --count 3",
@@ -33,7 +32,7 @@ import picocli.CommandLine.Spec;
             "  echo \"rear-toe toe-in\" | camberwell quiz --seed 7",
             "  camberwell quiz --seed 7 --count 5 --homework monday.yaml",
             "  camberwell quiz --own --rules my-rules --record ada.yaml"})
-final class QuizCommand implements Callable<Integer> {
+final class QuizCommand implements Callable<Integer>, TakesRules {
 
     private static final int SEEDS = 10_000;
 
@@ -43,8 +42,7 @@ final class QuizCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--topic", paramLabel = "TOPIC",
             description = "What to ask about: the name of a file of rules for changes, like camber or mid-corner.")
@@ -75,6 +73,11 @@ final class QuizCommand implements Callable<Integer> {
     QuizCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -12,16 +12,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell quiz mark}: homework that was handed in. */
-@Command(name = "mark", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "mark", addMethodSubcommands = false,
         description = {"Marks homework that quiz --homework handed out: which answers are advised too, and what else is.",
             "Give the same --rules as when it was handed out."},
         footer = {"", "Example:", "  camberwell quiz mark ada-homework.yaml --record ada.yaml"})
-final class QuizMarkCommand implements Callable<Integer> {
+final class QuizMarkCommand implements Callable<Integer>, TakesRules {
 
     private static final int SHOWN = 3;
 
@@ -37,8 +36,7 @@ final class QuizMarkCommand implements Callable<Integer> {
     @Option(names = "--record", paramLabel = "FILE", description = "The pupil's file, to which the answers are added.")
     private String record;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -47,6 +45,11 @@ final class QuizMarkCommand implements Callable<Integer> {
     QuizMarkCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

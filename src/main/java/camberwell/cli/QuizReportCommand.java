@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell quiz report}: what a class knows, and what it confuses with what. */
-@Command(name = "report", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "report", addMethodSubcommands = false,
         description = {"Reads the files that quiz --record wrote, one a pupil, and tells of the class: what is known, and "
             + "what is confused with what."},
         footer = {"", "Example:", "  camberwell quiz report ada.yaml ben.yaml"})

@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell read}: what the tyres of a case show, without any advice. */
-@Command(name = "read", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "read", addMethodSubcommands = false,
         description = {
             "Reads the tyres of cases: the figures of each tyre, then what they say and how clear it is.", "",
             "Camber is judged by the inner less the outer edge of the loaded tyres. An inner edge up to 8 K hotter is "

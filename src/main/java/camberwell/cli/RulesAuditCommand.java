@@ -13,11 +13,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules audit}: the rule base answers to physics. */
-@Command(name = "audit", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "audit", addMethodSubcommands = false,
         description = "Holds what rules and knowledge notes claim against the handling model, on every reference car.",
         footer = {"", "A note explains a difference with \"model: not represented, because …\", or with an entry of "
             + "\"model-differs\" for one effect or one rule.",
@@ -25,7 +24,7 @@ import picocli.CommandLine.Option;
             "  camberwell rules audit --format json"},
         exitCodeList = {"0:nothing differs without a reason", "1:something differs without a reason",
             "2:the input or the command line is wrong"})
-final class RulesAuditCommand implements Callable<Integer> {
+final class RulesAuditCommand implements Callable<Integer>, TakesRules {
 
     /** Folders of cars, below camberwell's own. */
     private static final List<String> CARS = List.of("demo-cases/cars", "rules/reference-cars");
@@ -33,8 +32,7 @@ final class RulesAuditCommand implements Callable<Integer> {
     private final Console console;
     private Engine engine;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -46,6 +44,11 @@ final class RulesAuditCommand implements Callable<Integer> {
     RulesAuditCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

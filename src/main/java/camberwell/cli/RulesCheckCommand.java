@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules check}: everything that is wrong with rules, without firing any. */
-@Command(name = "check", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "check", addMethodSubcommands = false,
         description = {"Names everything that is wrong with the rules and notes of a folder, or with the "
             + "built-in ones."},
         footer = {"", "Examples:", "  camberwell rules check my-rules", "  camberwell rules check --format json",

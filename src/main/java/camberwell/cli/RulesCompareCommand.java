@@ -14,18 +14,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules compare}: what a change of rules does to the advice, over many cases. */
-@Command(name = "compare", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "compare", addMethodSubcommands = false,
         description = {"Compares the advice under two sets of rules over many cases: which changes appeared, "
             + "vanished or moved.", "Look at it before you share a rule."},
         footer = {"", "Examples:", "  camberwell rules compare built-in my-rules",
             "  camberwell rules compare my-rules.zip my-rules --cases my-cases",
             "  camberwell rules compare wet-days.zip wet-days.zip+my-rules"})
-final class RulesCompareCommand implements Callable<Integer> {
+final class RulesCompareCommand implements Callable<Integer>, TakesRules {
 
     private static final String BUILT_IN = "built-in";
 
@@ -44,8 +43,7 @@ final class RulesCompareCommand implements Callable<Integer> {
             description = "A folder of cases. Without it, camberwell's own demo cases and those of the two folders.")
     private String cases;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -54,6 +52,11 @@ final class RulesCompareCommand implements Callable<Integer> {
     RulesCompareCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -11,15 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell rules list}: whose rules are in use. */
-@Command(name = "list", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "list", addMethodSubcommands = false,
         description = {"Lists the packs whose rules are in use: those on your shelf and those named with --rules.",
             "Of each: what it adds, which rules and notes it takes the place of, and whether it fits this camberwell."},
         footer = {"", "Examples:", "  camberwell rules list", "  camberwell rules list --rules my-rules --format json"})
-final class RulesListCommand implements Callable<Integer> {
+final class RulesListCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private final Engine engine;
@@ -28,12 +27,16 @@ final class RulesListCommand implements Callable<Integer> {
             description = Format.WRITTEN)
     private Format format;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     RulesListCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -16,12 +16,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules new}: asks for a rule, and writes it with its note and a case in which it fires. */
-@Command(name = "new", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "new", addMethodSubcommands = false,
         description = {"Asks when a rule applies, what follows, why, and who says so. Writes the rule, its note "
             + "and a demo case into your folder, all of them or none.",
             "Where a sentence is asked for, write it, or write words to look for one and choose by number. Answers "
@@ -29,7 +28,7 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Example:",
             "  camberwell rules new \"Kerbs throw the car: softer front bump\" --into my-rules",
             "  camberwell rules new \"Hot {axle} tyres\" --into my-rules --answers half.txt"})
-final class RulesNewCommand implements Callable<Integer> {
+final class RulesNewCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private Engine engine;
@@ -42,16 +41,21 @@ final class RulesNewCommand implements Callable<Integer> {
     private String folder;
 
     @Option(names = "--answers", paramLabel = "FILE",
-            description = "Keeps the answers in this file while they are given, and goes on from those that are in it. It goes when the "
+            description = "Keeps the answers in this file while they are given, and goes on from those that are in it. It "
+                    + "goes when the "
             + "rule is written, and with quit.")
     private String answers;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     RulesNewCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

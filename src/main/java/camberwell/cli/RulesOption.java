@@ -12,23 +12,28 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The options {@code --rules} and {@code --trust} of every command that reasons. */
 final class RulesOption {
 
-    @Option(names = "--rules", paramLabel = "DIR",
-            description = "Adds the rules of this folder or .zip file to the built-in ones. Can be given again.")
-    private List<String> folders = new ArrayList<>();
+    private final Described<List<String>> folders = Described.texts("--rules", "DIR",
+            "Adds the rules of this folder or .zip file to the built-in ones. Can be given again.");
+    private final Described<List<String>> trusted = Described.texts("--trust", "DIR",
+            "Allows raw Drools in this folder, which must be named with --rules too. Such rules can do anything to your "
+            + "computer: trust only what you wrote yourself.");
 
-    @Option(names = "--trust", paramLabel = "DIR", description = {
-        "Allows raw Drools in this folder, which must be named with --rules too. Such rules can do anything to your "
-        + "computer: trust only what you wrote yourself."})
-    private List<String> trusted = new ArrayList<>();
+    /** Gives a command these options, if it has them not yet. */
+    void addTo(CommandSpec command) {
+        if (command.findOption("--rules") == null) {
+            command.addOption(folders.option());
+            command.addOption(trusted.option());
+        }
+    }
 
     /** {@code engine} with the rules of the folders that were named. */
     Engine on(Engine engine, Console console) {
-        List<RulePack> packs = read(folders, trusted, console);
+        List<RulePack> packs = read(folders.value(), trusted.value(), console);
         List<Problem> empty = packs.stream().filter(RulesOption::empty).map(RulesOption::nothingIn).toList();
         if (!empty.isEmpty()) {
             throw new ProblemsException(empty);
@@ -47,27 +52,28 @@ final class RulesOption {
 
     /** {@code engine} with the rules of {@code --rules}, and the packs that the command itself names. */
     Named on(Engine engine, Console console, List<String> named) {
-        List<RulePack> read = read(with(named), trusted, console);
-        return new Named(engine.withRules(read.subList(0, folders.size())), read.subList(folders.size(), read.size()));
+        List<RulePack> read = read(with(named), trusted.value(), console);
+        return new Named(engine.withRules(read.subList(0, folders.value().size())),
+                read.subList(folders.value().size(), read.size()));
     }
 
     /** The folders of {@code --rules} and those after them. */
     List<String> with(List<String> named) {
-        List<String> all = new ArrayList<>(folders);
+        List<String> all = new ArrayList<>(folders.value());
         all.addAll(named);
         return all;
     }
 
     /** The folders that may hold raw Drools. */
     List<String> trusted() {
-        return trusted;
+        return trusted.value();
     }
 
     /** The options as they were typed, for a command that is to come to the same. */
     List<String> typed() {
         List<String> typed = new ArrayList<>();
-        folders.forEach(folder -> typed.addAll(List.of("--rules", folder)));
-        trusted.forEach(folder -> typed.addAll(List.of("--trust", folder)));
+        folders.value().forEach(folder -> typed.addAll(List.of("--rules", folder)));
+        trusted.value().forEach(folder -> typed.addAll(List.of("--trust", folder)));
         return typed;
     }
 

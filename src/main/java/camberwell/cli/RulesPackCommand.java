@@ -14,19 +14,18 @@ import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules pack}: a rule folder as one file, to hand to a colleague. */
-@Command(name = "pack", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "pack", addMethodSubcommands = false,
         description = {"Packs a rule folder into one .zip file that a colleague can give to --rules.",
             "The folder needs a pack.yaml with name, version and author. It is checked first, and a folder with a "
             + "problem is not packed."},
         footer = {"", "Example:", "  camberwell rules pack my-rules -o my-rules.zip"},
         exitCodeList = {"0:packed", "1:something is wrong with the rules, and nothing was packed",
             "2:the input or the command line is wrong"})
-final class RulesPackCommand implements Callable<Integer> {
+final class RulesPackCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private final Engine engine;
@@ -40,12 +39,16 @@ final class RulesPackCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Write over FILE if it is there and is no packed rule folder.")
     private boolean overwrite;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     RulesPackCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -18,19 +18,18 @@ import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules sentences}: what a rule can say. */
-@Command(name = "sentences", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "sentences", addMethodSubcommands = false,
         description = {"Lists the sentences that rules are written in, with the words that fit and an example of each.",
             "With words, only the sentences that have all of them."},
         footer = {"", "Examples:", "  camberwell rules sentences", "  camberwell rules sentences tread hot",
             "  camberwell rules sentences --stage changes"},
         exitCodeList = {"0:done", "1:no sentence has all of those words",
             "2:the input or the command line is wrong"})
-final class RulesSentencesCommand implements Callable<Integer> {
+final class RulesSentencesCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private Engine engine;
@@ -42,8 +41,7 @@ final class RulesSentencesCommand implements Callable<Integer> {
             description = "Only what a rule of this stage can say: readings, causes, changes, cautions or driving.")
     private Stage stage;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -52,6 +50,11 @@ final class RulesSentencesCommand implements Callable<Integer> {
     RulesSentencesCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

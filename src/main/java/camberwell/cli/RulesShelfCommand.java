@@ -18,8 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell rules shelf}: the packs that are always in use. */
-@Command(name = "shelf", mixinStandardHelpOptions = true,
-        description = {"Shows and arranges your shelf: the packs whose rules are in use without --rules.",
+@Command(name = "shelf", description = {"Shows and arranges your shelf: the packs whose rules are in use without --rules.",
             "It is a folder of your own configuration; packs on it hold sentences, notes and cases and are never trusted "
             + "with more."},
         footer = {"", "Examples:", "  camberwell rules shelf", "  camberwell rules shelf add tall-kerbs.zip",
@@ -69,7 +68,7 @@ final class RulesShelfCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    @Command(name = "add", mixinStandardHelpOptions = true,
+    @Command(name = "add",
             description = "Checks a pack and puts a copy of it on the shelf, in the place of another version of it.",
             footer = {"", "Example:", "  camberwell rules shelf add tall-kerbs.zip"})
     int add(@Parameters(paramLabel = "PACK", description = "A .zip file or a rule folder with a pack.yaml.") String pack) {
@@ -84,7 +83,7 @@ final class RulesShelfCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    @Command(name = "remove", mixinStandardHelpOptions = true, description = "Takes a pack off the shelf.",
+    @Command(name = "remove", description = "Takes a pack off the shelf.",
             footer = {"", "Example:", "  camberwell rules shelf remove tall-kerbs"})
     int remove(@Parameters(paramLabel = "NAME", description = "The pack's name.") String name) {
         shelf.remove(known(name));
@@ -92,7 +91,7 @@ final class RulesShelfCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    @Command(name = "off", mixinStandardHelpOptions = true, description = "Leaves a pack on the shelf and out of use.",
+    @Command(name = "off", description = "Leaves a pack on the shelf and out of use.",
             footer = {"", "Example:", "  camberwell rules shelf off tall-kerbs"})
     int off(@Parameters(paramLabel = "NAME", description = "The pack's name.") String name) {
         shelf.turn(known(name), false);
@@ -100,7 +99,7 @@ final class RulesShelfCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    @Command(name = "on", mixinStandardHelpOptions = true, description = "Takes a pack on the shelf into use again.",
+    @Command(name = "on", description = "Takes a pack on the shelf into use again.",
             footer = {"", "Example:", "  camberwell rules shelf on tall-kerbs"})
     int on(@Parameters(paramLabel = "NAME", description = "The pack's name.") String name) {
         shelf.turn(known(name), true);
@@ -108,7 +107,7 @@ final class RulesShelfCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    @Command(name = "order", mixinStandardHelpOptions = true,
+    @Command(name = "order",
             description = "Puts the named packs first, in that order: a later pack builds on, or replaces, an earlier one.",
             footer = {"", "Example:", "  camberwell rules shelf order wet-days tall-kerbs"})
     int order(@Parameters(paramLabel = "NAME", arity = "1..*", description = "Names of packs.") List<String> names) {

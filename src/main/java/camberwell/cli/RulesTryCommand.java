@@ -8,16 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules try}: what a rule folder does on a case. */
-@Command(name = "try", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "try", addMethodSubcommands = false,
         description = "Shows which rules fire on a case, and the advice with and without a rule folder.",
         footer = {"", "Example:",
             "  camberwell rules try my-rules --case demo-cases/pushes-in-snaps-out.yaml"})
-final class RulesTryCommand implements Callable<Integer> {
+final class RulesTryCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private final Engine engine;
@@ -29,8 +28,7 @@ final class RulesTryCommand implements Callable<Integer> {
             description = "A case file; can be given again. Without it, the cases of the folder's own demo-cases.")
     private List<String> cases = new ArrayList<>();
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -39,6 +37,11 @@ final class RulesTryCommand implements Callable<Integer> {
     RulesTryCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

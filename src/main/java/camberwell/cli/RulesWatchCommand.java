@@ -21,16 +21,15 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell rules watch}: checks and tries a rule folder again whenever something in it is saved. */
-@Command(name = "watch", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "watch", addMethodSubcommands = false,
         description = {"Checks a rule folder, tries it on its cases, and does so again on each save.",
             "Ends with Ctrl-C."},
         footer = {"", "Example:", "  camberwell rules watch my-rules --case my-rules/demo-cases/monday.yaml"})
-final class RulesWatchCommand implements Callable<Integer> {
+final class RulesWatchCommand implements Callable<Integer>, TakesRules {
 
     /** Editors save in several steps; what comes within this time belongs together. */
     private static final long TOGETHER_MILLISECONDS = 200;
@@ -45,8 +44,7 @@ final class RulesWatchCommand implements Callable<Integer> {
             description = "A case to try; can be given again. Without it, the cases of the folder's own demo-cases.")
     private List<String> cases = new ArrayList<>();
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--rounds", paramLabel = "N", defaultValue = "0", converter = Count.Rounds.class,
             description = "Ends after so many rounds; 0, which is the default, for as many as there are saves.")
@@ -55,6 +53,11 @@ final class RulesWatchCommand implements Callable<Integer> {
     RulesWatchCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

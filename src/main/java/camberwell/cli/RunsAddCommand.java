@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell runs add}: a run into the book. */
-@Command(name = "add", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "add", addMethodSubcommands = false,
         description = {"Enters a run into the book, under the next number.",
             "Without a case it carries on from the last run: the same car, day and settings; say what is new."},
         footer = {"", "Examples:",
@@ -143,7 +143,8 @@ final class RunsAddCommand implements Callable<Integer> {
     private Heard heard() {
         Heard heard = engine.listener().hear(say);
         if (heard.told().isEmpty() && !heard.fine()) {
-            throw new ProblemsException(Problem.of("--say", "not understood: \"" + say.strip() + "\"; say it in other words, or give "
+            throw new ProblemsException(Problem.of("--say", "not understood: \"" + say.strip()
+                    + "\"; say it in other words, or give "
                     + "--complaint", Optional.empty()));
         }
         return heard;

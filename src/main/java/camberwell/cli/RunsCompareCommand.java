@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell runs compare}: what the lap times and complaints of runs tell of each other. */
-@Command(name = "compare", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "compare", addMethodSubcommands = false,
         description = {"Compares runs: A and B, or A, B and A again, which a drifting track does not mislead.",
             "The trend of fuel and tyre age is taken out of the laps, and slow ones are left out by a robust rule that is "
             + "shown."},

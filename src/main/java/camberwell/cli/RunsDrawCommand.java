@@ -14,7 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell runs draw}: lap times, settings and complaints over the runs. */
-@Command(name = "draw", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "draw", addMethodSubcommands = false,
         description = "Draws the last runs of a car: lap times with the trend taken out, the path of the settings, the "
                 + "complaints.",
         footer = {"", "Examples:", "  camberwell runs draw", "  camberwell runs draw -o runs.svg --last 20"})

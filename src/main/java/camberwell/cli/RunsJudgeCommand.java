@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell runs judge}: what came of the changes before a run. */
-@Command(name = "judge", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "judge", addMethodSubcommands = false,
         description = {"Tells what came of the changes before a run, by its complaints and its laps, and what is learned.",
             "With an outcome it is entered as you say."},
         footer = {"", "Examples:", "  camberwell runs judge", "  camberwell runs judge 7 --least-gain \"0.1 s\"",

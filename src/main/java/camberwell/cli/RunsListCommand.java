@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell runs list}: the last runs of the book. */
-@Command(name = "list", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "list", addMethodSubcommands = false,
         description = "Lists the runs of the book, the last one last, with what came of each change.",
         footer = {"", "Examples:", "  camberwell runs list", "  camberwell runs list --car corvane --last 40"})
 final class RunsListCommand implements Callable<Integer> {

@@ -16,14 +16,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code camberwell runs plan}: what to drive in the next hours. */
-@Command(name = "plan", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "plan", addMethodSubcommands = false,
         description = {"Plans the next runs: which change first and why, how many laps, when to go back to the start, when "
             + "to stop.",
             "From the last run of the book, its advice, what came of earlier changes, and the laps at hand."},
         footer = {"", "Examples:", "  camberwell runs plan --laps 40",
             "  camberwell runs plan --laps 60 --least-gain \"0.15 s\"",
             "  camberwell runs plan --laps 24 --expected-gain \"0.2 s\""})
-final class RunsPlanCommand implements Callable<Integer> {
+final class RunsPlanCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private Engine engine;
@@ -46,8 +46,7 @@ final class RunsPlanCommand implements Callable<Integer> {
                     + "in the book that helped. Its chance times this is held against what the laps left can show.")
     private String expectedGain;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -56,6 +55,11 @@ final class RunsPlanCommand implements Callable<Integer> {
     RunsPlanCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

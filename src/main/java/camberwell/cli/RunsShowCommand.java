@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell runs show}: all of one run. */
-@Command(name = "show", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "show", addMethodSubcommands = false,
         description = "Shows a run: its set-up, every lap and whether it counts, what came of the change before it.",
         footer = {"", "Example:", "  camberwell runs show 7"})
 final class RunsShowCommand implements Callable<Integer> {

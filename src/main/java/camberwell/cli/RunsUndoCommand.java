@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** {@code camberwell runs undo}: the last entry out of the book. */
-@Command(name = "undo", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "undo", addMethodSubcommands = false,
         description = {"Takes the last run out of the book. Its file is kept, in the folder taken-back of the book, and "
             + "can be added again."},
         footer = {"", "Example:", "  camberwell runs undo"})

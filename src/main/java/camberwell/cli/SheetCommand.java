@@ -23,14 +23,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code camberwell sheet}: the advice on one or more cases as a page to print and take home. */
-@Command(name = "sheet", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "sheet", addMethodSubcommands = false,
         description = {"Writes the advice on cases as one HTML page, to be read in a browser and printed.",
             "The page needs nothing but itself: no network, no script. Each case fills at most two printed pages."},
         footer = {"", "Examples:",
             "  camberwell sheet demo-cases/pushes-in-snaps-out.yaml -o tonight.html",
             "  camberwell sheet --book runs -o today.html",
             "  camberwell sheet monday.yaml tuesday.yaml -o week.html --for newcomer"})
-final class SheetCommand implements Callable<Integer> {
+final class SheetCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private Engine engine;
@@ -60,12 +60,16 @@ final class SheetCommand implements Callable<Integer> {
             description = "newcomer, club (the default) or engineer: other words and another amount, the same advice.")
     private Audience audience;
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     SheetCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
@@ -96,7 +100,8 @@ final class SheetCommand implements Callable<Integer> {
         if (!wrong.isEmpty()) {
             throw new ProblemsException(wrong);
         }
-        return write(file, page, new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices()).page(advices));
+        return write(file, page, new SheetPage(engine.notes(), engine.home().terms(), audience).with(engine.voices())
+                .page(advices));
     }
 
     private String ofBook() {

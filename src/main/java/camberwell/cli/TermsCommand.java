@@ -14,18 +14,17 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code camberwell terms}: the trade's words. */
-@Command(name = "terms", mixinStandardHelpOptions = true, addMethodSubcommands = false,
+@Command(name = "terms", addMethodSubcommands = false,
         description = "Explains the trade's words; without a word, all that a case, a car or a rule may say.",
         footer = {"", "Examples:", "  camberwell terms", "  camberwell terms camber",
             "  camberwell terms snap oversteer", "  camberwell terms push"})
-final class TermsCommand implements Callable<Integer> {
+final class TermsCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
     private Engine engine;
@@ -36,8 +35,7 @@ final class TermsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "WORD", arity = "0..*", description = "The word, with spaces or hyphens.")
     private List<String> words = List.of();
 
-    @Mixin
-    private RulesOption rules;
+    private final RulesOption rules = new RulesOption();
 
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
@@ -46,6 +44,11 @@ final class TermsCommand implements Callable<Integer> {
     TermsCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override

@@ -26,7 +26,8 @@ record Untouched(Path home) {
         try {
             String[] kept = Files.readString(file()).strip().split(" ");
             return kept.length == 3 && kept[0].equals(mark())
-                    ? Optional.of(new Checked(List.of(), Integer.parseInt(kept[1]), Integer.parseInt(kept[2]))) : Optional.empty();
+                    ? Optional.of(new Checked(List.of(), Integer.parseInt(kept[1]), Integer.parseInt(kept[2])))
+                    : Optional.empty();
         } catch (IOException | NumberFormatException e) {
             // Whatever is wrong with what was kept, a check finds out anew.
             return Optional.empty();

@@ -8,6 +8,7 @@ import camberwell.knowledge.Notes;
 import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Report;
+import camberwell.run.Tried;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
 import java.util.List;
@@ -230,6 +231,14 @@ public final class Debrief implements AutoCloseable {
                         it.complaint(), it.answer()));
             }
         }
+        replay();
+    }
+
+    /** Takes in what was changed before, and what came of it. */
+    public void tried(List<Tried> tried) {
+        List<Tried> all = new ArrayList<>(start.run().tried());
+        all.addAll(tried);
+        start = new State(start.run().withTried(all), start.known(), start.details());
         replay();
     }
 

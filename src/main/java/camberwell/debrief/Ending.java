@@ -4,6 +4,7 @@ import camberwell.advice.Advice;
 import camberwell.advice.RankedChange;
 import camberwell.explain.Explainer;
 import camberwell.explain.Reasoning;
+import camberwell.explain.WhyNot;
 import camberwell.knowledge.Notes;
 import camberwell.report.ExplainText;
 import camberwell.report.Page;
@@ -13,7 +14,9 @@ import camberwell.run.Report;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
 import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Symptom;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -115,6 +118,24 @@ public final class Ending {
         voices.get().of(change.rules()).forEach(words -> page.point(0, words));
         advice.findings().stream().limit(2).forEach(finding -> page.point(0, newcomer
                 ? notes.get().get(finding.id()).plain() : notes.get().get(finding.id()).statement()));
+    }
+
+    /** Why none of those changes comes first; those of which nothing is to be said stand together. */
+    public void whyNot(List<Change> changes, Page page) {
+        Explainer explainer = explainers.get();
+        Reasoning reasoning = explainer.reason(debrief.run());
+        List<String> unasked = new ArrayList<>();
+        for (Change change : changes) {
+            WhyNot why = explainer.whyNot(reasoning, change);
+            if (why.reasons().size() == 1 && why.sum().steps().isEmpty() && why.withholding().isEmpty()) {
+                unasked.add(Words.change(change));
+            } else {
+                page.point(0, Words.sentence(Words.change(why.change())) + ": " + String.join("; ", why.reasons()) + ".");
+            }
+        }
+        if (!unasked.isEmpty()) {
+            page.point(0, "Nothing that was told asks for " + String.join(", or ", unasked) + ".");
+        }
     }
 
     /** How a change came about, rule by rule. */

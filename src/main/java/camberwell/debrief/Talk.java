@@ -3,6 +3,7 @@ package camberwell.debrief;
 import camberwell.knowledge.Notes;
 import camberwell.report.Page;
 import camberwell.report.Words;
+import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
@@ -180,6 +181,14 @@ public final class Talk {
         }
         if (lower.matches("(add|also|and|plus|another thing)\\b.*") && !lower.matches("(add|also|and|plus)")) {
             return add(typed.replaceFirst("(?i)^(add|also|and|plus|another thing)\\b[:, ]*", ""));
+        }
+        List<Tried> tried = TriedWords.of(typed);
+        // Where a complaint is told as well, what came of the change is a longer story.
+        if (!tried.isEmpty() && !understanding.complains(typed)) {
+            heard = Optional.of(TriedWords.told(tried));
+            page.paragraph(0, "Heard: " + heard.get() + ".");
+            debrief.tried(tried);
+            return goOn();
         }
         Optional<String> command = command(lower);
         if (command.isPresent()) {

@@ -60,6 +60,11 @@ final class Understanding {
         return REAL.contains(small) ? Optional.of(false) : SIMULATED.contains(small) ? Optional.of(true) : Optional.empty();
     }
 
+    /** Whether a line tells what the car does. */
+    boolean complains(String typed) {
+        return !listener.get().hear(typed).told().isEmpty();
+    }
+
     /** What a line says by itself, whatever was asked. */
     Understood words(String typed) throws Reply.NoAnswer {
         Heard heard = listener.get().hear(typed);

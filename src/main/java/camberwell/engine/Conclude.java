@@ -61,7 +61,8 @@ public final class Conclude {
     /** That a change has to wait. */
     public static void withhold(Drools drools, String adjuster, String direction) {
         Match match = new Match(drools);
-        match.insert(new Withholding(Optional.of(change(adjuster, direction)), Optional.empty(), Optional.empty(), match.certainty(1), match.rule,
+        match.insert(new Withholding(Optional.of(change(adjuster, direction)), Optional.empty(), Optional.empty(),
+                match.certainty(1), match.rule,
                 match.premises));
     }
 
@@ -75,7 +76,8 @@ public final class Conclude {
     /** That every balance change which gives the tyres of that axle more to do has to wait. */
     public static void withholdLoading(Drools drools, String axle) {
         Match match = new Match(drools);
-        match.insert(new Withholding(Optional.empty(), Optional.empty(), Optional.of(Word.of(Axle.class, axle)), match.certainty(1),
+        match.insert(new Withholding(Optional.empty(), Optional.empty(), Optional.of(Word.of(Axle.class, axle)),
+                match.certainty(1),
                 match.rule, match.premises));
     }
 

@@ -22,8 +22,8 @@ public sealed interface Conclusion permits Evidence, Proposal, Preference, Withh
     String about();
 
     /**
-     * The name that its author gave to a rule: of one that was read in several ways, since one of some conditions will do, the number
-     * of the way stands behind it in brackets. However many of them fire, they are one voice.
+     * The name that its author gave to a rule: of one that was read in several ways, since one of some conditions will do, the
+     * number of the way stands behind it in brackets. However many of them fire, they are one voice.
      */
     static String voice(String rule) {
         int open = rule.endsWith("]") ? rule.lastIndexOf(" [") : -1;

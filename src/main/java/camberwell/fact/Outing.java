@@ -175,7 +175,8 @@ public record Outing(Case run, Thresholds thresholds) implements Premise {
     /** Complaints, car and day are facts of their own. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof Outing outing && thresholds.equals(outing.thresholds) && (run == outing.run || run.tyres().equals(outing.run.tyres())
+        return other instanceof Outing outing && thresholds.equals(outing.thresholds)
+                && (run == outing.run || run.tyres().equals(outing.run.tyres())
                 && run.background().equals(outing.run.background()) && run.tried().equals(outing.run.tried())
                 && run.driven().equals(outing.run.driven()) && run.car().equals(outing.run.car()));
     }

@@ -18,6 +18,7 @@ public record Preference(Change change, double certainty, String rule, List<Prem
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Preference preference && Conclusion.sameWord(this, preference) && change.equals(preference.change);
+        return other instanceof Preference preference && Conclusion.sameWord(this, preference)
+                && change.equals(preference.change);
     }
 }

@@ -38,23 +38,28 @@ public sealed interface Premise permits Reported, Reading, Setup, Day, Outing, F
      */
     String says(String attribute);
 
+    /** Whether it answers with that word. */
     default boolean is(String attribute, String word) {
         return word.equals(word(attribute));
     }
 
+    /** Whether it answers with one of those words. */
     default boolean is(String attribute, String word, String other) {
         return is(attribute, word) || is(attribute, other);
     }
 
+    /** Whether it answers with one of those words. */
     default boolean is(String attribute, String word, String other, String third) {
         return is(attribute, word, other) || is(attribute, third);
     }
 
+    /** Whether it answers, and with another word. */
     default boolean isNot(String attribute, String word) {
         String said = word(attribute);
         return said != null && !said.equals(word);
     }
 
+    /** Whether it answers, and with neither of those words. */
     default boolean isNot(String attribute, String word, String other) {
         return isNot(attribute, word) && isNot(attribute, other);
     }
@@ -66,6 +71,7 @@ public sealed interface Premise permits Reported, Reading, Setup, Day, Outing, F
         return said != null && words.indexOf(said) >= words.indexOf(word);
     }
 
+    /** Whether it answers with that number or a larger one. */
     default boolean atLeast(String attribute, double number) {
         return number(attribute) >= number;
     }
@@ -77,14 +83,17 @@ public sealed interface Premise permits Reported, Reading, Setup, Day, Outing, F
         return said != null && words.indexOf(said) <= words.indexOf(word);
     }
 
+    /** Whether it answers with that number or a smaller one. */
     default boolean atMost(String attribute, double number) {
         return number(attribute) <= number;
     }
 
+    /** Whether it answers with a larger number. */
     default boolean above(String attribute, double number) {
         return number(attribute) > number;
     }
 
+    /** Whether it answers with a smaller number. */
     default boolean below(String attribute, double number) {
         return number(attribute) < number;
     }

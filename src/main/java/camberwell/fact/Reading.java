@@ -97,7 +97,9 @@ public record Reading(Place place, State state, double certainty, String stateme
             return topic.instrument;
         }
 
-        /** Whether it is what is left of a measurement that does not show {@code other}: an even tread, a pressure on its target. */
+        /**
+         * Whether it is what is left of a measurement that does not show {@code other}: an even tread, a pressure on its target.
+         */
         public boolean isRestOf(State other) {
             return topic == other.topic && trait.isEmpty() && !other.trait.isEmpty();
         }

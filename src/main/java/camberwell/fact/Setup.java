@@ -177,7 +177,10 @@ public record Setup(Car car) implements Premise {
         return car.tyres(adjuster.axle().orElseThrow()).rim().map(Quantity::si).orElse(USUAL_RIM);
     }
 
-    /** What is counted in clicks says nothing of the angle. Toe may be given as a length, which is an angle across the rim; across a usual one where none is given. */
+    /**
+     * What is counted in clicks says nothing of the angle. Toe may be given as a length, which is an angle across the rim; across
+     * a usual one where none is given.
+     */
     private double degrees(Adjuster adjuster, Quantity now) {
         if (now.unit().dimension() == Unit.Dimension.ANGLE) {
             return now.in(Unit.DEGREE);

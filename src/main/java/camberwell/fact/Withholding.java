@@ -53,7 +53,8 @@ public record Withholding(Optional<Change> change, Optional<Group> group, Option
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Withholding withholding && Conclusion.sameWord(this, withholding) && change.equals(withholding.change)
+        return other instanceof Withholding withholding && Conclusion.sameWord(this, withholding)
+                && change.equals(withholding.change)
                 && group.equals(withholding.group) && loading.equals(withholding.loading);
     }
 }

@@ -6,7 +6,6 @@ import camberwell.advice.Learned;
 import camberwell.advice.RankedChange;
 import camberwell.fact.Finding;
 import camberwell.learning.Belief;
-import camberwell.run.Report;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Severity;

@@ -138,7 +138,8 @@ public final class CaseReader {
 
     private CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
             Problems problems) {
-        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars, ear, bounds).read(true));
+        Optional<Case> run = document.flatMap(it -> new OneCase(it, folder, substitutions, problems, cars, ear, bounds)
+                .read(true));
         List<Problem> warnings = problems.warningsOrFail();
         return new CaseFile(run.orElseThrow(), warnings);
     }
@@ -188,7 +189,8 @@ public final class CaseReader {
             }
             Optional<Boolean> simulator = CarReader.simulator(fields);
             Optional<Heard> heard = heard(fields);
-            if (conditions.said().isPresent() && heard.flatMap(Heard::surface).filter(it -> it != conditions.surface()).isPresent()) {
+            if (conditions.said().isPresent() && heard.flatMap(Heard::surface).filter(it -> it != conditions.surface())
+                    .isPresent()) {
                 fields.error("say", "the driver speaks of a " + heard.get().surface().get().id() + " track, and the surface "
                         + "under conditions is " + conditions.surface().id());
             }

@@ -23,7 +23,6 @@ import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
-import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.io.IOException;

@@ -17,7 +17,8 @@ public final class BothEnds {
 
     /** Whether a line names an end without saying which. */
     public static boolean isOpen(String line) {
-        return !line.stripLeading().startsWith("//") && (line.contains("{axle}") || line.contains("{Axle}") || line.contains("{other-axle}")
+        return !line.stripLeading().startsWith("//") && (line.contains("{axle}") || line.contains("{Axle}")
+                || line.contains("{other-axle}")
                 || line.contains("{Other-axle}"));
     }
 
@@ -88,7 +89,8 @@ public final class BothEnds {
         int open = line.startsWith("rule ") ? line.indexOf('"') : -1;
         int close = line.lastIndexOf('"');
         return ways == 1 || open < 0 || close == open ? line
-                : line.substring(0, open + 1) + EitherOr.named(line.substring(open + 1, close), way, ways) + line.substring(close);
+                : line.substring(0, open + 1) + EitherOr.named(line.substring(open + 1, close), way, ways)
+                + line.substring(close);
     }
 
     /** The line after the rule that starts at {@code from} or further down, be it that the next one starts there. */

@@ -11,6 +11,7 @@ public final class CanonicalRules {
     private CanonicalRules() {
     }
 
+    /** Those rules as text, one after the other. */
     public static String of(List<RuleText> rules) {
         StringBuilder text = new StringBuilder();
         for (RuleText rule : rules) {

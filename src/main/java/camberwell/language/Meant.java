@@ -72,7 +72,8 @@ final class Meant {
         if (same.isPresent()) {
             return new Answer(same, "");
         }
-        return new Answer(Optional.empty(), denied(words).orElseGet(() -> about(words, List.of(Rewording.joined(text, dictionary).split(" ")))));
+        return new Answer(Optional.empty(), denied(words).orElseGet(() ->
+                about(words, List.of(Rewording.joined(text, dictionary).split(" ")))));
     }
 
     /** A report that is misspelt, with what narrows it on the same line. */
@@ -211,7 +212,8 @@ final class Meant {
             Set<String> met = new HashSet<>();
             for (String word : words) {
                 if (!SMALL.contains(word) && !word.equals("-")) {
-                    boolean there = met.add(word) && (template.remove(word) || template.remove(word + "s")) || sentence.gaps().stream()
+                    boolean there = met.add(word) && (template.remove(word) || template.remove(word + "s"))
+                            || sentence.gaps().stream()
                             .filter(gap -> gap.words().contains(word) && !filled.containsKey(gap.name())).findFirst()
                             .map(gap -> filled.put(gap.name(), word) == null).orElse(false);
                     common += there ? 1 : 0;

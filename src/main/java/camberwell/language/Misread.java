@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Tells in the rule's own terms why a line is no sentence: a word that is wrong, or the sentence, once and with what was meant. */
+/**
+ * Tells in the rule's own terms why a line is no sentence: a word that is wrong, or the sentence, once and with what was meant.
+ */
 final class Misread {
 
     /** Longer lines resemble no sentence. */
@@ -62,7 +64,8 @@ final class Misread {
         if (SentenceReader.RAW.matcher(text).matches()) {
             problems.tell(number, column, SentenceReader.raw(text), Optional.empty());
         } else if (dictionary.match(!condition, spaced).isPresent()) {
-            problems.tell(number, column, "this sentence belongs into " + (condition ? "then" : "when") + ": " + text, Optional.empty());
+            problems.tell(number, column, "this sentence belongs into " + (condition ? "then" : "when") + ": "
+                    + text, Optional.empty());
         } else if (spaced.length() > LONGEST_SENTENCE) {
             problems.tell(number, column, no, Optional.empty());
         } else {

@@ -59,8 +59,10 @@ final class Opposites {
         for (String word : line) {
             boolean turns = Set.of("above", "below", "longer", "shorter").contains(word);
             count += turns ? 1 : 0;
-            turned.add(turns ? OF.get(word).stream().filter(it -> !Set.of("under", "over").contains(it)).findFirst().orElse(word) : word);
+            turned.add(turns ? OF.get(word).stream().filter(it -> !Set.of("under", "over").contains(it)).findFirst().orElse(word)
+                    : word);
         }
-        return count == 1 && line.stream().anyMatch(word -> Character.isDigit(word.charAt(0))) ? Optional.of(String.join(" ", turned)) : Optional.empty();
+        return count == 1 && line.stream().anyMatch(word -> Character.isDigit(word.charAt(0)))
+                ? Optional.of(String.join(" ", turned)) : Optional.empty();
     }
 }

@@ -22,9 +22,11 @@ final class OtherWords {
         {"- (?:sometimes|now and then|occasionally|on and off|from time to time)", "- on some laps"},
         {"- (?:always|all the time|lap after lap|(?:on )?(?:each|every) lap|on all laps)", "- on every lap"},
         {"- (?:one time|a single time|once)", "- only once"},
-        {"- (?:(?:towards |at |near |by )?the end(?: of the " + TIMES + ")?|late(?: on)?|late in the (?:stint|session)|later(?: on)?"
+        {"- (?:(?:towards |at |near |by )?the end(?: of the " + TIMES
+                + ")?|late(?: on)?|late in the (?:stint|session)|later(?: on)?"
             + "|later in the run)", "- late in the run"},
-        {"- (?:(?:at|in|from) the (?:beginning|start)(?: of the " + TIMES + ")?|(?:in|on|over|during) the (?:first|opening) (?:few )?laps?"
+        {"- (?:(?:at|in|from) the (?:beginning|start)(?: of the " + TIMES
+                + ")?|(?:in|on|over|during) the (?:first|opening) (?:few )?laps?"
             + "|early(?: on| in the run)?)", "- from the first laps"},
         {"- (?:the whole run|during the whole run|all run(?: long)?|throughout(?: the run)?)", "- over the whole run"},
         {"- (?:in|into|at|on|over|through|during|out of) (?:the |a |an )?" + CORNERS, "- at a $1"},
@@ -97,7 +99,8 @@ final class OtherWords {
         {"(.+) (?:on|along) the (inner|outer) edge(.*)", "$1 at the $2 edge$3"},
         {"the (\\S+) tread is (?:over|higher than|hotter than|more than) (\\d.*)", "the $1 tread is above $2"},
         {"the (\\S+) tread is (?:under|lower than|cooler than|colder than|less than) (\\d.*)", "the $1 tread is below $2"},
-        {"the (\\S+) tread is above the (\\S+) tread by more than (.+)", "the $1 tread is hotter than the $2 tread by more than $3"},
+        {"the (\\S+) tread is above the (\\S+) tread by more than (.+)",
+                "the $1 tread is hotter than the $2 tread by more than $3"},
         {"(\\S+) is (?:unlikely|improbable)", "$1 is not likely"},
         {"(?:not|no) (\\S+) is likely", "$1 is not likely"},
         {"(\\S+) is (?:probable|found|true|present|possible)", "$1 is likely"},
@@ -132,16 +135,21 @@ final class OtherWords {
 
     /** A line from first to last letter, and what to do. */
     private static final String[][] ADVICE = {
-        {"the driver reports (\\S+) or (\\S+) or (\\S+).*", "\"or\" joins two words; write \"either the driver reports $1 or $2\" and "
+        {"the driver reports (\\S+) or (\\S+) or (\\S+).*",
+                "\"or\" joins two words; write \"either the driver reports $1 or $2\" and "
             + "below it \"or the driver reports $3\""},
         {"- or (\\S+)", "\"or\" joins two words; for a third write a line \"either ...\" and below it \"or ...\""},
-        {"the driver reports neither (\\S+) nor (\\S+)", "write \"the driver does not report $1\" and below it \"the driver does not "
+        {"the driver reports neither (\\S+) nor (\\S+)",
+                "write \"the driver does not report $1\" and below it \"the driver does not "
             + "report $2\""},
-        {"the driver does not report (\\S+) (?:or|nor|and) (\\S+)", "write \"the driver does not report $1\" and below it \"the driver "
+        {"the driver does not report (\\S+) (?:or|nor|and) (\\S+)",
+                "write \"the driver does not report $1\" and below it \"the driver "
             + "does not report $2\""},
-        {"the driver does not report (\\S+) at (\\S+) (?:or|and) (\\S+)", "write \"the driver does not report $1 at $2\" and below it "
+        {"the driver does not report (\\S+) at (\\S+) (?:or|and) (\\S+)",
+                "write \"the driver does not report $1 at $2\" and below it "
             + "\"the driver does not report $1 at $3\""},
-        {"the driver does not report (\\S+?),? (?!at (?!least|most)|in )(.+)", "what is not reported is narrowed by \"at {phase}\" or \"in {speed} "
+        {"the driver does not report (\\S+?),? (?!at (?!least|most)|in )(.+)",
+                "what is not reported is narrowed by \"at {phase}\" or \"in {speed} "
             + "corners\" alone"},
         {"- at (\\S+?),? and (\\S+)|- at (\\S+), (\\S+)", "a report names one phase: \"or\" lets either pass"},
         {"- (?:everywhere|anywhere|(?:in|at) (?:all|any|every) (?:corners?|phases?|turns?))",
@@ -151,7 +159,8 @@ final class OtherWords {
         {"the car is (?:a )?light(?: car| one)?", "write \"the car weighs less than {figure} kg\""},
         {"the tyres are (?:new|fresh|not old)", "write \"the tyres have done less than {figure} laps\""},
         {"the (\\S+) is at its (?:maximum|minimum|limit|stop|end)", "write \"the $1 is at its stop towards {direction}\""},
-        {"the answer to (\\S+) is not (\\S+)", "name the answers that are left, in a line \"either ...\" and lines \"or ...\" below it"},
+        {"the answer to (\\S+) is not (\\S+)",
+                "name the answers that are left, in a line \"either ...\" and lines \"or ...\" below it"},
         {"the air is (?:cold|cool)", "write \"the air is below {figure} °C\""},
         {"the air is (?:hot|warm)", "write \"the air is above {figure} °C\""},
         {"(\\S+ \\S+) was not tried", "nothing asks for what was not tried; ask what came of what was"},
@@ -160,12 +169,16 @@ final class OtherWords {
         {"(\\S+) or (\\S+) is likely", "write \"either $1 is likely\" and below it \"or $2 is likely\""}};
 
     private static final String[][] ADVICE_FOR_CONCLUSIONS = {
-        {"(?:do not|don't|never) (?:propose|change|move|touch|make) (\\S+ \\S+?)(?: with certainty .*)?|propose not (\\S+ \\S+)(?: with .*)?",
+        {"(?:do not|don't|never) (?:propose|change|move|touch|make) (\\S+ \\S+?)(?: with certainty .*)?|propose not (\\S+ "
+                + "\\S+)(?: with .*)?",
             "\"oppose\" speaks against a change, \"withhold\" lets it wait"},
-        {"(?:do not|don't|never) (?:propose|change|move|touch) (\\S+)", "\"oppose\" speaks against a change, \"withhold\" lets it wait"},
-        {"oppose every (\\S+) changes?", "\"oppose\" speaks against one change, \"withhold every $1 change\" lets all of them wait"},
+        {"(?:do not|don't|never) (?:propose|change|move|touch) (\\S+)",
+                "\"oppose\" speaks against a change, \"withhold\" lets it wait"},
+        {"oppose every (\\S+) changes?",
+                "\"oppose\" speaks against one change, \"withhold every $1 change\" lets all of them wait"},
         {"put (\\S+ \\S+) (?:second|third|last|before .+|after .+)", "a change can be put first, and nowhere else"},
-        {"(propose \\S+ \\S+) (by|to) (-?[0-9.]+) with certainty .*", "a number has its unit behind it: \"$1 $2 $3 {unit} with certainty "
+        {"(propose \\S+ \\S+) (by|to) (-?[0-9.]+) with certainty .*",
+                "a number has its unit behind it: \"$1 $2 $3 {unit} with certainty "
             + "{certainty}\""},
         {"(.+) with certainty ([0-9]+) ?%", "a certainty lies between 0.01 and 1.0"},
         {"(propose|oppose) (\\S+) to (.+)", "say also which way it goes: \"$1 $2 {direction} to $3\""},

@@ -58,7 +58,8 @@ public record Question(Kind kind, boolean negative, List<Ask> asks) implements M
         for (int i = 0; i < asks.size(); i++) {
             Ask mine = asks.get(i);
             Ask others = other.asks.get(i);
-            if (!mine.attribute().name().equals(others.attribute().name()) || !mine.passing().words().equals(others.passing().words())
+            if (!mine.attribute().name().equals(others.attribute().name())
+                    || !mine.passing().words().equals(others.passing().words())
                     || !mine.passing().equals(others.passing())) {
                 return false;
             }

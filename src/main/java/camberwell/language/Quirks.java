@@ -116,7 +116,8 @@ final class Quirks {
             int end = keyword.length();
             boolean wordEnds = text.length() == end
                     || keyword.equals("rule") && text.length() > end && " \"".indexOf(text.charAt(end)) >= 0;
-            if (isPunctuated(text) && !keyword.equals("rule") && text.length() == end + 1 && text.regionMatches(true, 0, keyword, 0, end)) {
+            if (isPunctuated(text) && !keyword.equals("rule") && text.length() == end + 1
+                    && text.regionMatches(true, 0, keyword, 0, end)) {
                 return Optional.of(keyword);
             }
             if (wordEnds && text.regionMatches(true, 0, keyword, 0, end) && !text.startsWith(keyword)) {

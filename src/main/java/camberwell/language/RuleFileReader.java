@@ -72,6 +72,7 @@ public final class RuleFileReader {
         }
     }
 
+    /** Reads the rules of {@code file}, which are of one stage, by the dictionary and the names of the notes. */
     public RuleFileReader(Dictionary dictionary, Names names, String file, Stage stage) {
         this.names = names;
         this.file = file;
@@ -252,7 +253,8 @@ public final class RuleFileReader {
         boolean or = text.startsWith("or ");
         if (or || text.startsWith("either ") && !text.contains(" or ")) {
             problem(number, column, or ? "\"or\" wants a line above it that starts with \"either\""
-                    : lines.get(Math.min(number, lines.size() - 1)).strip().startsWith("or ") ? "a rule has at most " + EitherOr.MOST
+                    : lines.get(Math.min(number, lines.size() - 1)).strip().startsWith("or ") ? "a rule has at most "
+                    + EitherOr.MOST
                     + " ways through its conditions" : "\"either\" wants a line below it that starts with \"or\"");
             draft.lost = true;
             return;

@@ -24,6 +24,7 @@ public final class RuleGraph {
     private RuleGraph() {
     }
 
+    /** What those rules find, and what they ask for that others find. */
     public static RuleGraph of(Collection<RuleText> rules) {
         RuleGraph graph = new RuleGraph();
         for (RuleText rule : rules) {

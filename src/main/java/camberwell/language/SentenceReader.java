@@ -15,7 +15,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads one sentence of a rule, or says in the rule's own terms why it is none. */
@@ -61,10 +60,12 @@ final class SentenceReader {
     /** Whether a line is a sentence of that part of a rule which makes sense as it stands, with whatever narrows it. */
     static boolean reads(Dictionary dictionary, Names names, boolean condition, String text) {
         List<String> problems = new ArrayList<>();
-        SentenceReader reader = new SentenceReader(dictionary, names, (line, column, message, suggestion) -> problems.add(message));
+        SentenceReader reader = new SentenceReader(dictionary, names, (line, column, message, suggestion) ->
+                problems.add(message));
         boolean known = condition ? dictionary.match(true, text).isPresent() || dictionary.spread(text).isPresent()
                 : dictionary.match(false, text).isPresent();
-        return known && !(condition ? reader.condition(text, 1, 1) : reader.read(false, text, 1, 1).map(List::of).orElse(List.of()))
+        return known && !(condition ? reader.condition(text, 1, 1)
+                : reader.read(false, text, 1, 1).map(List::of).orElse(List.of()))
                 .isEmpty() && problems.isEmpty();
     }
 

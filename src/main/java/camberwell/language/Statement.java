@@ -35,7 +35,8 @@ public sealed interface Statement extends Meaning {
     }
 
     /** That a change has to wait; where none is named a group, every balance change, or those that load an axle's tyres. */
-    record Withhold(Optional<Change> change, Optional<Group> group, Optional<Axle> loading, double certainty) implements Statement {
+    record Withhold(Optional<Change> change, Optional<Group> group, Optional<Axle> loading,
+            double certainty) implements Statement {
     }
 
     /** Advice to the driver, by the name of its note. */
@@ -53,7 +54,8 @@ public sealed interface Statement extends Meaning {
     enum Verb {
         FIND("find", "find", 2), DIAGNOSE("diagnose", "diagnose", 2), SPEAK_AGAINST("speakAgainst", "speak against findings", 2),
         PROPOSE("propose", "propose", 3), PROPOSE_BY("proposeBy", "propose", 4),
-        PROPOSE_TO("proposeTo", "propose", 4), PROPOSE_BY_FIGURE("proposeByFigure", "propose", 4), FIRST("first", "put changes first", 2), OPPOSE("oppose", "oppose", 3), WITHHOLD("withhold", "withhold", 2),
+        PROPOSE_TO("proposeTo", "propose", 4), PROPOSE_BY_FIGURE("proposeByFigure", "propose", 4),
+                FIRST("first", "put changes first", 2), OPPOSE("oppose", "oppose", 3), WITHHOLD("withhold", "withhold", 2),
         WITHHOLD_BALANCE("withholdBalance", "withhold", 0), WITHHOLD_LOADING("withholdLoading", "withhold", 1),
         WITHHOLD_GROUP("withholdGroup", "withhold", 1), ADVISE("advise", "advise", 2),
         CAUTION("caution", "caution", 1);

@@ -71,7 +71,8 @@ final class WrongWords {
         if (gap.name().equals("number") && word.startsWith("-") && gap.takes(word.substring(1))) {
             return Optional.of(word.substring(1));
         }
-        return Synonyms.of(word, gap.words()).or(() -> word.contains("damper") || !endingIn(gap, word).isEmpty() ? Optional.empty()
+        return Synonyms.of(word, gap.words()).or(() -> word.contains("damper") || !endingIn(gap, word).isEmpty()
+                ? Optional.empty()
                 : Nearest.to(word, gap.words()));
     }
 
@@ -92,7 +93,8 @@ final class WrongWords {
                     : "\"" + word + "\" is not a number";
             default -> "\"" + word + "\" is no " + noun(gap) + (word.contains("damper")
                     ? ": a damper has bump and rebound" : !endingIn(gap, word).isEmpty()
-                    ? "; which one: " + String.join(", ", endingIn(gap, word)) + "?" : gap.words().size() <= 8 && !gap.words().isEmpty()
+                    ? "; which one: " + String.join(", ", endingIn(gap, word)) + "?" : gap.words().size() <= 8
+                    && !gap.words().isEmpty()
                     ? ": " + String.join(", ", gap.words()) : "");
         };
     }

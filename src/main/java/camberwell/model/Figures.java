@@ -53,7 +53,7 @@ public record Figures(double understeer, double frontUse, double rearUse, double
                 Math.toDegrees(Measures.variation(run, part, Channel.YAW_RATE)), least, swing,
                 Measures.most(run, part, Channel.VERTICAL),
                 1000 * (Measures.most(run, part, Channel.FRONT_TRAVEL) - car.raised(Axle.FRONT)),
-                1000 * (Measures.most(run, part, Channel.REAR_TRAVEL) - car.raised(Axle.REAR)), 
+                1000 * (Measures.most(run, part, Channel.REAR_TRAVEL) - car.raised(Axle.REAR)),
                 1000 * (Measures.variation(run, part, Channel.FRONT_TRAVEL)
                         + Measures.variation(run, part, Channel.REAR_TRAVEL)),
                 Measures.mean(run, part, Channel.FRONT_SCRUB),

@@ -38,7 +38,8 @@ final class Habits {
         return List.copyOf(found);
     }
 
-    private void counted(double most, String note, String text, ToDoubleFunction<DrivenCorner> measure, double starts, double clear,
+    private void counted(double most, String note, String text, ToDoubleFunction<DrivenCorner> measure, double starts,
+            double clear,
             String unit, int decimals) {
         double[] perLap = new double[laps.size()];
         List<Measured.Place> places = new ArrayList<>();

@@ -65,7 +65,8 @@ final class StraightRunning {
                 seen.add(new Sighting(piece.lap(), piece.corner(), Phase.BRAKING, Math.toDegrees(own), piece.middle()));
             }
         }
-        return new Shown(measure(Symptom.UNSTABLE_BRAKING, limits.of("straights.weave-starts"), limits.of("straights.weave-clear"), "deg/s",
+        return new Shown(measure(Symptom.UNSTABLE_BRAKING, limits.of("straights.weave-starts"),
+                limits.of("straights.weave-clear"), "deg/s",
                 "yaw rate to and fro on the brakes beyond that off them"), seen);
     }
 
@@ -82,7 +83,8 @@ final class StraightRunning {
                 seen.add(new Sighting(piece.lap(), piece.corner(), Phase.STRAIGHT, Math.toDegrees(least), piece.middle()));
             }
         }
-        return new Shown(measure(Symptom.WANDERING, limits.of("straights.wander-starts"), limits.of("straights.wander-clear"), "deg/s",
+        return new Shown(measure(Symptom.WANDERING, limits.of("straights.wander-starts"), limits.of("straights.wander-clear"),
+                "deg/s",
                 "yaw rate to and fro on the straight, with steering to match"), seen);
     }
 
@@ -92,7 +94,8 @@ final class StraightRunning {
         for (StraightPiece piece : pieces) {
             if (piece.phase() == phase && !Double.isNaN(side)) {
                 // What goes to and fro is no pull.
-                double one = side * (held(run, piece) - usual) - limits.of("straights.pull-scatter") * deviation(piece, run::held);
+                double one = side * (held(run, piece) - usual) - limits.of("straights.pull-scatter") * deviation(piece,
+                        run::held);
                 seen.add(new Sighting(piece.lap(), piece.corner(), phase, Math.toDegrees(one), piece.middle()));
             }
         }

@@ -56,6 +56,7 @@ public final class RuleFolder {
         }
     }
 
+    /** The sentences that its rules are written in. */
     public Dictionary dictionary() {
         return dictionary;
     }

@@ -58,7 +58,8 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     public static final String QUESTIONS = "questions.yaml";
 
     /** What somebody may well call the folder of notes. */
-    private static final Set<String> OTHER_NOTES = Set.of("notes", "note", "knowledge", "knowledge-note", "knowledge_notes", "causes",
+    private static final Set<String> OTHER_NOTES = Set.of("notes", "note", "knowledge", "knowledge-note", "knowledge_notes",
+            "causes",
             "cautions", "driving", "adjustments", "readings");
     private static final List<String> SINGLE = List.of(MANIFEST, THRESHOLDS, SYMPTOMS, QUESTIONS, SAYINGS);
     private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::folder).toList();
@@ -191,7 +192,8 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         if ((lower.equals(MANIFEST) || lower.equals("pack.yml")) && !path.equals(MANIFEST)) {
             return Optional.of("what a folder says of itself stands in " + MANIFEST + ", written so");
         }
-        if ((parts.get(0).equals(CASES) || parts.get(0).equals(QUIZ)) && (lower.endsWith(".yml") || lower.endsWith(".yaml") && !path.endsWith(".yaml"))) {
+        if ((parts.get(0).equals(CASES) || parts.get(0).equals(QUIZ))
+                && (lower.endsWith(".yml") || lower.endsWith(".yaml") && !path.endsWith(".yaml"))) {
             return Optional.of("a case ends in .yaml, written so");
         }
         if (parts.get(0).equals(NOTES) && lower.endsWith(".md")

@@ -229,8 +229,10 @@ final class CorneringSolver implements Newton.Unknowns {
         double rearSlope = rearForce.slope();
         double stiffness = rearSlope * toRear - frontSlope * toFront;
         return new Equilibrium(point, side * steer, side * sideslip, side * stance.roll(), FourWheels.placed(slip, side, side),
-                FourWheels.placed(camber, side, 1.0), FourWheels.placed(wheels.load, side, 1.0), FourWheels.placed(force, side, side),
-                FourWheels.placed(wheels.longitudinalForce, side, 1.0), FourWheels.placed(used, side, 1.0), clamp(frontForce.use()),
+                FourWheels.placed(camber, side, 1.0), FourWheels.placed(wheels.load, side, 1.0),
+                        FourWheels.placed(force, side, side),
+                FourWheels.placed(wheels.longitudinalForce, side, 1.0), FourWheels.placed(used, side, 1.0),
+                        clamp(frontForce.use()),
                 clamp(rearForce.use()), balance, tangentGradient(),
                 stiffness / (car.wheelbase() * (frontSlope + rearSlope)), stiffness, FourWheels.placed(scrub, side, 1.0),
                 toeDrag());

@@ -20,7 +20,8 @@ import java.util.OptionalDouble;
  * @param offWindow tread mean outside its window, K: negative below it, zero inside; empty where no window is known
  */
 public record WheelFigures(Wheel wheel, Optional<TreadRead> tread, boolean loaded, Optional<Quantity> cold,
-        Optional<Quantity> hot, Optional<Quantity> warm, Optional<Quantity> target, Optional<Quantity> gas, OptionalDouble offWindow) {
+        Optional<Quantity> hot, Optional<Quantity> warm, Optional<Quantity> target, Optional<Quantity> gas,
+                OptionalDouble offWindow) {
 
     /** Warm pressure less its target, in bar; positive when it is too high. */
     public Optional<Double> overTargetBar() {

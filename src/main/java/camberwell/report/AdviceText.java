@@ -146,7 +146,8 @@ public final class AdviceText {
         page.heading("What is going on");
         int shown = engineer ? findings.size() : Math.min(MOST_FINDINGS, findings.size());
         for (Finding finding : findings.subList(0, shown)) {
-            page.point(0, notes.get(finding.id()).fitting(advice.circumstances()).statement() + " (" + Words.certainty(finding.certainty()) + ", "
+            page.point(0, notes.get(finding.id()).fitting(advice.circumstances()).statement() + " ("
+                    + Words.certainty(finding.certainty()) + ", "
                     + Words.two(finding.certainty()) + (engineer ? "; " + finding.id() : "") + ")");
         }
         if (shown < findings.size()) {

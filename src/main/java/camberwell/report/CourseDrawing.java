@@ -29,6 +29,7 @@ public final class CourseDrawing {
 
     private final Course course;
 
+    /** A drawing of that course. */
     public CourseDrawing(Course course) {
         this.course = course;
     }

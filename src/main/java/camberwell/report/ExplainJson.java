@@ -24,6 +24,7 @@ public final class ExplainJson {
 
     private final Notes notes;
 
+    /** In the words of those notes. */
     public ExplainJson(Notes notes) {
         this.notes = notes;
     }

@@ -35,6 +35,7 @@ public final class NewcomerText {
     private final Notes notes;
     private final Terms terms;
 
+    /** In the words of those notes, with the trade's words explained by {@code terms}. */
     public NewcomerText(Notes notes, Terms terms) {
         this.notes = notes;
         this.terms = terms;

@@ -23,6 +23,7 @@ public final class PlanText {
 
     private final Notes notes;
 
+    /** In the words of those notes. */
     public PlanText(Notes notes) {
         this.notes = notes;
     }

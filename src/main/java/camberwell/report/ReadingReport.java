@@ -1,6 +1,5 @@
 package camberwell.report;
 
-import camberwell.fact.Day;
 import camberwell.fact.Reading;
 import camberwell.physics.TreadRead;
 import camberwell.reading.Subject;

@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 
-/** What is said of the complaints that nothing answers, one of the tyres' heat that the pyrometer does not bear out among them. */
+/**
+ * What is said of the complaints that nothing answers, one of the tyres' heat that the pyrometer does not bear out among them.
+ */
 final class Unanswered {
 
     private Unanswered() {

@@ -114,12 +114,14 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case with more known of its car. */
     public Case withCar(Car other) {
-        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked, background);
+        return new Case(title, source, other, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked,
+                background);
     }
 
     /** The same case with other complaints. */
     public Case withReports(List<Report> others) {
-        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven, talked, background);
+        return new Case(title, source, car, conditions, tyres, others, earlier, carFile, setup, tried, driven, talked,
+                background);
     }
 
     /** The same case on another day, or of another place. */
@@ -129,7 +131,8 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case with other tyre readings. */
     public Case withTyres(Map<Wheel, TyreReading> others) {
-        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven, talked, background);
+        return new Case(title, source, car, conditions, others, reports, earlier, carFile, setup, tried, driven, talked,
+                background);
     }
 
     /**
@@ -151,22 +154,26 @@ public record Case(String title, String source, Car car, Conditions conditions, 
 
     /** The same case with other changes tried. */
     public Case withTried(List<Tried> others) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven, talked, background);
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, others, driven, talked,
+                background);
     }
 
     /** The same case of another run. */
     public Case withDriven(Driven other) {
-        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other, talked, background);
+        return new Case(title, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, other, talked,
+                background);
     }
 
     /** The same case under another title. */
     public Case withTitle(String other) {
-        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked, background);
+        return new Case(other, source, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked,
+                background);
     }
 
     /** The same case with other earlier runs. */
     public Case withEarlier(List<Case> others) {
-        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven, talked, background);
+        return new Case(title, source, car, conditions, tyres, reports, others, carFile, setup, tried, driven, talked,
+                background);
     }
 
     /**
@@ -175,7 +182,8 @@ public record Case(String title, String source, Car car, Conditions conditions, 
      * @param file the file that the car was read from
      */
     public Case ofCar(Car other, Optional<String> file) {
-        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven, talked, background)
+        return new Case(title, source, other, conditions, tyres, reports, earlier, file, Map.of(), tried, driven, talked,
+                background)
                 .withSetup(setup);
     }
 }

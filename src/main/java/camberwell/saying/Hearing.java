@@ -252,7 +252,7 @@ final class Hearing {
             }
             if (told.size() == sentenceStart && !lastDenied.isEmpty()) {
                 // "No oversteer unless I lift": there it is.
-                deniedBefore(reading.words());
+                deniedBefore(reading.words(), clause, tokens);
                 return;
             }
             if (told.isEmpty()) {
@@ -371,8 +371,7 @@ final class Hearing {
                     }
                 });
                 head.notIn().forEach(telling::not);
-                telling.in(clause, typed(tokens, clause.from(), clause.to()),
-                        tokens.subList(clause.from(), clause.to()).stream().anyMatch(token -> token.stem().equals("#")));
+                in(telling, clause, tokens);
                 if (Thin.is(head, reading, clause, tokens)) {
                     telling.doubt(telling.typed());
                 }
@@ -402,6 +401,11 @@ final class Hearing {
         }
         // What stands before the first complaint is said of those that follow as well.
         reading.before().stream().filter(word -> !(word instanceof Severity)).forEach(lead::add);
+    }
+
+    private static void in(Telling telling, Clause clause, List<Token> tokens) {
+        telling.in(clause, typed(tokens, clause.from(), clause.to()),
+                tokens.subList(clause.from(), clause.to()).stream().anyMatch(token -> token.stem().equals("#")));
     }
 
     /** The phases that were said before the complaint. */
@@ -466,13 +470,14 @@ final class Hearing {
             } else {
                 Telling telling = new Telling(other);
                 words.forEach(telling::put);
+                in(telling, clause, tokens);
                 told.add(telling);
             }
             return;
         }
         if (!here && !more && !lastDenied.isEmpty() && words.stream().anyMatch(word -> !(word instanceof CornerSpeed))) {
             // "No understeer on entry, but on exit": there it is.
-            deniedBefore(words);
+            deniedBefore(words, clause, tokens);
             return;
         }
         boolean conflict = here && words.stream().anyMatch(told.get(told.size() - 1)::knows);
@@ -517,11 +522,12 @@ final class Hearing {
     }
 
     /** Tells what was denied before, now that it is said where it is. */
-    private void deniedBefore(List<Word> words) {
+    private void deniedBefore(List<Word> words, Clause clause, List<Token> tokens) {
         lastHead = told.size();
         for (Meaning.Complaint complaint : lastDenied) {
             Telling telling = new Telling(complaint.symptom());
             words.forEach(telling::put);
+            in(telling, clause, tokens);
             told.add(telling);
         }
     }

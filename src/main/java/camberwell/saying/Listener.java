@@ -1,6 +1,8 @@
 package camberwell.saying;
 
-/** Understands what drivers say. Safe for use by several threads. */
+import java.util.Optional;
+
+/** Understands what drivers say: by a grammar, and by ear. Safe for use by several threads. */
 public final class Listener {
 
     /** Of two complaints, with a slip of the pen, in short, with what is not so, and asked. */
@@ -9,10 +11,17 @@ public final class Listener {
         "we had a wobrle at first, then it was wet and every lap the fronts grained badly in left handers"};
 
     private final Sayings sayings;
+    private final Optional<Ear> ear;
 
-    /** One that knows these phrases. */
+    /** One that knows these phrases, with the ear that camberwell has. */
     public Listener(Sayings sayings) {
+        this(sayings, EarImage.load());
+    }
+
+    /** One that knows these phrases, with that ear or with the grammar alone. */
+    Listener(Sayings sayings, Optional<Ear> ear) {
         this.sayings = sayings;
+        this.ear = ear;
     }
 
     /** Hears a few sayings that nobody said, so that the first that somebody says is not the first of all. */
@@ -24,6 +33,7 @@ public final class Listener {
 
     /** What is understood of what was said, and what is not; of an empty text, nothing. */
     public Heard hear(String said) {
-        return Hearing.of(sayings, said);
+        Heard heard = Hearing.of(sayings, said);
+        return ear.isEmpty() || said.isBlank() ? heard : Agreement.of(sayings, ear.get(), said, heard);
     }
 }

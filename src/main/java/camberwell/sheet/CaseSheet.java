@@ -23,10 +23,7 @@ import java.util.stream.Stream;
 
 import static j2html.TagCreator.article;
 import static j2html.TagCreator.caption;
-import static j2html.TagCreator.dd;
 import static j2html.TagCreator.div;
-import static j2html.TagCreator.dl;
-import static j2html.TagCreator.dt;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.footer;
 import static j2html.TagCreator.h1;

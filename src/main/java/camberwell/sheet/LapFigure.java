@@ -56,7 +56,8 @@ final class LapFigure {
             told.append(Laps.time(times.mean(), 2)).append(" (").append(Laps.time(times.interval().low(), 2)).append(" to ")
                     .append(Laps.time(times.interval().high(), 2)).append(')');
         }
-        return Optional.of(Svg.drawing(id, WIDTH, bottom + 24, "Lap times by run, the trend of each stint taken out; left is faster",
+        return Optional.of(Svg.drawing(id, WIDTH, bottom + 24,
+                "Lap times by run, the trend of each stint taken out; left is faster",
                 told + ", with 95 % intervals.", parts));
     }
 }

@@ -44,7 +44,8 @@ final class RunsPart {
         List<Case> runs = history.runs().subList(Math.max(0, history.runs().size() - MOST_RUNS), history.runs().size());
         List<DomContent> rows = new ArrayList<>();
         for (Case run : runs) {
-            Optional<Judgement> judged = run.driven().sheet().number().flatMap(number -> history.judgement(number, Optional.empty()));
+            Optional<Judgement> judged = run.driven().sheet().number()
+                    .flatMap(number -> history.judgement(number, Optional.empty()));
             rows.add(tr(th(run.driven().sheet().number().map(String::valueOf).orElse("")).attr("scope", "row"),
                     td(judged.map(it -> it.changes().isEmpty() ? "nothing" : it.changes().stream().map(RunsText::made)
                             .collect(Collectors.joining("; ")).replace("->", "\u2192")).orElse("")),
@@ -54,7 +55,8 @@ final class RunsPart {
         }
         parts.add(section(h2("The runs so far"),
                 div(each(LapFigure.of(id + "-laps", Course.of(history, MOST_RUNS)).stream())).withClass("drawings"),
-                div(table(thead(tr(heading("Run"), heading("Changed before it"), heading("Felt"), heading("What came of the change"))),
+                div(table(thead(tr(heading("Run"), heading("Changed before it"), heading("Felt"),
+                        heading("What came of the change"))),
                         tbody(each(rows.stream())))).withClass("wide")));
         if (!plan.steps().isEmpty() || plan.stop().isPresent()) {
             parts.add(section(h2("The plan"), plan.stop().map(stop -> (DomContent) p("Before anything else: " + stop + "."))
@@ -73,7 +75,8 @@ final class RunsPart {
             judgement.outcomes().stream().map(it -> (it.on().text().isEmpty() ? "" : it.on().text() + ": ") + it.outcome().told())
                     .distinct().forEach(came::add);
         }
-        judgement.laps().filter(it -> it.difference().isPresent()).ifPresent(laps -> came.add("lap time " + RunsText.difference(laps)
+        judgement.laps().filter(it -> it.difference().isPresent())
+                .ifPresent(laps -> came.add("lap time " + RunsText.difference(laps)
                 + ": " + laps.verdict().told()));
         return String.join("; ", came).replace("->", "\u2192");
     }
@@ -83,7 +86,8 @@ final class RunsPart {
                 span(PlanText.title(step).replace("->", "\u2192") + "."),
                 step.change().map(RankedChange::way).map(way -> way.watch()).filter(watch -> !watch.isEmpty())
                         .map(watch -> (DomContent) span(br(), span("Watch: " + watch))).orElseGet(() -> span()),
-                PlanText.clock(plan, step).map(clock -> (DomContent) span(br(), span("Clock: " + clock.replace(" x ", " \u00d7 ") + ".")))
+                PlanText.clock(plan, step).map(clock -> (DomContent) span(br(),
+                        span("Clock: " + clock.replace(" x ", " \u00d7 ") + ".")))
                         .orElseGet(() -> span()));
     }
 

@@ -50,7 +50,8 @@ final class ToeFigure {
                 + " mm across " + across.get().text(0) : "";
         parts.add(Svg.text("mark", centre, HEIGHT - 10, "middle", "now (dashed) " + degrees(from) + "°, next "
                 + degrees(to) + "° a wheel"));
-        return Svg.drawing(id, WIDTH, HEIGHT, "Toe of the " + axle.id() + " axle from above, drawn " + factor + " times larger", "Each wheel at "
+        return Svg.drawing(id, WIDTH, HEIGHT, "Toe of the " + axle.id() + " axle from above, drawn " + factor
+                + " times larger", "Each wheel at "
                 + said(from) + " now and " + said(to) + " next" + unit + ".", parts);
     }
 

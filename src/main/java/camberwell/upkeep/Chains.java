@@ -3,7 +3,6 @@ package camberwell.upkeep;
 import camberwell.fact.Finding;
 import camberwell.language.Asked;
 import camberwell.language.Condition;
-import camberwell.language.Question;
 import camberwell.language.RuleText;
 import camberwell.language.Statement;
 import java.util.ArrayList;

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Whether a rule takes it for evidence against a finding that a measurement is not what another rule takes for evidence for it. That
- * counts one measurement twice: where it speaks for the finding less, it has said so by then. What another witness says may well be
- * held against it: the rule has then a condition more than the measurement.
+ * Whether a rule takes it for evidence against a finding that a measurement is not what another rule takes for evidence for it.
+ * That counts one measurement twice: where it speaks for the finding less, it has said so by then. What another witness says may
+ * well be held against it: the rule has then a condition more than the measurement.
  */
 final class Complements {
 
@@ -45,7 +45,8 @@ final class Complements {
     private static boolean reading(Question one, Question other) {
         Optional<Reading.State> shows = one.word("shows").map(id -> Word.of(Reading.State.class, id));
         Optional<Reading.State> shown = other.word("shows").map(id -> Word.of(Reading.State.class, id));
-        return one.word("place").isPresent() && one.word("place").equals(other.word("place")) && shows.isPresent() && shown.isPresent()
+        return one.word("place").isPresent() && one.word("place").equals(other.word("place")) && shows.isPresent()
+                && shown.isPresent()
                 && (shows.get().isRestOf(shown.get()) || shown.get().isRestOf(shows.get()));
     }
 

@@ -33,7 +33,8 @@ final class DemoBackground {
             } else if (attribute.startsWith("answer to ")) {
                 answers.add(attribute.substring("answer to ".length()) + ": " + first(passing));
             } else if (attribute.startsWith("outcome of ")) {
-                tried.add("{change: " + attribute.substring("outcome of ".length()).replace(':', ' ') + ", outcome: " + first(passing) + "}");
+                tried.add("{change: " + attribute.substring("outcome of ".length()).replace(':', ' ') + ", outcome: "
+                        + first(passing) + "}");
             }
         });
         if (asked.containsKey("last change") || asked.containsKey("last outcome")) {

@@ -87,6 +87,7 @@ public record PackSummary(RulePack pack, List<String> rules, Map<String, String>
         List<String> off = set.switchedOff().entrySet().stream().filter(entry -> entry.getValue().equals(pack.title()))
                 .map(entry -> entry.getKey().name()).toList();
         return new PackSummary(pack, rules, replaces, off, List.copyOf(notes), overrides, thresholds,
-                pack.symptoms().stream().map(OwnSymptom::id).toList(), pack.questions().stream().map(OwnQuestion::id).toList(), cases, List.copyOf(obstacles));
+                pack.symptoms().stream().map(OwnSymptom::id).toList(), pack.questions().stream().map(OwnQuestion::id).toList(),
+                        cases, List.copyOf(obstacles));
     }
 }

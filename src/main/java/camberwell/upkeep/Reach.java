@@ -20,8 +20,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * How certain a conclusion can become at most: the rule's own word, with every other rule that says the same and can fire beside it,
- * each as sure as what it stands on can be. Where that stays under the threshold at which anything follows, no case brings it to act.
+ * How certain a conclusion can become at most: the rule's own word, with every other rule that says the same and can fire beside
+ * it, each as sure as what it stands on can be. Where that stays under the threshold at which anything follows, no case brings it
+ * to act.
  */
 final class Reach {
 
@@ -49,7 +50,8 @@ final class Reach {
             for (Condition condition : rule.conditions()) {
                 Question question = condition.question();
                 if (question.isAbout(Finding.KIND)) {
-                    askedFrom.merge(question.word("finding").orElseThrow(), Math.nextUp(question.passing("certainty").orElseThrow().above()),
+                    askedFrom.merge(question.word("finding").orElseThrow(),
+                            Math.nextUp(question.passing("certainty").orElseThrow().above()),
                             Math::min);
                 }
             }

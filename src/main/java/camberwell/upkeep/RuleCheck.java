@@ -226,7 +226,8 @@ public final class RuleCheck {
         if (!alike && !says(narrow, wide, true) || alike && before(narrow, wide) && subject.contains(wide.name())) {
             return;
         }
-        problem(subject.contains(narrow.name()) ? narrow : wide, Check.COVERED, "the rule \"" + narrow.name() + "\" is covered by \""
+        problem(subject.contains(narrow.name()) ? narrow : wide, Check.COVERED, "the rule \"" + narrow.name()
+                + "\" is covered by \""
                 + wide.name() + "\" (" + wide.file() + ":" + wide.line() + "), which says the same on "
                 + (alike ? "the same" : "less") + " evidence");
     }

@@ -23,8 +23,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Proposals that come to little: the score of a change is what its note says that it does for the complaints, so that a rule which
- * proposes it for another complaint is heard and ranked last. Nothing is wrong with such a rule; its author wants to know.
+ * Proposals that come to little: the score of a change is what its note says that it does for the complaints, so that a rule
+ * which proposes it for another complaint is heard and ranked last. Nothing is wrong with such a rule; its author wants to know.
  */
 public final class Worth {
 
@@ -50,7 +50,8 @@ public final class Worth {
         for (RuleText rule : subjects) {
             for (Line line : rule.conclusions()) {
                 if (line.statement() instanceof Statement.Propose propose) {
-                    why(rule, propose.change()).ifPresent(message -> warnings.add(new Problem(rule.file(), line.line(), line.column(),
+                    why(rule, propose.change()).ifPresent(message ->
+                            warnings.add(new Problem(rule.file(), line.line(), line.column(),
                             message, Optional.empty(), true, "")));
                 }
             }
@@ -60,18 +61,22 @@ public final class Worth {
 
     private Optional<String> why(RuleText rule, Change change) {
         Set<String> about = new TreeSet<>();
-        boolean first = rule.statements().stream().anyMatch(said -> said instanceof Statement.First put && put.change().equals(change));
+        boolean first = rule.statements().stream().anyMatch(said -> said instanceof Statement.First put
+                && put.change().equals(change));
         if (first || !complaints(rule, about, 0) || about.isEmpty()) {
             return Optional.empty();
         }
         Note.Way way = notes.get(change.adjuster().note()).ways().get(change.direction());
-        List<Effect> effects = way == null ? List.of() : way.effects().stream().filter(effect -> about.contains(effect.on().id())).toList();
+        List<Effect> effects = way == null ? List.of() : way.effects().stream()
+                .filter(effect -> about.contains(effect.on().id())).toList();
         if (effects.stream().anyMatch(effect -> effect.effect() > 0)) {
             return Optional.empty();
         }
         boolean worse = effects.stream().anyMatch(effect -> effect.effect() < 0);
-        return Optional.of("the note \"" + change.adjuster().note() + "\" " + (worse ? "says that " + change.id() + " makes it worse: "
-                : "names nothing that " + change.id() + " does for ") + spoken(about) + (worse ? "" : ", so that the change comes last")
+        return Optional.of("the note \"" + change.adjuster().note() + "\" "
+                + (worse ? "says that " + change.id() + " makes it worse: "
+                : "names nothing that " + change.id() + " does for ") + spoken(about)
+                + (worse ? "" : ", so that the change comes last")
                 + "; state it in a note of your own, in the helped-by of a word of your own, or put the change first");
     }
 
@@ -79,7 +84,10 @@ public final class Worth {
         return String.join(", ", symptoms);
     }
 
-    /** Gathers the complaints that a rule stands on; false where it also stands on what was read, which every change may answer to. */
+    /**
+     * Gathers the complaints that a rule stands on; false where it also stands on what was read, which every change may answer
+     * to.
+     */
     private boolean complaints(RuleText rule, Set<String> about, int depth) {
         for (Condition condition : rule.conditions()) {
             Question question = condition.question();
@@ -104,7 +112,8 @@ public final class Worth {
 
     /** Whether a condition only says when: the car, the day, the run, but no figure that was read. */
     private static boolean ofCircumstances(Question question) {
-        return question.asks().stream().noneMatch(ask -> ask.attribute().name().contains(":") || ask.attribute().name().equals("shows")
+        return question.asks().stream().noneMatch(ask -> ask.attribute().name().contains(":")
+                || ask.attribute().name().equals("shows")
                 || ask.attribute().name().equals("instrument"));
     }
 }

@@ -32,7 +32,9 @@ public final class Nearest {
         return Optional.ofNullable(best);
     }
 
-    /** How many letters are wrong, missing, too many or swapped with their neighbour (the restricted distance of Damerau, 1964). */
+    /**
+     * How many letters are wrong, missing, too many or swapped with their neighbour (the restricted distance of Damerau, 1964).
+     */
     public static int distance(String a, String b) {
         return distance(a, b, Integer.MAX_VALUE);
     }

@@ -86,7 +86,8 @@ class CamberByWheelTest {
 
     private static Tried tried(String change) {
         return new Tried(Change.parse(change).orElseThrow(), Tried.Moved.UNNOTED, Outcome.WORSE, Tried.On.ALL,
-                new Tried.Trial(Optional.of(1), Optional.empty(), Optional.empty(), 2, Optional.empty(), Optional.empty(), false));
+                new Tried.Trial(Optional.of(1), Optional.empty(), Optional.empty(), 2, Optional.empty(), Optional.empty(),
+                        false));
     }
 
     @Test

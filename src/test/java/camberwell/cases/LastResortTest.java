@@ -62,7 +62,8 @@ class LastResortTest {
                 + "  - {symptom: understeer, phase: mid-corner, speed: medium, severity: clear, occurrence: every-lap}\n";
         assertEquals("front-anti-roll-bar softer", changes(Paddock.advise(Trackside.yaml(push))).get(0));
         assertEquals("front-camber more-negative", changes(Paddock.advise(Trackside.yaml(push + "tried:\n"
-                + "  - {change: front-anti-roll-bar softer, steps: 1, outcome: same, on: understeer, phase: mid-corner, run: 2}\n")))
+                + "  - {change: front-anti-roll-bar softer, steps: 1, outcome: same, on: understeer, phase: mid-corner, run: "
+                        + "2}\n")))
                 .get(0));
     }
 

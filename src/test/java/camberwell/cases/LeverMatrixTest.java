@@ -62,7 +62,8 @@ class LeverMatrixTest {
     private void check(JsonNode row, String name, List<Report> reports) {
         Car car = new CaseReader().readCar(Path.of("demo-cases/cars/" + name + ".yaml"));
         Conditions day = new Conditions(Optional.of(row.has("surface")
-                ? Word.of(Surface.class, row.path("surface").asText()) : Surface.DRY), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                ? Word.of(Surface.class, row.path("surface").asText()) : Surface.DRY), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Conditions.UNKNOWN.turns());
         List<String> ranked = Paddock.advise(new Case("a cell of the matrix", "-", car, day, Map.of(), reports,
                 List.of())).changes().stream().map(change -> change.change().adjuster().id() + " "

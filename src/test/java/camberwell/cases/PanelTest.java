@@ -135,7 +135,8 @@ class PanelTest {
     }
 
     @Test
-    @DisplayName("a tyre that came back with less than it was read with cold stops everything, whatever the car's file says was set")
+    @DisplayName("a tyre that came back with less than it was read with cold stops everything, whatever the car's file says "
+            + "was set")
     void losesAir() {
         Advice advice = advise("corvane-coupe", """
                 conditions: {surface: dry, air: 18 °C}

@@ -75,7 +75,8 @@ class SecondPanelTest {
     }
 
     @Test
-    @DisplayName("a strong snap, rears that lock, a pull on the brakes: nobody is sent out to feel it again, not even if it came once")
+    @DisplayName("a strong snap, rears that lock, a pull on the brakes: nobody is sent out to feel it again, not even if it "
+            + "came once")
     void notAgain() {
         for (String when : List.of("occurrence: once", "occurrence: some-laps", "occurrence: every-lap")) {
             for (String report : List.of("snap-oversteer, phase: mid-corner, severity: strong",
@@ -108,10 +109,13 @@ class SecondPanelTest {
     }
 
     @Test
-    @DisplayName("a car that is driven at the front is not told of a rear that squats, nor to open the throttle for a slide on the lift")
+    @DisplayName("a car that is driven at the front is not told of a rear that squats, nor to open the throttle for a slide "
+            + "on the lift")
     void frontDrive() {
-        for (String report : List.of("understeer, phase: exit", "understeer, phase: mid-corner", "snap-oversteer, phase: lift-off",
-                "oversteer, phase: lift-off", "wheelspin, phase: exit", "oversteer, phase: exit", "snap-oversteer, phase: exit")) {
+        for (String report : List.of("understeer, phase: exit", "understeer, phase: mid-corner",
+                "snap-oversteer, phase: lift-off",
+                "oversteer, phase: lift-off", "wheelspin, phase: exit", "oversteer, phase: exit",
+                        "snap-oversteer, phase: exit")) {
             for (String car : List.of("sandling-tourer", "larkspur-hatch")) {
                 Advice advice = advise(car, DRY + told(report + ", severity: clear"));
                 for (String text : List.of(newcomer(advice), engineer(advice, true))) {
@@ -174,7 +178,8 @@ class SecondPanelTest {
     }
 
     @Test
-    @DisplayName("fronts 0.10 to 0.35 bar over their target on a neutral tread, or hotter in the middle: never more air, and from 0.15 on less")
+    @DisplayName("fronts 0.10 to 0.35 bar over their target on a neutral tread, or hotter in the middle: never more air, and "
+            + "from 0.15 on less")
     void overTheTarget() {
         for (double over : new double[] {0.10, 0.15, 0.20, 0.25, 0.30, 0.35}) {
             for (String tread : List.of("91 89 87", "90 93 87")) {
@@ -213,7 +218,8 @@ class SecondPanelTest {
     }
 
     @Test
-    @DisplayName("rears from just inside their window to 15 K over it: the softer rear bar stays, and no fifth of a kelvin tips anything: a tenth at most")
+    @DisplayName("rears from just inside their window to 15 K over it: the softer rear bar stays, and no fifth of a kelvin "
+            + "tips anything: a tenth at most")
     void noCliff() {
         double last = Double.NaN;
         for (int step = 0; step <= 75; step++) {
@@ -306,7 +312,8 @@ class SecondPanelTest {
     void presentToe() {
         for (String report : List.of("nervous-turn-in, phase: entry", "wandering, phase: straight",
                 "unstable-braking, phase: braking")) {
-            assertFalse(likely(advise("corvane-coupe", DRY + "setup: {front-toe: -0.01 deg}\n" + told(report + ", severity: clear")),
+            assertFalse(likely(advise("corvane-coupe", DRY + "setup: {front-toe: -0.01 deg}\n"
+                    + told(report + ", severity: clear")),
                     "front-toe-out-excess"), report);
             Advice far = advise("sandling-tourer", DRY + "setup: {front-toe: -0.40 deg}\n" + told(report + ", severity: clear"));
             assertTrue(likely(far, "front-toe-out-excess"), report + " " + far.findings());
@@ -318,7 +325,8 @@ class SecondPanelTest {
     @Test
     @DisplayName("caster 3.5° is not taken off for a heavy wheel, and 8.5° is not added to for a car that wanders")
     void presentCaster() {
-        String car = "title: a\ncar: {name: a, drive: rear, adjusters: {caster: {now: %s deg, min: 3 deg, max: 10 deg, step: 0.5 deg},"
+        String car = "title: a\ncar: {name: a, drive: rear, adjusters: {caster: {now: %s deg, min: 3 deg, max: 10 deg, step: "
+                + "0.5 deg},"
                 + " rear-toe: {now: 0.35 deg, min: 0 deg, max: 0.6 deg, step: 0.05 deg}}}\n";
         Advice heavy = Paddock.advise(Trackside.yaml(car.formatted("3.5")
                 + told("heavy-steering, phase: mid-corner, severity: clear")));
@@ -380,7 +388,8 @@ class SecondPanelTest {
     @DisplayName("in the wet: one step of a spring, no stiffer bar, no lower floor, no more camber, no more locking")
     void wetSet() {
         for (String car : CARS) {
-            for (String report : List.of("understeer, phase: mid-corner", "understeer, phase: entry", "oversteer, phase: mid-corner",
+            for (String report : List.of("understeer, phase: mid-corner", "understeer, phase: entry",
+                    "oversteer, phase: mid-corner",
                     "oversteer, phase: exit", "understeer, phase: exit")) {
                 Advice advice = advise(car, WET + told(report + ", severity: strong"));
                 for (RankedChange it : advice.changes()) {

@@ -76,7 +76,8 @@ class TwelveRunsTest {
     }
 
     @Test
-    @DisplayName("no useless change comes twice, what harms is put back in the next run, what helps goes on, and the car is cured")
+    @DisplayName("no useless change comes twice, what harms is put back in the next run, what helps goes on, and the car is "
+            + "cured")
     void noUselessChangeTwice() {
         List<Case> runs = new ArrayList<>(List.of(driven(START, 1)));
         Set<Change> inVain = new HashSet<>();
@@ -167,7 +168,8 @@ class TwelveRunsTest {
         Case mild = runs.get(3).withReports(runs.get(3).reports().stream().map(report -> new Report(report.symptom(),
                 report.where(), report.phase(), report.speed(), Severity.SLIGHT, report.occurrence(), report.since(),
                 report.turn())).toList());
-        assertTrue(Plan.of(Paddock.advise(mild), new History(List.of(mild)), 2, 60, Optional.empty(), Optional.empty()).stop().orElseThrow()
+        assertTrue(Plan.of(Paddock.advise(mild), new History(List.of(mild)), 2, 60, Optional.empty(), Optional.empty()).stop()
+                .orElseThrow()
                 .startsWith("what is left is slight"));
     }
 }

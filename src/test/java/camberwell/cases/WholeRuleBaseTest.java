@@ -11,7 +11,6 @@ import camberwell.fact.Evidence;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
-import camberwell.language.Line;
 import camberwell.language.RuleText;
 import camberwell.run.Case;
 import java.util.ArrayList;

@@ -44,7 +44,8 @@ class NumberTextTest {
     }
 
     @ParameterizedTest(name = "{0} is {1}")
-    @CsvSource({".5, 0.5", "5., 5", "-0, -0.0", "\u22121.5, -1.5", "00012.50, 12.5", "1e3, 1000", "9007199254740993, 9007199254740993"})
+    @CsvSource({".5, 0.5", "5., 5", "-0, -0.0", "\u22121.5, -1.5", "00012.50, 12.5", "1e3, 1000",
+            "9007199254740993, 9007199254740993"})
     @DisplayName("may be written as loggers write it")
     void otherForms(String text, double value) {
         assertEquals(value, NumberText.parse(text, '.'), 1e-14 * Math.abs(value));

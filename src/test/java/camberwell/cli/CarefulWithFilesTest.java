@@ -128,7 +128,8 @@ class CarefulWithFilesTest {
         Bench.Run run = assertTimeoutPreemptively(Duration.ofSeconds(30), () -> bench().run("advise", "pipe.yaml"));
         assertEquals("pipe.yaml: this is no plain file\n", run.err());
         assertEquals(ExitCode.WRONG_INPUT, run.code());
-        Bench.Run log = assertTimeoutPreemptively(Duration.ofSeconds(30), () -> bench().run("observe", "pipe.yaml", "--car", CAR));
+        Bench.Run log = assertTimeoutPreemptively(Duration.ofSeconds(30), () ->
+                bench().run("observe", "pipe.yaml", "--car", CAR));
         assertEquals("pipe.yaml: this is no plain file; a log that another program writes goes in by standard input, named -\n",
                 log.err());
     }

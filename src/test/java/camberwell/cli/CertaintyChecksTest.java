@@ -15,7 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CertaintyChecksTest {
 
     private static final String KERBS = "the driver reports kerb-instability";
-    private static final String ASKS = rule("Hot rims: softer", "hot-rims", "hot-rims is likely", "propose front-bump softer with certainty 0.9");
+    private static final String ASKS = rule("Hot rims: softer", "hot-rims", "hot-rims is likely",
+            "propose front-bump softer with certainty 0.9");
 
     @TempDir
     private Path directory;
@@ -42,17 +43,21 @@ class CertaintyChecksTest {
     @Test
     @DisplayName("two little words that add up to enough are welcome: 0.15 + 0.15 - 0.15 x 0.15 is 0.27 (EMYCIN)")
     void littleWordsAddUp() {
-        assertEquals(List.of(), causes(finds("Hot rims", KERBS, "0.15"), finds("Hot rims too", "the driver reports bottoming", "0.15")));
+        assertEquals(List.of(), causes(finds("Hot rims", KERBS, "0.15"),
+                finds("Hot rims too", "the driver reports bottoming", "0.15")));
     }
 
     @Test
     @DisplayName("the same two are told where they exclude each other, each at its line")
     void unlessTheyExcludeEachOther() {
-        assertEquals(List.of("mine/2-causes/rims.dslr:8:5: \"find hot-rims with certainty 0.15\" never acts: with all that can speak for it "
+        assertEquals(List.of("mine/2-causes/rims.dslr:8:5: \"find hot-rims with certainty 0.15\" never acts: with all that "
+                + "can speak for it "
                 + "beside, it comes to 0.15, and a finding counts from 0.20 on [check 12]",
-                "mine/2-causes/rims.dslr:17:5: \"find hot-rims with certainty 0.15\" never acts: with all that can speak for it beside, it "
+                "mine/2-causes/rims.dslr:17:5: \"find hot-rims with certainty 0.15\" never acts: with all that can speak for "
+                        + "it beside, it "
                 + "comes to 0.15, and a finding counts from 0.20 on [check 12]"),
-                causes(finds("Hot rims", KERBS + "\nthe surface is wet", "0.15"), finds("Hot rims too", KERBS + "\nthe surface is dry", "0.15")));
+                causes(finds("Hot rims", KERBS + "\nthe surface is wet", "0.15"),
+                        finds("Hot rims too", KERBS + "\nthe surface is dry", "0.15")));
     }
 
     @Test
@@ -63,12 +68,14 @@ class CertaintyChecksTest {
                 "advise the driver use-less-kerb with certainty 0.2"))
                 .file("mine/3-changes/rims.dslr", rule("Hot rims: softer", "hot-rims", "hot-rims is likely",
                 "propose front-bump softer with certainty 0.6"));
-        assertEquals(List.of(), bench.run("rules", "check", "mine").out().lines().filter(line -> line.startsWith("mine/")).toList());
+        assertEquals(List.of(), bench.run("rules", "check", "mine").out().lines().filter(line -> line.startsWith("mine/"))
+                .toList());
         bench.file("mine/3-changes/rims.dslr", rule("Hot rims: softer", "hot-rims", "hot-rims is nearly certain",
                 "propose front-bump softer with certainty 0.6"))
                 .file("mine/5-driving/rims.dslr", rule("Hot rims: less kerb", "hot-rims", "hot-rims is nearly certain",
                 "advise the driver use-less-kerb with certainty 0.2"));
-        assertEquals(List.of("mine/2-causes/rims.dslr:7:5: \"find hot-rims with certainty 0.3\" never acts: with all that can speak for it "
+        assertEquals(List.of("mine/2-causes/rims.dslr:7:5: \"find hot-rims with certainty 0.3\" never acts: with all that can "
+                + "speak for it "
                 + "beside, it comes to 0.30, and a finding counts from 0.60 on [check 12]"),
                 bench.run("rules", "check", "mine").out().lines().filter(line -> line.startsWith("mine/")).toList());
     }
@@ -76,8 +83,10 @@ class CertaintyChecksTest {
     @Test
     @DisplayName("a tread inside its window is no evidence against a finding that a tread above it is evidence for")
     void insideAgainstAbove() {
-        assertEquals(List.of("mine/2-causes/rims.dslr:9:1: the rule \"Cool rims\" takes \"the front tyres are inside their window\" for "
-                + "evidence against \"hot-rims\", of which \"Hot rims\" (mine/2-causes/rims.dslr:1) takes the contrary for evidence: no "
+        assertEquals(List.of("mine/2-causes/rims.dslr:9:1: the rule \"Cool rims\" takes \"the front tyres are inside their "
+                + "window\" for "
+                + "evidence against \"hot-rims\", of which \"Hot rims\" (mine/2-causes/rims.dslr:1) takes the contrary for "
+                        + "evidence: no "
                 + "measurement speaks against itself; name the other witness that it contradicts [check 13]"),
                 causes(finds("Hot rims", "the front tyres are above their window", "0.5"),
                 against("Cool rims", "the front tyres are inside their window")));

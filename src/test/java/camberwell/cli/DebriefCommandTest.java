@@ -79,7 +79,8 @@ class DebriefCommandTest {
     @Test
     @DisplayName("a driver who says the opposite of what the log shows is asked once which is right")
     void againstTheLog() throws IOException {
-        String logged = "car: " + COUPE + "\nreports:\n- {symptom: understeer, phase: exit, measured: steering beyond its own line, "
+        String logged = "car: " + COUPE
+                + "\nreports:\n- {symptom: understeer, phase: exit, measured: steering beyond its own line, "
                 + "certainty: 0.6}\n";
         for (String answer : List.of("log", "driver", "both")) {
             Files.writeString(folder.resolve("run3.yaml"), logged);
@@ -150,7 +151,8 @@ class DebriefCommandTest {
         run(80, "understeer\nentry slow\nreal car\nno\nno\n", "debrief", "--car", COUPE, "--transcript", "talk.md");
         String text = Files.readString(folder.resolve("talk.md"));
         assertTrue(text.startsWith("# Debrief: Corvane coupe\n"), text);
-        assertTrue(text.contains("- What was the car doing? In your own words or from the list, the worst first.\n  **understeer**\n"), text);
+        assertTrue(text.contains("- What was the car doing? In your own words or from the list, the worst first.\n  "
+                + "**understeer**\n"), text);
         assertTrue(text.contains("## Advice"), text);
     }
 
@@ -185,6 +187,42 @@ class DebriefCommandTest {
     }
 
     @Test
+    @DisplayName("after the advice another change may be asked about: why not that one, in the driver's own words")
+    void whyNot() {
+        Ran ran = run(80, "oversteer exit slow\nreal car\nno\nno\nno\nwhy not camber?\nwhy not a softer rear bar\nwhy not toe\n"
+                + "why not the wipers\n", "debrief", "--car", COUPE);
+        assertEquals("", ran.err());
+        String out = ran.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("Nothing that was told asks for front camber more negative, or front camber less negative"), out);
+        assertTrue(out.contains("- Rear anti-roll bar softer: it is advised: number 1 of "), out);
+        assertTrue(out.contains("- Rear toe, less toe-in: "), out);
+        assertTrue(out.contains("Why not what? Name what can be changed"), out);
+    }
+
+    @Test
+    @DisplayName("what was tried before and did not help is not advised again, and is kept with the case")
+    void triedBefore() throws IOException {
+        Ran ran = run(80, "oversteer exit slow\nreal car\ni tried a softer rear bar already, no difference\nno\nno\nno\n",
+                "debrief",
+                "--car", COUPE, "--save", "c.yaml");
+        assertEquals("", ran.err());
+        assertTrue(ran.out().contains("Heard: rear anti-roll bar softer was tried: no difference."), ran.out());
+        assertFalse(ran.out().contains("1. Rear anti-roll bar: "), ran.out());
+        assertTrue(Files.readString(folder.resolve("c.yaml")).contains("{change: rear-anti-roll-bar softer, outcome: same}"),
+                Files.readString(folder.resolve("c.yaml")));
+    }
+
+    @Test
+    @DisplayName("a complaint that is told in one breath with a change is heard as a complaint")
+    void triedAndComplained() {
+        Ran ran = run(80, "since we softened the rear bar it is better on entry but oversteer on exit\nquit\n", "debrief",
+                "--car",
+                COUPE);
+        assertTrue(ran.out().contains("oversteer at exit"), ran.out());
+        assertFalse(ran.out().contains("was tried"), ran.out());
+    }
+
+    @Test
     @DisplayName("for a program each question and each answer is an object on a line, and the advice is the last")
     void lines() throws IOException {
         Ran ran = run(80, "it pushes on the way in\nslow\ncar\nno\nno\n\n\n", "debrief", "--car", COUPE, "--format", "jsonl");
@@ -203,7 +241,8 @@ class DebriefCommandTest {
     @Test
     @DisplayName("for a program what is asked back about is a field of the question")
     void askedBack() throws IOException {
-        List<String> lines = run(80, "memorised oversteer on exit\nyes\n", "debrief", "--car", COUPE, "--format", "jsonl").out().lines().toList();
+        List<String> lines = run(80, "memorised oversteer on exit\nyes\n", "debrief", "--car", COUPE, "--format", "jsonl").out()
+                .lines().toList();
         JsonNode back = new ObjectMapper().readTree(lines.get(2)).get("question");
         assertEquals("memorised oversteer on exit", back.get("not-sure").get("words").asText());
         assertEquals("oversteer at exit", back.get("not-sure").get("may-be").get(0).asText());

@@ -42,7 +42,8 @@ class DebriefInBookTest {
     @DisplayName("goes on from the last run: what was changed, then what became of each complaint; then it is the next run")
     void goesOn() throws IOException {
         Ran ran = run("rear toe in 2 steps\nbetter\nno difference\nreal car\nno\nno\n\n", "debrief");
-        assertTrue(ran.out().replaceAll("\\s+", " ").contains("Run 2 of the Corvane coupe. Carried on from run 1: the settings, dry "
+        assertTrue(ran.out().replaceAll("\\s+", " ")
+                .contains("Run 2 of the Corvane coupe. Carried on from run 1: the settings, dry "
                 + "track, Home, driver Ada."), ran.out());
         assertTrue(ran.out().contains("Heard: rear toe, more toe-in, 0.15 -> 0.25 deg."), ran.out());
         assertTrue(ran.out().contains("What became of it? (understeer at entry)"), ran.out());
@@ -79,7 +80,8 @@ class DebriefInBookTest {
     void inOwnWords() throws IOException {
         run("rear toe in 2 steps\nworse\nworse\nquit\n", "debrief");
         Ran ran = run("we put the rear toe back and softened the front bar\nbetter\nquit\n", "debrief");
-        assertTrue(ran.out().replaceAll("\\s+", " ").contains("Heard: rear toe, less toe-in, 0.25 -> 0.15 deg; front anti-roll bar "
+        assertTrue(ran.out().replaceAll("\\s+", " ")
+                .contains("Heard: rear toe, less toe-in, 0.25 -> 0.15 deg; front anti-roll bar "
                 + "softer, 4 -> 3."), ran.out());
         Ran set = run("rear wing 6, front camber to -2.5 deg\nquit\n", "debrief");
         assertTrue(set.out().replaceAll("\\s+", " ").contains("front camber less negative, -3.0 -> -2.5 deg"), set.out());
@@ -114,7 +116,8 @@ class DebriefInBookTest {
         String car = Files.readString(HOME.resolve("demo-cases/cars/corvane-coupe.yaml"));
         Files.writeString(folder.resolve("mine.yaml"), car.replaceFirst("rear-wing: \\{now: 4,", "rear-wing: {now: 5,"));
         Ran ran = run("same\nsame\nquit\n", "debrief", "--car", "mine.yaml");
-        assertTrue(ran.out().replaceAll("\\s+", " ").contains("Changed since, by the car's file: rear wing more, 4 -> 5."), ran.out());
+        assertTrue(ran.out().replaceAll("\\s+", " ").contains("Changed since, by the car's file: rear wing more, 4 -> 5."),
+                ran.out());
         assertFalse(ran.out().contains("What was changed"), ran.out());
         assertTrue(file(2).contains("rear-wing more"), file(2));
     }
@@ -124,7 +127,8 @@ class DebriefInBookTest {
     void besides() {
         String other = HOME.resolve("demo-cases/cars/larkspur-hatch.yaml").toString();
         assertTrue(run("quit\n", "debrief", "--car", other).out().contains("What was the car doing"));
-        run("oversteer exit slow\nquit\n", "debrief", "--car", HOME.resolve("demo-cases/cars/corvane-coupe.yaml").toString(), "--save",
+        run("oversteer exit slow\nquit\n", "debrief", "--car", HOME.resolve("demo-cases/cars/corvane-coupe.yaml").toString(),
+                "--save",
                 "a.yaml");
         assertFalse(Files.exists(folder.resolve("runs/0002-corvane-coupe.yaml")));
         Ran wrong = run("front bar softer 9\nfront flaps more\nquit\n", "debrief");

@@ -66,12 +66,18 @@ class EachCheckTest {
             case DEAD_CHAIN -> bench.file(NOTE, note("cause"))
                     .file(CAUSES, rule("Hot rims", "hot-rims", KERBS + "\nthe surface is wet", FINDS))
                     .file(CHANGES, rule("Hot rims: softer", "hot-rims", "hot-rims is likely\nthe surface is dry", SOFTER));
-            case NEVER_ACTS -> bench.file(NOTE, note("cause")).file(CAUSES, rule("Hot rims", "hot-rims", KERBS, "find hot-rims with "
-                    + "certainty 0.1") + rule("Hot rims too", "hot-rims", "the driver reports bottoming", "find hot-rims with certainty 0.1"))
-                    .file(CHANGES, rule("Hot rims: softer", "hot-rims", "hot-rims is likely", "propose front-bump softer with certainty 0.9"));
-            case COMPLEMENT -> bench.file(NOTE, note("cause")).file(CAUSES, rule("Hot rims", "hot-rims", "the front tread is above 90 °C",
-                    FINDS) + rule("Cool rims", "hot-rims", "the front tread is below 90 °C", "speak against hot-rims with certainty 0.4"))
-                    .file(CHANGES, rule("Hot rims: softer", "hot-rims", "hot-rims is likely", "propose front-bump softer with certainty 0.9"));
+            case NEVER_ACTS -> bench.file(NOTE, note("cause"))
+                    .file(CAUSES, rule("Hot rims", "hot-rims", KERBS, "find hot-rims with "
+                    + "certainty 0.1") + rule("Hot rims too", "hot-rims", "the driver reports bottoming",
+                    "find hot-rims with certainty 0.1"))
+                    .file(CHANGES, rule("Hot rims: softer", "hot-rims", "hot-rims is likely",
+                    "propose front-bump softer with certainty 0.9"));
+            case COMPLEMENT -> bench.file(NOTE, note("cause"))
+                    .file(CAUSES, rule("Hot rims", "hot-rims", "the front tread is above 90 °C",
+                    FINDS) + rule("Cool rims", "hot-rims", "the front tread is below 90 °C",
+                            "speak against hot-rims with certainty 0.4"))
+                    .file(CHANGES, rule("Hot rims: softer", "hot-rims", "hot-rims is likely",
+                    "propose front-bump softer with certainty 0.9"));
             default -> throw new IllegalStateException("no fault is seeded for " + check);
         }
     }

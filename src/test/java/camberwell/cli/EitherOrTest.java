@@ -70,7 +70,8 @@ class EitherOrTest {
     @Test
     @DisplayName("what else is asked has to be so in any case, and a dash narrows the line above it alone")
     void theRestStays() throws IOException {
-        assertEquals(0, certainty("the surface is wet\neither the driver reports kerb-instability\nor the driver reports understeer"));
+        assertEquals(0, certainty("the surface is wet\neither the driver reports kerb-instability\nor the driver reports "
+                + "understeer"));
         assertEquals(0, certainty("either the driver reports kerb-instability\n    - at exit\nor the surface is wet"));
         assertTrue(certainty("either the driver reports oversteer\n    - at exit\nor the driver reports kerb-instability") > 0);
     }

@@ -35,7 +35,8 @@ final class Hardship {
             + "org\\.(yaml|drools|kie|snakeyaml)|(: |\\()null\\b");
     /** A line of somebody's file, shown below a message: its words are not camberwell's. */
     private static final Pattern EXCERPT = Pattern.compile("(?m)^ +\\d* \\|.*$");
-    private static final Pattern STEERS = Pattern.compile("\\r(?!\\n)|[\\u0000-\\u0008\\u000b\\u000c\\u000e-\\u001f\\u007f\\u0080-\\u009f"
+    private static final Pattern STEERS =
+            Pattern.compile("\\r(?!\\n)|[\\u0000-\\u0008\\u000b\\u000c\\u000e-\\u001f\\u007f\\u0080-\\u009f"
             + "\\u202a-\\u202e\\u2066-\\u2069]");
 
     private final Path folder;

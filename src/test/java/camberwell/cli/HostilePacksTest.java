@@ -42,8 +42,10 @@ class HostilePacksTest {
     private static final String KERBS = "the driver reports kerb-instability";
     private static final String SOUND = rule("Kerbs: softer", KERBS, "propose front-bump softer with certainty 0.35");
     private static final String MANIFEST = "name: kerb-school\nversion: 1.2\nauthor: A. Tutor\nneeds: [camberwell 0.1.0]\n";
-    private static final Pattern JAVA = Pattern.compile("Exception|\\bat camberwell\\.|java\\.|(: |\\()null\\b|fasterxml|snakeyaml");
-    private static final Pattern STEERS = Pattern.compile("[\\u0000-\\u0008\\u000b-\\u001f\\u007f-\\u009f\\u202a-\\u202e\\u2066-\\u2069]");
+    private static final Pattern JAVA =
+            Pattern.compile("Exception|\\bat camberwell\\.|java\\.|(: |\\()null\\b|fasterxml|snakeyaml");
+    private static final Pattern STEERS =
+            Pattern.compile("[\\u0000-\\u0008\\u000b-\\u001f\\u007f-\\u009f\\u202a-\\u202e\\u2066-\\u2069]");
     private static final Pattern EXCERPT = Pattern.compile("(?m)^ +\\d* \\|.*$|\"[^\"]*\"");
     private static final int END = 22;
 
@@ -133,7 +135,8 @@ class HostilePacksTest {
         all.put("another zip file behind it", zip -> joined(zip, zip("3-changes/kerbs.dslr", other)));
         all.put("text before it", zip -> joined("#!/bin/sh\nexit\n".getBytes(StandardCharsets.US_ASCII), zip));
         all.put("bytes behind it", zip -> joined(zip, new byte[100]));
-        all.put("an end in its comment", zip -> commented(zip, Arrays.copyOfRange(sound(), sound().length - END, sound().length)));
+        all.put("an end in its comment", zip -> commented(zip,
+                Arrays.copyOfRange(sound(), sound().length - END, sound().length)));
         all.put("a whole zip file in its comment", zip -> commented(zip, zip("3-changes/kerbs.dslr", other)));
         all.put("a comment that says nothing", zip -> commented(zip, "by A. Tutor".getBytes(StandardCharsets.US_ASCII)));
         all.put("fewer entries than there are, in all", end(10, 1));
@@ -177,7 +180,8 @@ class HostilePacksTest {
         all.put("all but its end", cut(END));
         all.put("all but a byte", cut(1));
         all.put("nothing in it", zip -> zip());
-        all.put("a folder with something in it", zip -> zip("pack.yaml", MANIFEST, "3-changes/kerbs.dslr", SOUND, "3-changes/x/", ""));
+        all.put("a folder with something in it", zip -> zip("pack.yaml", MANIFEST, "3-changes/kerbs.dslr", SOUND, "3-changes/x/",
+                ""));
         all.put("a zip file in it", zip -> zip("pack.yaml", MANIFEST, "3-changes/kerbs.dslr", SOUND, "more.zip", "PK\003\004"));
         all.put("a name that ends in a dot", zip -> zip("pack.yaml", MANIFEST, "3-changes/kerbs.dslr.", SOUND));
         all.put("a name of a device", zip -> zip("pack.yaml", MANIFEST, "3-changes/con.dslr", SOUND));
@@ -185,11 +189,13 @@ class HostilePacksTest {
         all.put("a name with a null in it", zip -> zip("pack.yaml", MANIFEST, "3-changes/kerbs.dslr\0.txt", SOUND));
         all.put("a name that turns the line round", zip -> zip("pack.yaml", MANIFEST, "3-changes/\u202ekerbs.dslr", SOUND));
         all.put("a name that clears the screen", zip -> zip("pack.yaml", MANIFEST, "3-changes/\u001b[2Jkerbs.dslr", SOUND));
-        all.put("two spellings of one letter", zip -> zip("pack.yaml", MANIFEST, "3-changes/k\u00e9.dslr", SOUND, "3-changes/ke\u0301.dslr",
+        all.put("two spellings of one letter", zip -> zip("pack.yaml", MANIFEST, "3-changes/k\u00e9.dslr", SOUND,
+                "3-changes/ke\u0301.dslr",
                 SOUND.replace("Kerbs: softer", "Kerbs: softer still")));
         all.put("a path with a dot in it", zip -> zip("pack.yaml", MANIFEST, "3-changes/./kerbs.dslr", SOUND));
         all.put("a path with two bars", zip -> zip("pack.yaml", MANIFEST, "3-changes//kerbs.dslr", SOUND));
-        all.put("a name of a thousand letters", zip -> zip("pack.yaml", MANIFEST, "3-changes/" + "k".repeat(1000) + ".dslr", SOUND));
+        all.put("a name of a thousand letters", zip -> zip("pack.yaml", MANIFEST, "3-changes/" + "k".repeat(1000)
+                + ".dslr", SOUND));
         return all;
     }
 
@@ -260,7 +266,8 @@ class HostilePacksTest {
         List<DynamicTest> tests = new ArrayList<>();
         outside().forEach((name, text) -> tests.add(DynamicTest.dynamicTest(name, () -> {
             Path place = Files.createDirectories(directory.resolve("case-" + Math.abs(name.hashCode())));
-            Bench bench = new Bench(place).file("secret.yaml", "password: " + SECRET + "\n").file("mine/3-changes/kerbs.dslr", SOUND)
+            Bench bench = new Bench(place).file("secret.yaml", "password: " + SECRET + "\n")
+                    .file("mine/3-changes/kerbs.dslr", SOUND)
                     .file("mine/demo-cases/hostile.yaml", text.replace("DIR", place.toString()));
             Files.createSymbolicLink(place.resolve("mine/demo-cases/link.yaml"), place.resolve("secret.yaml"));
             Files.createSymbolicLink(place.resolve("mine/demo-cases/linked"), place);
@@ -287,7 +294,8 @@ class HostilePacksTest {
             Path place = Files.createDirectories(directory.resolve("markup-" + Math.abs(text.hashCode())));
             String quoted = "'" + text.replace("'", "''").replace("\u2028", "") + "'";
             Bench bench = new Bench(place).file("case.yaml", Bench.kerbCase().replace("title: Kerbs", "title: " + quoted)
-                    .replace("name: Practice car", "name: " + quoted).replace("conditions:", "run: {driver: " + quoted + ", track: "
+                    .replace("name: Practice car", "name: " + quoted)
+                    .replace("conditions:", "run: {driver: " + quoted + ", track: "
                     + quoted + "}\nconditions:"));
             for (String line : List.of("advise case.yaml", "advise --for newcomer case.yaml", "advise --format json case.yaml",
                     "advise --format yaml case.yaml", "explain case.yaml", "sheet case.yaml -o page.html",
@@ -317,14 +325,16 @@ class HostilePacksTest {
         all.put("a manifest with maps for keys", Map.of("pack.yaml", "{a: b}: c\n? [x]\n: y\n"));
         all.put("a name that leads out", Map.of("pack.yaml", MANIFEST.replace("kerb-school", "../../x")));
         all.put("a version of ten thousand digits", Map.of("pack.yaml", MANIFEST.replace("1.2", "9".repeat(10_000))));
-        all.put("needs that nobody has", Map.of("pack.yaml", MANIFEST.replace("camberwell 0.1.0", "camberwell 99999999999999999999.1")));
+        all.put("needs that nobody has", Map.of("pack.yaml",
+                MANIFEST.replace("camberwell 0.1.0", "camberwell 99999999999999999999.1")));
         all.put("an author that steers the screen", Map.of("pack.yaml", MANIFEST.replace("A. Tutor", "\"A\\e[2JT\"")));
         all.put("a note that makes an object", Map.of("knowledge-notes/causes/rims.md",
                 note("cause").replace("title: Hot rims", "title: !!java.net.URL [\"http://localhost\"]")));
         all.put("a note with a million blanks", Map.of("knowledge-notes/causes/rims.md", note("cause") + " ".repeat(1_000_000)));
         all.put("a note without an end to its head", Map.of("knowledge-notes/causes/rims.md", "---\ntitle: x\n"));
         all.put("a note named after its folder", Map.of("knowledge-notes/causes/...md", note("cause")));
-        all.put("sayings that are a pattern", Map.of("knowledge-notes/sayings.yaml", "understeer:\n  - \"(a+)+$\"\n  - \".*\"\n"));
+        all.put("sayings that are a pattern", Map.of("knowledge-notes/sayings.yaml",
+                "understeer:\n  - \"(a+)+$\"\n  - \".*\"\n"));
         all.put("sayings of a symptom that nobody has", Map.of("knowledge-notes/sayings.yaml", "wings-fall-off: [flap]\n"));
         all.put("sayings by the ten thousand", Map.of("knowledge-notes/sayings.yaml", "understeer:\n"
                 + "  - the nose goes to the moon\n".repeat(10_000)));

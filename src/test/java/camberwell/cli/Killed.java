@@ -10,7 +10,8 @@ public final class Killed {
 
     /** What it does. */
     enum Work {
-        DEBRIEF("understeer entry slow\ndone\nquit\n", "debrief --car car.yaml --save talk-%d.yaml --transcript talk-%d.md --overwrite"),
+        DEBRIEF("understeer entry slow\ndone\nquit\n",
+                "debrief --car car.yaml --save talk-%d.yaml --transcript talk-%d.md --overwrite"),
         NEW_RULE(String.join("\n", "changes", "the driver reports kerb-instability", "", "propose front-bump softer with "
                 + "certainty 0.3", "", "Kerbs lift the wheel.", "", "", "", "", "") + "\n", "rules new Kerbs-%d --into mine/%d"),
         PACK("", "rules pack sound -o sound.zip --overwrite"),

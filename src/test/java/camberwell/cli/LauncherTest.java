@@ -75,7 +75,8 @@ class LauncherTest {
     void arguments() throws Exception {
         Called called = call(Map.of(), "advise", "a case.yaml", "--say", "it \"pushes\" & snaps");
         assertEquals(0, called.code(), called.err());
-        assertTrue(called.out().endsWith("camberwell.cli.Main\nadvise\na case.yaml\n--say\nit \"pushes\" & snaps\n"), called.out());
+        assertTrue(called.out().endsWith("camberwell.cli.Main\nadvise\na case.yaml\n--say\nit \"pushes\" & snaps\n"),
+                called.out());
         assertTrue(called.out().contains("-Dcamberwell.directory=" + directory.toRealPath() + "\n")
                 || called.out().contains("-Dcamberwell.directory=" + directory + "\n"), called.out());
     }

@@ -17,7 +17,8 @@ class NewRuleTest {
 
     private static final String FIRST_HALF = String.join("\n", "changes", "either the {axle} tyres are above their window",
             "or the {axle} tread is hotter in the middle", "the driver reports understeer at entry", "",
-            "propose {axle}-pressure lower by 0.05 bar with certainty 0.5", "", "Hot {axle} wheels", "Hot {axle} tyres want less air.") + "\n";
+            "propose {axle}-pressure lower by 0.05 bar with certainty 0.5", "", "Hot {axle} wheels",
+                    "Hot {axle} tyres want less air.") + "\n";
     private static final String SECOND_HALF = "\n\n\n\n\n";
 
     @TempDir
@@ -72,7 +73,8 @@ class NewRuleTest {
     @Test
     @DisplayName("quit leaves no answers either, and a file with something else in it is left alone")
     void leavesNothing() throws IOException {
-        Bench.Run left = bench.runWith("changes\nthe surface is wet\nquit\n", "rules", "new", "Hot wheels", "--into", "mine", "--answers",
+        Bench.Run left = bench.runWith("changes\nthe surface is wet\nquit\n", "rules", "new", "Hot wheels", "--into", "mine",
+                "--answers",
                 "half.txt");
         assertEquals(0, left.code(), left.all());
         assertFalse(Files.exists(directory.resolve("half.txt")));

@@ -26,7 +26,8 @@ class PackSlipsTest {
     }
 
     private void says(String... expected) {
-        assertEquals(List.of(expected), bench.run("rules", "check", "mine").out().lines().filter(line -> line.startsWith("mine/")).toList());
+        assertEquals(List.of(expected), bench.run("rules", "check", "mine").out().lines()
+                .filter(line -> line.startsWith("mine/")).toList());
     }
 
     private void rule(String from, String to, String... expected) {
@@ -47,7 +48,8 @@ class PackSlipsTest {
     @DisplayName("drivers' phrases in the wrong place, and notes in a folder of another name")
     void wrongPlace() {
         bench.file("mine/sayings.yaml", "pushes: understeer\n").file("mine/notes/a.md", Bench.note("cause"));
-        says("mine/notes/a.md:1:1: notes lie right below knowledge-notes/adjustments, knowledge-notes/readings, knowledge-notes/causes, "
+        says("mine/notes/a.md:1:1: notes lie right below knowledge-notes/adjustments, knowledge-notes/readings, "
+                + "knowledge-notes/causes, "
                 + "knowledge-notes/driving, knowledge-notes/cautions",
                 "mine/sayings.yaml:1:1: it is read as knowledge-notes/sayings.yaml and nowhere else");
     }

@@ -137,7 +137,8 @@ class PredictCommandTest {
     void numberedSprings(@TempDir Path scratch) throws IOException {
         Path numbered = scratch.resolve("numbered.yaml");
         String coupe = Files.readString(Path.of(COUPE));
-        Files.writeString(numbered, coupe.replaceAll("front-springs: \\{.*\\}", "front-springs: {now: 3, min: 1, max: 5, step: 1}"));
+        Files.writeString(numbered, coupe.replaceAll("front-springs: \\{.*\\}",
+                "front-springs: {now: 3, min: 1, max: 5, step: 1}"));
         Ran outcome = run(80, "predict", "--car", numbered.toString(), "--change", "front-springs softer 1");
         assertEquals(2, outcome.code());
         assertTrue(outcome.err().contains("is not in the models"), outcome.err());

@@ -78,11 +78,13 @@ class RunsCommandTest {
     @DisplayName("a run is told in the driver's own words, in its case or beside it, and what was understood stands in the book")
     void ownWords() throws IOException {
         Path said = folder.resolve("said.yaml");
-        Files.writeString(said, "car: " + DemoCases.HOME.resolve("demo-cases/cars/corvane-coupe.yaml") + "\nsay: pushes on the way in\n");
+        Files.writeString(said, "car: " + DemoCases.HOME.resolve("demo-cases/cars/corvane-coupe.yaml")
+                + "\nsay: pushes on the way in\n");
         assertTrue(add(said.toString()).out().contains("Heard: understeer at entry."));
         assertTrue(add("--changed", "front-bump softer", "--say", "still pushes a bit on the way in, and the flux is odd").out()
                 .contains("Not understood: \"flux\""));
-        assertTrue(Files.readString(folder.resolve("book/0001-corvane-coupe.yaml")).contains("{symptom: understeer, phase: entry}"));
+        assertTrue(Files.readString(folder.resolve("book/0001-corvane-coupe.yaml"))
+                .contains("{symptom: understeer, phase: entry}"));
         assertEquals("better", json(runs("show", "2", "--format", "json")).path("judgement").path("complaints").path(0)
                 .path("outcome").asText());
         assertEquals(ExitCode.WRONG_INPUT, runs("add", "--say", "flux").code());
@@ -92,7 +94,8 @@ class RunsCommandTest {
     @DisplayName("where the driver says that nothing is wrong, each complaint of the run before is better")
     void fine() throws IOException {
         Path said = folder.resolve("said.yaml");
-        Files.writeString(said, "car: " + DemoCases.HOME.resolve("demo-cases/cars/corvane-coupe.yaml") + "\nsay: pushes on the way in, loose off\n");
+        Files.writeString(said, "car: " + DemoCases.HOME.resolve("demo-cases/cars/corvane-coupe.yaml")
+                + "\nsay: pushes on the way in, loose off\n");
         add(said.toString());
         add("--changed", "front-bump softer", "--say", "fine");
         JsonNode outcomes = json(runs("show", "2", "--format", "json")).path("judgement").path("outcomes");

@@ -71,11 +71,13 @@ class SayTest {
     void notSure() throws IOException {
         String said = "memorised oversteer on exit";
         String page = InProcess.run(120, "", "advise", "--say", said, "--car", CAR).out();
-        assertTrue(page.contains("Not sure of \"memorised oversteer on exit\": did you mean \"oversteer at exit\"? Then say it so."), page);
+        assertTrue(page.contains("Not sure of \"memorised oversteer on exit\": did you mean \"oversteer at exit\"? Then say "
+                + "it so."), page);
         JsonNode advice = json(InProcess.run(80, "", "advise", "--format", "json", "--say", said, "--car", CAR).out());
         assertEquals(0, advice.get("heard").size());
         assertEquals(0, advice.get("changes").size());
-        assertEquals(json("[{\"words\": \"memorised oversteer on exit\", \"may-be\": [\"oversteer at exit\"]}]"), advice.get("not-sure"));
+        assertEquals(json("[{\"words\": \"memorised oversteer on exit\", \"may-be\": [\"oversteer at exit\"]}]"),
+                advice.get("not-sure"));
     }
 
     @Test

@@ -96,8 +96,8 @@ class SeededMistakesTest {
     }
 
     /**
-     * Whole sentences are compared; a suggestion of a single word takes the place of one that is in no list. What is turned twice is
-     * as it was: cooler at the inner edge is hotter at the outer one.
+     * Whole sentences are compared; a suggestion of a single word takes the place of one that is in no list. What is turned twice
+     * is as it was: cooler at the inner edge is hotter at the outer one.
      */
     private static void assertNotTurned(String written, String meant) {
         if (meant.contains(" ")) {

@@ -33,8 +33,10 @@ class WorthTest {
     @Test
     @DisplayName("a change whose note does nothing for the complaint would come last, however sure the rule")
     void nothingForTheComplaint() {
-        assertEquals(List.of("mine/3-changes/kerbs.dslr:7:5: warning: the note \"caster\" names nothing that caster more does for wheelspin, so "
-                + "that the change comes last; state it in a note of your own, in the helped-by of a word of your own, or put the change "
+        assertEquals(List.of("mine/3-changes/kerbs.dslr:7:5: warning: the note \"caster\" names nothing that caster more does "
+                + "for wheelspin, so "
+                + "that the change comes last; state it in a note of your own, in the helped-by of a word of your own, or put "
+                        + "the change "
                 + "first"), warnings("the driver reports wheelspin", "propose caster more with certainty 1.0"));
     }
 
@@ -50,7 +52,8 @@ class WorthTest {
     @DisplayName("nothing is said where the note does help, where the change is put first, or where it answers a reading")
     void nothingToSay() {
         assertEquals(List.of(), warnings("the driver reports kerb-instability", "propose front-bump softer with certainty 0.4"));
-        assertEquals(List.of(), warnings("the driver reports wheelspin", "propose caster more with certainty 0.4\nput caster more first"));
+        assertEquals(List.of(), warnings("the driver reports wheelspin",
+                "propose caster more with certainty 0.4\nput caster more first"));
         assertEquals(List.of(), warnings("the driver reports wheelspin\nthe front tread is above 90 °C",
                 "propose caster more with certainty 0.4"));
     }
@@ -65,7 +68,8 @@ class WorthTest {
         assertEquals(0, run.code(), run.all());
         assertTrue(run.out().contains("Rules that propose it and are out of use"), run.out());
         assertTrue(run.out().replaceAll("\\s+", " ").contains("(PRES-14): switched off by own-way 1.2"), run.out());
-        Bench.Run json = bench.run("explain", "case.yaml", "--rules", "mine", "--why-not", "front-pressure lower", "--format", "json");
+        Bench.Run json = bench.run("explain", "case.yaml", "--rules", "mine", "--why-not", "front-pressure lower", "--format",
+                "json");
         assertTrue(json.out().replaceAll("\\s+", "").contains("\"fate\":\"switchedoffbyown-way1.2\""), json.out());
     }
 }

@@ -10,6 +10,7 @@ public final class Writer {
     private Writer() {
     }
 
+    /** Writes into the book at the first argument, as often as the second says. */
     public static void main(String[] arguments) {
         Book book = Book.in(Path.of(arguments[0]));
         int most = Integer.parseInt(arguments[1]);

@@ -140,7 +140,8 @@ class AdviceLawsTest {
             return Optional.of(change.change() + " goes below the minimum to " + to);
         }
         // Found toed out, it may be brought back in part of the way; it is never set there.
-        return adjuster == Adjuster.REAR_TOE && to < Math.min(from, 0) - HAIR ? Optional.of("rear toe-out to " + to) : Optional.empty();
+        return adjuster == Adjuster.REAR_TOE && to < Math.min(from, 0) - HAIR ? Optional.of("rear toe-out to " + to)
+                : Optional.empty();
     }
 
     @Test

@@ -48,7 +48,8 @@ final class TransientRuns {
             double grip = HandlingModel.maxLateralAcceleration(moving.vehicle(), 25, 0);
             TransientRun run = null;
             for (double asked = effort; asked > 0.6 && (run == null || run.lost); asked -= 0.05) {
-                run = new TransientRun(moving, LAPS, new Pace.Demand(asked * grip, 0.6 * asked * grip, 0.25 * asked * grip, 150), bends);
+                run = new TransientRun(moving, LAPS, new Pace.Demand(asked * grip, 0.6 * asked * grip, 0.25 * asked * grip, 150),
+                        bends);
             }
             return run;
         }

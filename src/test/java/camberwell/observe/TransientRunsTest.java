@@ -67,7 +67,8 @@ class TransientRunsTest {
     }
 
     @Test
-    @DisplayName("tyres that build up their side force later are seen to turn in later than in the run before; the same ones are not")
+    @DisplayName("tyres that build up their side force later are seen to turn in later than in the run before; the same ones "
+            + "are not")
     void laterThanBefore() {
         String before = LogText.plain().write(drive(COUPE, 0.8).samples, 1, 1);
         String same = LogText.plain().write(drive(COUPE, 0.77).samples, 1, 2);

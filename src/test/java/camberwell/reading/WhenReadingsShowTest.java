@@ -27,7 +27,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * From where to where each reading grows, worked out by hand from the limits that the trade goes by. The limits without a
- * source in {@link TreadReader} and {@link GaugeReader} are common practice, no source; the 2 psi of the pressures are Northstar Motorsports'.
+ * source in {@link TreadReader} and {@link GaugeReader} are common practice, no source; the 2 psi of the pressures are Northstar
+ * Motorsports'.
  */
 @DisplayName("How far off something is before it shows, and before it is clear")
 class WhenReadingsShowTest {
@@ -145,7 +146,8 @@ class WhenReadingsShowTest {
 
     // 0.9 of the way to clear at 0.13 bar, the rest to 0.5 bar: 0.08 bar is half way to 0.13, 0.315 bar half way on.
     @ParameterizedTest
-    @CsvSource({"1.93, 0, 1", "1.945, 0.135, 0.5", "1.96, 0.27, 0", "1.98, 0.45, 0", "2.03, 0.9, 0", "2.215, 0.95, 0", "2.4, 1, 0"})
+    @CsvSource({"1.93, 0, 1", "1.945, 0.135, 0.5", "1.96, 0.27, 0", "1.98, 0.45, 0", "2.03, 0.9, 0", "2.215, 0.95, 0",
+            "2.4, 1, 0"})
     @DisplayName("a pressure is off from 0.03 bar on, clearly at 2 psi, and clearer still the further it goes")
     void offTarget(double hot, double above, double atTarget) {
         TyreReadings read = gauges(hot, hot);
@@ -215,7 +217,8 @@ class WhenReadingsShowTest {
                 gauge(1.5, 1.9).hotPressure());
         WheelFigures wheel = TyreReader.read(tyres(front(hotOnly))).wheels().get(Wheel.FRONT_LEFT);
         assertEquals(1.70, wheel.cold().orElseThrow().in(Unit.BAR), 1e-9);
-        Case soft = Trackside.yaml(Trackside.text("").replace("front-pressure: {now: 1.70 bar", "front-pressure: {now: 1.30 bar"));
+        Case soft = Trackside.yaml(Trackside.text("").replace("front-pressure: {now: 1.70 bar",
+                "front-pressure: {now: 1.30 bar"));
         TyreReadings read = TyreReader.read(soft);
         assertEquals(1, certainty(read, "front", State.BELOW_MINIMUM));
         assertEquals(0, certainty(read, "rear", State.BELOW_MINIMUM));

@@ -41,6 +41,7 @@ class WordsTest {
     }
 
     private static RankedChange ranked(String change, Size size) {
-        return new RankedChange(1, Change.parse(change).orElseThrow(), size, null, List.of(), Optional.empty(), List.of(), null, null);
+        return new RankedChange(1, Change.parse(change).orElseThrow(), size, null, List.of(), Optional.empty(), List.of(), null,
+                null);
     }
 }

@@ -1,6 +1,7 @@
 package camberwell.saying;
 
 import camberwell.vocabulary.CornerKind;
+import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.io.IOException;
@@ -137,11 +138,13 @@ final class Corpus {
         }
     }
 
-    /** Sets that were written before a saying could name a kind of corner allow any; a set that counts them says so above. */
+    /** A set that was kept aside, or one that the ear has heard. Sets that were written before a saying could name a kind of corner allow any; a set that counts them says so above. */
     static List<Entry> read(String name) {
         List<Entry> entries = new ArrayList<>();
-        boolean corners = text(Path.of("src/test/resources/sayings", name)).contains("# Kinds of corners count.");
-        for (String line : text(Path.of("src/test/resources/sayings", name)).lines().toList()) {
+        Path aside = Path.of("src/test/resources/sayings", name);
+        String text = text(Files.exists(aside) ? aside : Path.of("src/main/sayings", name));
+        boolean corners = text.contains("# Kinds of corners count.");
+        for (String line : text.lines().toList()) {
             if (line.startsWith("#") || line.isBlank()) {
                 continue;
             }
@@ -171,6 +174,13 @@ final class Corpus {
                     // By the vocabulary a hairpin is taken in the lowest gear.
                     mayBe.add("slow");
                 }
+                Word.find(Symptom.class, part.split("[ ?]")[0]).ifPresent(symptom -> {
+                    List<Phase> phases = Word.all(Phase.class).stream().filter(it -> symptom.senseless(it).isEmpty()).toList();
+                    if (phases.size() == 1) {
+                        // By the vocabulary a turn-in is at entry, and kerbs are kerbs.
+                        mayBe.add(phases.get(0).id());
+                    }
+                });
                 complaints.add(new Complaint(said, mayBe));
             }
         }

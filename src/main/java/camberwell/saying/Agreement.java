@@ -1,0 +1,214 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What the grammar reads and what a saying sounds like, put together. Where both agree it is taken; where the grammar is silent
+ * and the sound is sure, that is taken; where they contradict each other, or neither is sure, it is asked back. The limits were
+ * chosen on sayings of authors whom the ear had not heard, for few misreadings first.
+ */
+final class Agreement {
+
+    private static final Set<Meaning.Sign> DENYING = Set.of(Meaning.Sign.NOT, Meaning.Sign.GONE, Meaning.Sign.UNREAL,
+            Meaning.Sign.BETTER, Meaning.Sign.OTHERS);
+
+    /** How sure the sound has to be where the grammar reads the same, but not every word. */
+    private static final double AGREED = 0.6;
+    /** The same where the grammar has a reading of every word. */
+    private static final double AGREED_ON_ALL = 0.4;
+    /** How sure it has to be where the grammar is silent. */
+    private static final double ALONE = 0.7;
+    /** How sure it has to be where the grammar reads something else. */
+    private static final double AGAINST = 0.85;
+    /** How sure it has to be that it is no complaint where the grammar makes out what it may be. */
+    private static final double CERTAIN = 0.95;
+    /** From where on it is worth asking back. */
+    private static final double ASKED = 0.3;
+    /** How likely what the grammar reads has to be, to be worth asking back about where it sounds like something else. */
+    private static final double RIVAL = 0.1;
+    /** How sure it has to be that it is no complaint, so that what the grammar reads is not taken. */
+    private static final double NO_COMPLAINT = 0.4;
+    /** How likely a surface has to be that the grammar reads. */
+    private static final double DAY = 0.2;
+
+    private final Sayings sayings;
+    private final Ear ear;
+    private final String said;
+    private final Heard heard;
+    private final Impression impression;
+    private final Set<String> sounds;
+
+    private Agreement(Sayings sayings, Ear ear, String said, Heard heard) {
+        this.sayings = sayings;
+        this.ear = ear;
+        this.said = said;
+        this.heard = heard;
+        this.impression = ear.impression(sayings, said, heard);
+        this.sounds = impression.likeliest();
+    }
+
+    /** What is taken of a saying of which the grammar makes {@code heard}. */
+    static Heard of(Sayings sayings, Ear ear, String said, Heard heard) {
+        return new Agreement(sayings, ear, said, heard).taken();
+    }
+
+    private Heard taken() {
+        Set<String> read = read();
+        if (read.stream().anyMatch(symptom -> !impression.knows(symptom))) {
+            // A pack brought that word, and no lesson has it.
+            return heard;
+        }
+        if (strangeBefore()) {
+            // "Memorised oversteer": no ear knows either what that word makes of it.
+            return heard;
+        }
+        if (read.isEmpty() && exact() && heard.anything() || inPhrases()) {
+            // "Exit", "in the wet", "push on entry": each word is the trade's own.
+            return heard;
+        }
+        if (read.size() == 1 && heard.told().size() > 1 && sounds.containsAll(read) && !sounds.equals(read)) {
+            // "It pushes on entry and exit" sounds like several, which are one symptom twice.
+            return with(Details.of(impression, heard));
+        }
+        double sure = impression.sure(sounds);
+        if (sounds.contains(Lesson.DAY)) {
+            return heard.surface().isPresent() || read.isEmpty() ? heard : asked();
+        }
+        if (sounds.contains(Lesson.REFUSED)) {
+            return noComplaint(read, sure);
+        }
+        if (sounds.contains(Lesson.NOTHING)) {
+            return allIsWell(read, sure);
+        }
+        if (sounds.equals(read)) {
+            return sure >= (exact() ? AGREED_ON_ALL : AGREED) ? with(Details.of(impression, heard)) : asked();
+        }
+        if (sounds.size() > 1) {
+            return several(read);
+        }
+        Symptom symptom = Word.of(Symptom.class, sounds.iterator().next());
+        if (read.isEmpty() && (sure < AGAINST || eitherEnd()) && heard.doubtful().stream().flatMap(doubt -> doubt.mayBe().stream())
+                .anyMatch(told -> told.symptom() == symptom)) {
+            // The grammar would ask about that too, for a reason of its own.
+            return heard;
+        }
+        if (sure >= (read.isEmpty() && heard.doubtful().isEmpty() ? ALONE : AGAINST) && !withdrawn(read)) {
+            return with(Details.of(impression, symptom, heard));
+        }
+        List<Told> mayBe = new ArrayList<>();
+        if (sure >= ASKED) {
+            mayBe.addAll(Details.of(impression, symptom, heard).told());
+        }
+        heard.told().stream().filter(told -> impression.likely(told.symptom().id()) >= RIVAL).forEach(mayBe::add);
+        return mayBe.isEmpty() && read.isEmpty() ? heard : asked(mayBe.stream().distinct().toList());
+    }
+
+    /** The symptoms that the grammar reads; {@link Lesson#NOTHING} where it reads that all is well. */
+    private Set<String> read() {
+        Set<String> read = new TreeSet<>();
+        heard.told().forEach(told -> read.add(told.symptom().id()));
+        if (heard.fine()) {
+            read.add(Lesson.NOTHING);
+        }
+        return read;
+    }
+
+    /** Whether the grammar has a reading of every word. */
+    private boolean exact() {
+        return heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
+    }
+
+    /** Whether a word that nobody knows begins what the grammar would ask back about. */
+    private boolean strangeBefore() {
+        return heard.doubtful().stream().anyMatch(doubt -> heard.notUnderstood().stream().anyMatch(doubt.words()::startsWith));
+    }
+
+    /** Whether the grammar reads that it is one of several. */
+    private boolean eitherEnd() {
+        return heard.doubtful().stream().anyMatch(doubt -> doubt.mayBe().size() > 1);
+    }
+
+    /** Whether the grammar finds a complaint and reads that it is not, or no more: "understeer goes away once they are warm". */
+    private boolean withdrawn(Set<String> read) {
+        boolean complaint = false;
+        boolean denied = false;
+        for (List<Token> sentence : sayings.sentences(said)) {
+            for (Atom atom : Cover.of(sayings, sentence)) {
+                complaint |= atom.as(Meaning.Complaint.class).isPresent();
+                denied |= DENYING.stream().anyMatch(atom::is);
+            }
+        }
+        return read.isEmpty() && heard.doubtful().isEmpty() && complaint && denied;
+    }
+
+    /** Whether it is said in whole phrases of the file, with nothing between them but where and when. */
+    private boolean inPhrases() {
+        boolean complaint = false;
+        for (List<Token> sentence : sayings.sentences(said)) {
+            int at = 0;
+            for (Atom atom : Cover.of(sayings, sentence)) {
+                complaint |= atom.as(Meaning.Complaint.class).isPresent();
+                if (!skipped(sentence.subList(at, atom.from())) || atom.as(Meaning.Complaint.class).isEmpty()
+                        && atom.as(Meaning.Circumstance.class).isEmpty() && !atom.is(Meaning.Sign.AND)) {
+                    return false;
+                }
+                at = atom.to();
+            }
+            if (!skipped(sentence.subList(at, sentence.size()))) {
+                return false;
+            }
+        }
+        return complaint && !heard.told().isEmpty();
+    }
+
+    private boolean skipped(List<Token> tokens) {
+        return tokens.stream().allMatch(token -> token.comma() || sayings.skipped(token.stem()));
+    }
+
+    private Heard noComplaint(Set<String> read, double sure) {
+        if (read.isEmpty()) {
+            return heard.doubtful().isEmpty() || sure < CERTAIN ? heard : with(new Details.Outcome(List.of(), List.of(), List.of(said.strip())));
+        }
+        return exact() && sure < NO_COMPLAINT ? heard : asked();
+    }
+
+    private Heard allIsWell(Set<String> read, double sure) {
+        if (heard.fine() || sure < AGAINST) {
+            return heard.told().isEmpty() || exact() && sure < NO_COMPLAINT ? heard : asked();
+        }
+        return new Heard(said, List.of(), surface(), true, List.of(), List.of(), List.of());
+    }
+
+    /** Several complaints: those that two parts of the saying sound like, if they are sure. */
+    private Heard several(Set<String> read) {
+        List<Told> parts = Parts.of(sayings, ear, said, sounds);
+        if (!parts.isEmpty()) {
+            return with(new Details.Outcome(parts, List.of(), List.of()));
+        }
+        return read.isEmpty() ? heard : asked();
+    }
+
+    /** Asks back about what the grammar reads. */
+    private Heard asked() {
+        return asked(heard.told());
+    }
+
+    private Heard asked(List<Told> mayBe) {
+        return new Heard(said, List.of(), surface(), false, heard.loose(), List.of(new Heard.Unclear(said.strip(), mayBe)), List.of());
+    }
+
+    private Heard with(Details.Outcome outcome) {
+        return new Heard(said, outcome.told(), surface(), false, List.of(), outcome.doubts(), outcome.notUnderstood());
+    }
+
+    private Optional<Surface> surface() {
+        return heard.surface().filter(surface -> impression.likely(surface) >= DAY);
+    }
+}

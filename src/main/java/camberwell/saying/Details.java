@@ -1,0 +1,190 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.CornerKind;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Severity;
+import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Symptom;
+import camberwell.vocabulary.Turn;
+import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What narrows a complaint of which the symptom is taken: the words that the grammar reads, as far as they sound likely, and those
+ * that sound sure. What is neither is left out and named: it is better asked than guessed.
+ */
+final class Details {
+
+    private static final List<Class<? extends Word>> KINDS = List.of(Place.class, Phase.class, CornerSpeed.class,
+            CornerKind.class, Turn.class, Severity.class, Occurrence.class, Since.class);
+
+    /** How likely a word has to be to be taken that the grammar does not read. */
+    private static final double TAKEN = 0.55;
+    /** The same where the grammar has a reading of every word without it. */
+    private static final double TAKEN_BESIDES = 0.95;
+    /** How likely a word has to be that the grammar reads. */
+    private static final double KEPT = 0.35;
+    /** The same for how bad it is, on which people differ. */
+    private static final double KEPT_DEGREE = 0.15;
+    /** From where on a word that is left out is named. */
+    private static final double NAMED = 0.3;
+
+    private final Impression impression;
+    private final List<Heard.Unclear> doubts = new ArrayList<>();
+
+    /**
+     * What came of it.
+     *
+     * @param doubts what is left out
+     */
+    record Outcome(List<Told> told, List<Heard.Unclear> doubts, List<String> notUnderstood) {
+    }
+
+    private Details(Impression impression) {
+        this.impression = impression;
+    }
+
+    /** That symptom, of which the grammar reads nothing, or something else. */
+    static Outcome of(Impression impression, Symptom symptom, Heard heard) {
+        Details details = new Details(impression);
+        Told told = details.told(symptom);
+        for (Word word : heard.loose()) {
+            if (told.words().stream().noneMatch(it -> it.getClass() == word.getClass())) {
+                // The grammar made out where or when, if not what.
+                details.doubt(word);
+            }
+        }
+        heard.told().stream().filter(read -> read.symptom() != symptom)
+                .forEach(read -> details.doubts.add(new Heard.Unclear(read.text(), List.of())));
+        return new Outcome(List.of(told), details.once(), List.of());
+    }
+
+    /** What the grammar reads, whose symptoms are the right ones. */
+    static Outcome of(Impression impression, Heard heard) {
+        Details details = new Details(impression);
+        boolean exact = heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
+        List<Told> parts = new ArrayList<>();
+        for (Told told : heard.told()) {
+            parts.add(heard.told().size() == 1 ? details.alone(told, exact) : details.amongOthers(told));
+        }
+        List<Told> told = united(parts);
+        List<String> rest = new ArrayList<>(heard.notUnderstood());
+        // What else the grammar makes of some of the words is no suggestion: the whole is understood.
+        heard.unclear().stream().map(Heard.Unclear::words).filter(words -> !rest.contains(words)).forEach(rest::add);
+        return new Outcome(told, details.once(), rest);
+    }
+
+    /** The complaint with what narrows it for sure. */
+    private Told told(Symptom symptom) {
+        List<Word> words = new ArrayList<>();
+        for (Class<? extends Word> kind : KINDS) {
+            Optional<Word> likeliest = likeliest(kind, symptom);
+            double likely = likeliest.map(impression::likely).orElse(0.0);
+            if (likely >= (likeliest.filter(word -> only(symptom, word)).isPresent() ? NAMED : TAKEN)) {
+                words.add(likeliest.get());
+            } else if (likely >= NAMED) {
+                doubt(likeliest.get());
+            }
+        }
+        return new Told(symptom, words, List.of());
+    }
+
+    /** The grammar's one complaint: what it reads is kept if it is likely, what it does not is taken if it is sure. */
+    private Told alone(Told read, boolean exact) {
+        List<Word> words = new ArrayList<>();
+        for (Class<? extends Word> kind : KINDS) {
+            Optional<Word> said = read.word(kind).map(Word.class::cast);
+            Optional<Word> likeliest = likeliest(kind, read.symptom());
+            double likely = likeliest.map(impression::likely).orElse(0.0);
+            double enough = kind == Severity.class ? KEPT_DEGREE : KEPT;
+            if (said.filter(word -> impression.likely(word) >= enough || bound(read, word)).isPresent()) {
+                words.add(said.get());
+            } else if (likely >= (exact ? TAKEN_BESIDES : TAKEN) && !(exact && only(read.symptom(), likeliest.get()))
+                    && !read.notIn().contains(likeliest.get())) {
+                words.add(likeliest.get());
+            } else if (said.isPresent()) {
+                doubt(said.get());
+            } else if (likely >= NAMED && !read.notIn().contains(likeliest.get())) {
+                doubt(likeliest.get());
+            }
+        }
+        return new Told(read.symptom(), words, without(read.notIn(), words));
+    }
+
+    /** One complaint of several: what it sounds like belongs to any of them, so only what the grammar reads counts. */
+    private Told amongOthers(Told read) {
+        List<Word> words = new ArrayList<>();
+        for (Word word : read.words()) {
+            if (impression.likely(word) >= KEPT || bound(read, word)) {
+                words.add(word);
+            } else {
+                doubt(word);
+            }
+        }
+        return new Told(read.symptom(), words, without(read.notIn(), words));
+    }
+
+    private static List<Word> without(List<Word> not, List<Word> words) {
+        return not.stream().filter(word -> !words.contains(word)).toList();
+    }
+
+    private void doubt(Word word) {
+        doubts.add(new Heard.Unclear(word instanceof Phase phase ? phase.at() : word.spoken(), List.of()));
+    }
+
+    private List<Heard.Unclear> once() {
+        return doubts.stream().distinct().toList();
+    }
+
+    /** Complaints of one symptom that have no two words of a kind between them are one. */
+    private static List<Told> united(List<Told> parts) {
+        List<Told> united = new ArrayList<>();
+        for (Told part : parts) {
+            Optional<Told> same = united.stream().filter(before -> before.symptom() == part.symptom() && fit(before, part)).findFirst();
+            if (same.isEmpty()) {
+                united.add(part);
+            } else {
+                united.set(united.indexOf(same.get()), new Told(part.symptom(), both(same.get().words(), part.words()),
+                        both(same.get().notIn(), part.notIn())));
+            }
+        }
+        return united;
+    }
+
+    private static boolean fit(Told one, Told other) {
+        return other.words().stream().allMatch(word -> one.words().contains(word)
+                || one.words().stream().noneMatch(it -> it.getClass() == word.getClass()));
+    }
+
+    private static List<Word> both(List<Word> some, List<Word> more) {
+        List<Word> both = new ArrayList<>(some);
+        more.stream().filter(word -> !both.contains(word)).forEach(both::add);
+        return both;
+    }
+
+    /** Whether a word goes with another that was told: a hairpin is slow. */
+    private static boolean bound(Told told, Word word) {
+        return word == CornerSpeed.SLOW && told.words().contains(CornerKind.HAIRPIN);
+    }
+
+    /** Whether it is the one phase in which that symptom can be. */
+    private static boolean only(Symptom symptom, Word word) {
+        return word instanceof Phase && Word.all(Phase.class).stream().filter(it -> symptom.senseless(it).isEmpty()).count() == 1;
+    }
+
+    private Optional<Word> likeliest(Class<? extends Word> kind, Symptom symptom) {
+        Word likeliest = null;
+        for (Word word : Word.all(kind)) {
+            boolean sense = !(word instanceof Phase phase) || symptom.senseless(phase).isEmpty();
+            if (sense && (likeliest == null || impression.likely(word) > impression.likely(likeliest))) {
+                likeliest = word;
+            }
+        }
+        return Optional.ofNullable(likeliest);
+    }
+}

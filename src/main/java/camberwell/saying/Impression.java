@@ -1,0 +1,77 @@
+package camberwell.saying;
+
+import camberwell.vocabulary.Word;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What a saying sounds like as a whole.
+ *
+ * @param what how likely each symptom is, and each of {@link Lesson#NOTHING}, {@link Lesson#REFUSED} and {@link Lesson#DAY}
+ * @param details how likely each word is that narrows a complaint
+ */
+record Impression(Map<String, Double> what, Map<String, Double> details) {
+
+    private static final double EVEN = 0.5;
+    /** How likely the second of several has to be. */
+    private static final double SECOND = 0.1;
+    /** How sure it is one that sounds like several of which there is no second. */
+    private static final double NO_SECOND = 0.7;
+
+    /** What it sounds like most: one, or two where it sounds like several. */
+    Set<String> likeliest() {
+        String first = first(Set.of());
+        String second = several() && !Lesson.NO_COMPLAINT.contains(first) ? second(first) : first;
+        return second.equals(first) ? Set.of(first) : Set.of(first, second);
+    }
+
+    /** Whether it sounds like several, and there is a second. */
+    private boolean several() {
+        String first = first(Set.of());
+        return details.getOrDefault(Lesson.SEVERAL, 0.0) > EVEN && likely(second(first)) >= SECOND;
+    }
+
+    private String second(String first) {
+        Set<String> not = new TreeSet<>(Lesson.NO_COMPLAINT);
+        not.add(first);
+        return first(not);
+    }
+
+    private String first(Set<String> not) {
+        String first = "";
+        for (Map.Entry<String, Double> one : what.entrySet()) {
+            boolean before = first.isEmpty() || one.getValue() > what.get(first);
+            first = before && !not.contains(one.getKey()) ? one.getKey() : first;
+        }
+        return first;
+    }
+
+    /** How likely it is that it is these and no others. */
+    double sure(Set<String> these) {
+        double several = details.getOrDefault(Lesson.SEVERAL, 0.0);
+        double sure = these.size() > 1 ? several : several > EVEN && !several() ? NO_SECOND : 1 - several;
+        double share = 0;
+        double least = 1;
+        for (String one : these) {
+            share += likely(one);
+            least = Math.min(least, likely(one));
+        }
+        return these.size() > 1 ? sure * share * Math.min(1, 4 * least) : sure * share;
+    }
+
+    /** How likely it is that the symptom, or one of {@link Lesson#NO_COMPLAINT}, is meant; 0 for one that was never met. */
+    double likely(String of) {
+        return what.getOrDefault(of, 0.0);
+    }
+
+    /** How likely it is that a word that narrows is meant; 0 for one that was never met. */
+    double likely(Word detail) {
+        return details.getOrDefault(detail.id(), 0.0);
+    }
+
+    /** Whether there is anything to be told of that symptom: it was met. */
+    boolean knows(String symptom) {
+        return what.containsKey(symptom);
+    }
+}
