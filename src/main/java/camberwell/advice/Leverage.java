@@ -116,13 +116,11 @@ final class Leverage {
         return balance.isPresent() && balance.getAsDouble() + shift < 0;
     }
 
-    /** Whether the car is at or beyond neutral somewhere in a corner, or comes there by a step of a change. */
-    boolean onEdge(Change change) {
+    /** Whether the rear of the car as it stands gives up first somewhere in a corner. */
+    boolean beyondNeutral() {
         for (CornerSpeed speed : bench.isPresent() ? CornerSpeed.values() : new CornerSpeed[0]) {
             for (CornerPhase phase : EDGES) {
-                Situation situation = new Situation(phase, speed);
-                double shift = ofRollStiffness(change) ? shift(change, situation).orElse(0) : 0;
-                if (beyondNeutral(situation, -Math.abs(shift))) {
+                if (beyondNeutral(new Situation(phase, speed), 0)) {
                     return true;
                 }
             }

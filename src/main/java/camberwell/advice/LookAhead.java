@@ -40,35 +40,39 @@ final class LookAhead {
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> worthARun(List<RankedChange> ranked) {
-        return instead(ranked, forecast.noticeable(), forecast.noticeable(), "by the model of this car, driven, hardly less is "
+        return instead(ranked, forecast.noticeable(), "by the model of this car, driven, hardly less is "
                 + "left after what stood before it, and noticeably less is left after this");
     }
 
     /**
-     * Of a car at neutral or beyond, where a step may turn it round: the change after which least is complained of, where more
-     * is after the first of them. A wheel that locks or spins has levers of its own, which are not given up for a balance that
+     * Of a car at neutral or beyond, where a step may turn it round: the change after which least is complained of, where clearly
+     * more is after the first of them. A wheel that locks or spins has levers of its own, which are not given up for a balance that
      * nobody complains of.
      *
      * @param ranked best first
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> unturned(List<RankedChange> ranked) {
-        return forecast.ofBalance() ? instead(ranked, 0, Double.NEGATIVE_INFINITY, "the car is at neutral or beyond: by the "
+        return forecast.ofBalance() ? instead(ranked, -harm(), "the car is at neutral or beyond: by the "
                 + "model of it, driven, what stood before this would turn it round") : Optional.empty();
     }
 
     /** Whether clearly more is left after a change than before it. */
     boolean harms(RankedChange change) {
-        return gain(change, change.size().to()).orElse(0) < -Math.max(HARM, forecast.noticeable());
+        return gain(change, change.size().to()).orElse(0) < -harm();
     }
 
-    private Optional<RankedChange> instead(List<RankedChange> ranked, double enough, double least, String why) {
+    private double harm() {
+        return Math.max(HARM, forecast.noticeable());
+    }
+
+    private Optional<RankedChange> instead(List<RankedChange> ranked, double enough, String why) {
         double own = gain(ranked.get(0), ranked.get(0).size().to()).orElse(Double.POSITIVE_INFINITY);
-        if (own == Double.POSITIVE_INFINITY || least < 0 && own >= enough) {
+        if (own == Double.POSITIVE_INFINITY || enough < 0 && own >= enough) {
             return Optional.empty();
         }
         RankedChange best = ranked.get(0);
-        double most = Math.max(own, least);
+        double most = Math.max(own, forecast.noticeable());
         for (RankedChange change : ranked) {
             for (Optional<Quantity> to : List.of(change.size().to(), oneStep(change))) {
                 double gain = gain(change, to).orElse(Double.NEGATIVE_INFINITY);

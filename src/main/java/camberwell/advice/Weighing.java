@@ -110,7 +110,8 @@ final class Weighing {
                 renumber();
             });
         }
-        if (run.tried().isEmpty() && !ranked.isEmpty() && leverage.onEdge(ranked.get(0).change())) {
+        if (run.tried().isEmpty() && !ranked.isEmpty() && (leverage.onEdge(ranked.get(0).change(), complaints)
+                || leverage.beyondNeutral())) {
             lookAhead(Optional.empty());
             renumber();
         }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** That witnesses count whatever order they are heard in is Bayes' rule; what a grade means is common practice, no source. */
-@DisplayName("How far off a car is by all that was told")
+@Label("How far off a car is by all that was told")
 class HowFarOffTest {
 
     private static final HowFarOff.Place APEX = new HowFarOff.Place(Symptom.UNDERSTEER, Phase.MID_CORNER, CornerSpeed.MEDIUM);
@@ -74,7 +74,7 @@ class HowFarOffTest {
         assertTrue(far(elsewhere, elsewhere, elsewhere, elsewhere).after(0) > 2 * far(elsewhere).after(0));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 2000)
     @Label("what runs told counts the same in whatever order they are heard, and nothing is worse than a lost car")
     void order(@ForAll @Size(min = 1, max = 5) List<Severity> grades, @ForAll @DoubleRange(min = -8, max = 8) double shift) {
         List<Severity> back = new ArrayList<>(grades);
