@@ -12,7 +12,6 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("What the grammar reads and what a saying sounds like are put together")
@@ -20,14 +19,13 @@ class AgreementTest {
 
     private static final Listener LISTENER = Corpus.listener();
 
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "the nose couldn't care less which way I point the rim once I'm back on the gas | understeer at exit",
-        "round comes the tail, like a barn door in a gale, whenever I come off the throttle | oversteer at lift-off",
-        "belly of the thing hammers on the tarmac in the compression | bottoming at a dip"})
-    @DisplayName("what the grammar has no phrase for is taken where it sounds sure")
-    void bySound(String said, String heard) {
-        assertEquals(heard, LISTENER.hear(said).text());
+    @Test
+    @DisplayName("what the grammar has no phrase for is taken where it sounds sure, and asked back where it is half sure")
+    void bySound() {
+        assertEquals("bottoming at a dip", LISTENER.hear("belly of the thing hammers on the tarmac in the compression").text());
+        Heard half = LISTENER.hear("the nose couldn't care less which way I point the rim once I'm back on the gas");
+        assertEquals("", half.text());
+        assertEquals(List.of("understeer at exit"), half.doubtful().stream().map(Heard.Unclear::text).toList());
     }
 
     @ParameterizedTest
