@@ -24,15 +24,15 @@ final class Agreement {
     /** The same where the grammar has a reading of every word. */
     private static final double AGREED_ON_ALL = 0.4;
     /** How sure it has to be where the grammar is silent. */
-    private static final double ALONE = 0.7;
+    private static final double ALONE = 0.65;
     /** How sure it has to be where the grammar reads something else. */
     private static final double AGAINST = 0.85;
-    /** How sure it has to be that it is no complaint where the grammar makes out what it may be. */
-    private static final double CERTAIN = 0.95;
+    /** How sure it has to be where the grammar has a reason to think otherwise, and of that all is well. */
+    private static final double CERTAIN = 0.93;
     /** From where on it is worth asking back. */
     private static final double ASKED = 0.3;
     /** How likely what the grammar reads has to be, to be worth asking back about where it sounds like something else. */
-    private static final double RIVAL = 0.1;
+    private static final double RIVAL = 0.08;
     /** How sure it has to be that it is no complaint, so that what the grammar reads is not taken. */
     private static final double NO_COMPLAINT = 0.4;
     /** How likely a surface has to be that the grammar reads. */
@@ -65,12 +65,8 @@ final class Agreement {
             // A pack brought that word, and no lesson has it.
             return heard;
         }
-        if (strangeBefore()) {
-            // "Memorised oversteer": no ear knows either what that word makes of it.
-            return heard;
-        }
-        if (read.isEmpty() && exact() && heard.anything() || inPhrases()) {
-            // "Exit", "in the wet", "push on entry": each word is the trade's own.
+        if (strangeBefore() || inPhrases()) {
+            // "Memorised oversteer": no ear knows either what that word makes of it. "Push on entry": the trade's own words.
             return heard;
         }
         if (read.size() == 1 && heard.told().size() > 1 && sounds.containsAll(read) && !sounds.equals(read)) {
@@ -78,6 +74,10 @@ final class Agreement {
             return with(Details.of(impression, heard));
         }
         double sure = impression.sure(sounds);
+        if (read.isEmpty() && exact() && heard.anything() && sure < CERTAIN) {
+            // "Exit", "in the wet": where and when, of no complaint.
+            return heard;
+        }
         if (sounds.contains(Lesson.DAY)) {
             return heard.surface().isPresent() || read.isEmpty() ? heard : asked();
         }
@@ -94,20 +94,20 @@ final class Agreement {
             return several(read);
         }
         Symptom symptom = Word.of(Symptom.class, sounds.iterator().next());
-        if (read.isEmpty() && (sure < AGAINST || eitherEnd()) && heard.doubtful().stream().flatMap(doubt -> doubt.mayBe().stream())
+        if (read.isEmpty() && sure < (eitherEnd() ? CERTAIN : AGAINST) && heard.doubtful().stream().flatMap(doubt -> doubt.mayBe().stream())
                 .anyMatch(told -> told.symptom() == symptom)) {
             // The grammar would ask about that too, for a reason of its own.
             return heard;
         }
         if (sure >= (read.isEmpty() && heard.doubtful().isEmpty() ? ALONE : AGAINST) && !withdrawn(read)) {
-            return with(Details.of(impression, symptom, heard));
+            return with(Details.of(impression, symptom, heard, named()));
         }
         List<Told> mayBe = new ArrayList<>();
         if (sure >= ASKED) {
-            mayBe.addAll(Details.of(impression, symptom, heard).told());
+            mayBe.addAll(Details.of(impression, symptom, heard, named()).told());
         }
-        heard.told().stream().filter(told -> impression.likely(told.symptom().id()) >= RIVAL).forEach(mayBe::add);
-        return mayBe.isEmpty() && read.isEmpty() ? heard : asked(mayBe.stream().distinct().toList());
+        heard.told().stream().filter(this::rival).forEach(mayBe::add);
+        return mayBe.isEmpty() && read.isEmpty() ? doubted() : asked(mayBe.stream().distinct().toList());
     }
 
     /** The symptoms that the grammar reads; {@link Lesson#NOTHING} where it reads that all is well. */
@@ -123,6 +123,15 @@ final class Agreement {
     /** Whether the grammar has a reading of every word. */
     private boolean exact() {
         return heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
+    }
+
+    /** Every word that narrows a complaint and is named, whatever it is said of. */
+    private List<Word> named() {
+        List<Word> named = new ArrayList<>();
+        for (List<Token> sentence : sayings.sentences(said)) {
+            Cover.of(sayings, sentence).forEach(atom -> atom.as(Meaning.Circumstance.class).ifPresent(it -> named.addAll(it.words())));
+        }
+        return named;
     }
 
     /** Whether a word that nobody knows begins what the grammar would ask back about. */
@@ -174,13 +183,13 @@ final class Agreement {
 
     private Heard noComplaint(Set<String> read, double sure) {
         if (read.isEmpty()) {
-            return heard.doubtful().isEmpty() || sure < CERTAIN ? heard : with(new Details.Outcome(List.of(), List.of(), List.of(said.strip())));
+            return heard.doubtful().isEmpty() || sure < CERTAIN ? doubted() : with(new Details.Outcome(List.of(), List.of(), List.of(said.strip())));
         }
         return exact() && sure < NO_COMPLAINT ? heard : asked();
     }
 
     private Heard allIsWell(Set<String> read, double sure) {
-        if (heard.fine() || sure < AGAINST) {
+        if (heard.fine() || sure < CERTAIN) {
             return heard.told().isEmpty() || exact() && sure < NO_COMPLAINT ? heard : asked();
         }
         return new Heard(said, List.of(), surface(), true, List.of(), List.of(), List.of());
@@ -192,12 +201,24 @@ final class Agreement {
         if (!parts.isEmpty()) {
             return with(new Details.Outcome(parts, List.of(), List.of()));
         }
-        return read.isEmpty() ? heard : asked();
+        return read.isEmpty() ? doubted() : asked();
     }
 
-    /** Asks back about what the grammar reads. */
+    /** Asks back about what the grammar reads, as far as it is worth it. */
     private Heard asked() {
-        return asked(heard.told());
+        return asked(heard.told().stream().filter(this::rival).toList());
+    }
+
+    /** The grammar's doubts, without what nobody would think of: "rear feels heavy" is no heavy steering. */
+    private Heard doubted() {
+        List<Heard.Unclear> doubts = heard.unclear().stream()
+                .map(doubt -> doubt.mayBe().size() == 1 && !rival(doubt.mayBe().get(0)) ? new Heard.Unclear(doubt.words(), List.of())
+                        : doubt).toList();
+        return new Heard(said, heard.told(), heard.surface(), heard.fine(), heard.loose(), doubts, heard.notUnderstood());
+    }
+
+    private boolean rival(Told told) {
+        return impression.likely(told.symptom().id()) >= RIVAL;
     }
 
     private Heard asked(List<Told> mayBe) {

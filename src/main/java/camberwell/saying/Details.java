@@ -25,12 +25,16 @@ final class Details {
 
     /** How likely a word has to be to be taken that the grammar does not read. */
     private static final double TAKEN = 0.55;
+    /** How likely it has to be beside another of its kind that would be taken without it. */
+    private static final double FAR = 0.85;
     /** The same where the grammar has a reading of every word without it. */
     private static final double TAKEN_BESIDES = 0.95;
     /** How likely a word has to be that the grammar reads. */
-    private static final double KEPT = 0.35;
+    private static final double KEPT = 0.42;
     /** The same for how bad it is, on which people differ. */
     private static final double KEPT_DEGREE = 0.15;
+    /** The same where the grammar reads one symptom twice: it may be one only. */
+    private static final double KEPT_TWICE = 0.75;
     /** From where on a word that is left out is named. */
     private static final double NAMED = 0.3;
 
@@ -49,16 +53,16 @@ final class Details {
         this.impression = impression;
     }
 
-    /** That symptom, of which the grammar reads nothing, or something else. */
-    static Outcome of(Impression impression, Symptom symptom, Heard heard) {
+    /**
+     * That symptom, of which the grammar reads nothing, or something else.
+     *
+     * @param named the words that narrow and are named somewhere in it: those of a kind that is not taken are not swallowed
+     */
+    static Outcome of(Impression impression, Symptom symptom, Heard heard, List<Word> named) {
         Details details = new Details(impression);
         Told told = details.told(symptom);
-        for (Word word : heard.loose()) {
-            if (told.words().stream().noneMatch(it -> it.getClass() == word.getClass())) {
-                // The grammar made out where or when, if not what.
-                details.doubt(word);
-            }
-        }
+        named.stream().filter(word -> told.words().stream().noneMatch(it -> it.getClass() == word.getClass()))
+                .forEach(details::doubt);
         heard.told().stream().filter(read -> read.symptom() != symptom)
                 .forEach(read -> details.doubts.add(new Heard.Unclear(read.text(), List.of())));
         return new Outcome(List.of(told), details.once(), List.of());
@@ -70,7 +74,8 @@ final class Details {
         boolean exact = heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
         List<Told> parts = new ArrayList<>();
         for (Told told : heard.told()) {
-            parts.add(heard.told().size() == 1 ? details.alone(told, exact) : details.amongOthers(told));
+            boolean twice = heard.told().stream().filter(it -> it.symptom() == told.symptom()).count() > 1;
+            parts.add(heard.told().size() == 1 ? details.alone(told, exact) : details.amongOthers(told, twice ? KEPT_TWICE : KEPT));
         }
         List<Told> told = united(parts);
         List<String> rest = new ArrayList<>(heard.notUnderstood());
@@ -85,11 +90,16 @@ final class Details {
         for (Class<? extends Word> kind : KINDS) {
             Optional<Word> likeliest = likeliest(kind, symptom);
             double likely = likeliest.map(impression::likely).orElse(0.0);
-            if (likely >= (likeliest.filter(word -> only(symptom, word)).isPresent() ? NAMED : TAKEN)) {
+            boolean only = likeliest.filter(word -> only(symptom, word)).isPresent();
+            if (likely >= (only ? NAMED : TAKEN) && (likely >= FAR || second(kind, likeliest.get()) < TAKEN)) {
                 words.add(likeliest.get());
             } else if (likely >= NAMED) {
                 doubt(likeliest.get());
             }
+        }
+        if (words.contains(Phase.STRAIGHT)) {
+            // Speed on a straight is no speed of a corner.
+            words.removeIf(word -> word instanceof CornerSpeed || word instanceof CornerKind);
         }
         return new Told(symptom, words, List.of());
     }
@@ -109,7 +119,7 @@ final class Details {
                 words.add(likeliest.get());
             } else if (said.isPresent()) {
                 doubt(said.get());
-            } else if (likely >= NAMED && !read.notIn().contains(likeliest.get())) {
+            } else if (likely >= NAMED && !read.notIn().contains(likeliest.get()) && !only(read.symptom(), likeliest.get())) {
                 doubt(likeliest.get());
             }
         }
@@ -117,10 +127,10 @@ final class Details {
     }
 
     /** One complaint of several: what it sounds like belongs to any of them, so only what the grammar reads counts. */
-    private Told amongOthers(Told read) {
+    private Told amongOthers(Told read, double enough) {
         List<Word> words = new ArrayList<>();
         for (Word word : read.words()) {
-            if (impression.likely(word) >= KEPT || bound(read, word)) {
+            if (impression.likely(word) >= (word instanceof Severity ? KEPT_DEGREE : enough) || bound(read, word)) {
                 words.add(word);
             } else {
                 doubt(word);
@@ -175,6 +185,11 @@ final class Details {
     /** Whether it is the one phase in which that symptom can be. */
     private static boolean only(Symptom symptom, Word word) {
         return word instanceof Phase && Word.all(Phase.class).stream().filter(it -> symptom.senseless(it).isEmpty()).count() == 1;
+    }
+
+    /** How likely the second of a kind is. */
+    private double second(Class<? extends Word> kind, Word first) {
+        return Word.all(kind).stream().filter(word -> word != first).mapToDouble(impression::likely).max().orElse(0);
     }
 
     private Optional<Word> likeliest(Class<? extends Word> kind, Symptom symptom) {

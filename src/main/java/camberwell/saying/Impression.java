@@ -52,12 +52,10 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
         double several = details.getOrDefault(Lesson.SEVERAL, 0.0);
         double sure = these.size() > 1 ? several : several > EVEN && !several() ? NO_SECOND : 1 - several;
         double share = 0;
-        double least = 1;
         for (String one : these) {
             share += likely(one);
-            least = Math.min(least, likely(one));
         }
-        return these.size() > 1 ? sure * share * Math.min(1, 4 * least) : sure * share;
+        return sure * share;
     }
 
     /** How likely it is that the symptom, or one of {@link Lesson#NO_COMPLAINT}, is meant; 0 for one that was never met. */

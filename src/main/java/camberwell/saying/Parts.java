@@ -35,7 +35,7 @@ final class Parts {
                 both *= here.sure(likeliest);
                 told.addAll(likeliest);
                 if (likeliest.size() == 1 && !Lesson.NO_COMPLAINT.containsAll(likeliest)) {
-                    parts.addAll(Details.of(here, Word.of(Symptom.class, likeliest.iterator().next()), heard).told());
+                    parts.addAll(Details.of(here, Word.of(Symptom.class, likeliest.iterator().next()), heard, List.of()).told());
                 }
             }
             if (parts.size() == 2 && told.equals(sounds) && both > most) {

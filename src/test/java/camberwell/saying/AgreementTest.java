@@ -1,0 +1,69 @@
+package camberwell.saying;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import camberwell.vocabulary.Symptom;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("What the grammar reads and what a saying sounds like are put together")
+class AgreementTest {
+
+    private static final Listener LISTENER = Corpus.listener();
+
+    @Test
+    @DisplayName("what the grammar has no phrase for is taken where it sounds sure, and asked back where it is half sure")
+    void bySound() {
+        assertEquals("bottoming at a dip", LISTENER.hear("belly of the thing hammers on the tarmac in the compression").text());
+        Heard half = LISTENER.hear("the nose couldn't care less which way I point the rim once I'm back on the gas");
+        assertEquals("", half.text());
+        assertEquals(List.of("understeer at exit"), half.doubtful().stream().map(Heard.Unclear::text).toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"rear feels heavy", "the front feels heavy"})
+    @DisplayName("what nobody would think of is not suggested: a heavy end of the car is no heavy steering")
+    void noSillySuggestion(String said) {
+        assertTrue(LISTENER.hear(said).unclear().stream().flatMap(it -> it.mayBe().stream())
+                .noneMatch(told -> told.symptom() == Symptom.HEAVY_STEERING), LISTENER.hear(said).toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"the clutch slips when I come out of the hairpin", "my left knee locks under braking",
+        "what does it mean when somebody says it's tight in the centre?"})
+    @DisplayName("what sounds like no complaint is none, though its words are those of complaints")
+    void noComplaint(String said) {
+        assertEquals(List.of(), LISTENER.hear(said).told());
+        assertTrue(!LISTENER.hear(said).refused().isEmpty());
+    }
+
+    @Test
+    @DisplayName("a word that a pack brings is the grammar's alone, as no lesson has it")
+    void ofPacks() {
+        try (Symptom.Brought brought = Symptom.bring("axle-tramp", "the driven wheels hop", false, Optional.empty())) {
+            Map<String, String> texts = Corpus.texts();
+            texts.put("mine/sayings.yaml", "complaints:\n  axle-tramp: tramps like mad, goes like a pogo stick\n");
+            assertEquals("axle tramp", new Listener(Sayings.read(texts)).hear("it tramps like mad").text());
+        }
+    }
+
+    @Test
+    @DisplayName("where several are likely, all of them together are as sure as they are several")
+    void sure() {
+        Map<String, Double> what = new HashMap<>(Map.of("understeer", 0.5, "oversteer", 0.4, "refused", 0.1));
+        Impression one = new Impression(what, Map.of("several", 0.1));
+        assertEquals(Set.of("understeer"), one.likeliest());
+        assertEquals(0.45, one.sure(one.likeliest()), 1e-9);
+        Impression both = new Impression(what, Map.of("several", 0.8));
+        assertEquals(Set.of("understeer", "oversteer"), both.likeliest());
+        assertEquals(0.72, both.sure(both.likeliest()), 1e-9);
+    }
+}
