@@ -32,6 +32,8 @@ final class Forecast {
     private static final double LEAST = 0.25;
     /** What he hardly notices of all that he tells. */
     private static final double LEAST_PART = 0.05;
+    /** What nobody complains of counts half: who tells of one place has not said that all else is right. */
+    private static final double UNTOLD = 0.5;
     private static final List<Phase> BALANCE = List.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
 
     private final ProvingGround track;
@@ -88,9 +90,13 @@ final class Forecast {
         }
         double gain = 0;
         for (Map.Entry<Place, HowFarOff> each : places().entrySet()) {
-            gain += gain(each.getKey(), each.getValue(), with.get());
+            gain += (told(each.getKey()) ? 1 : UNTOLD) * gain(each.getKey(), each.getValue(), with.get());
         }
         return OptionalDouble.of(gain);
+    }
+
+    private boolean told(Place place) {
+        return complaints.stream().anyMatch(complaint -> place.in(complaint.report().orElseThrow()));
     }
 
     private double gain(Place place, HowFarOff far, CarModel with) {

@@ -52,7 +52,7 @@ final class HowFarOff {
         }
 
         /** Whether a report tells of this place; one without a speed tells of all. */
-        private boolean in(Report report) {
+        boolean in(Report report) {
             return report.phase().filter(told -> told == phase).isPresent()
                     && report.speed().map(told -> CornerSpeed.valueOf(told.name()) == speed).orElse(true)
                     && (report.symptom() == of || loose(report));

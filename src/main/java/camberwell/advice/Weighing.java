@@ -347,8 +347,9 @@ final class Weighing {
         if (last.get().call() != LastChange.Call.GO_ON || ahead.harms(ranked.get(0))) {
             before(ahead.worthARun(ranked));
         }
-        while (!ranked.isEmpty() && ahead.harms(ranked.get(0))) {
-            withhold(ranked.remove(0).change(), "by the model of this car, driven, it would bring more than it takes", List.of());
+        while (!ranked.isEmpty() && leverage.beyondNeutral() && ahead.harms(ranked.get(0))) {
+            withhold(ranked.remove(0).change(), "the car is beyond neutral: by the model of it, driven, this would turn it round",
+                    List.of());
         }
     }
 

@@ -63,7 +63,7 @@ class HowFarOffTest {
         HowFarOff twice = far(told(Symptom.UNDERSTEER, Severity.CLEAR));
         twice.heard(List.of(told(Symptom.UNDERSTEER, Severity.CLEAR)), -2);
         assertTrue(twice.after(0) < once.after(0));
-        assertTrue(twice.after(-4) > once.after(-4), "four words are now too many");
+        assertTrue(twice.after(-4) - twice.after(-2) > once.after(-4) - once.after(-2), "two words more are sooner too many");
     }
 
     @Test
