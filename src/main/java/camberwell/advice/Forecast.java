@@ -84,13 +84,22 @@ final class Forecast {
 
     /** By how many words less is expected to be left after a change; empty where the model does not know what is changed. */
     OptionalDouble gain(Change change, Quantity to) {
+        return gain(change, to, UNTOLD);
+    }
+
+    /** The same by a driver who has told of all that he felt. */
+    OptionalDouble gainEverywhere(Change change, Quantity to) {
+        return gain(change, to, 1);
+    }
+
+    private OptionalDouble gain(Change change, Quantity to, double untold) {
         Optional<CarModel> with = changed.apply(change, to);
         if (with.isEmpty()) {
             return OptionalDouble.empty();
         }
         double gain = 0;
         for (Map.Entry<Place, HowFarOff> each : places().entrySet()) {
-            gain += (told(each.getKey()) ? 1 : UNTOLD) * gain(each.getKey(), each.getValue(), with.get());
+            gain += (told(each.getKey()) ? 1 : untold) * gain(each.getKey(), each.getValue(), with.get());
         }
         return OptionalDouble.of(gain);
     }

@@ -31,8 +31,6 @@ final class LastResort {
     private static final double FELT = 15;
     /** What a driver hardly notices of the balance where he does not complain of it: half of what is worth a word. */
     private static final double UNNOTICED = 30;
-    /** What is expected to leave noticeably less of all comes before what only acts on what is told. */
-    private static final double SURER = 1000;
     private static final List<Phase> BALANCE = List.of(Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
 
     private final CarModel car;
@@ -93,9 +91,6 @@ final class LastResort {
     private double worth(Change change, Size size) {
         if (forecast.isPresent()) {
             double gain = size.to().isEmpty() ? 0 : forecast.get().gain(change, size.to().get()).orElse(0);
-            if (gain >= forecast.get().noticeable()) {
-                return SURER * gain;
-            }
             if (gain < -forecast.get().noticeable()) {
                 return 0;
             }

@@ -3,9 +3,11 @@ package camberwell.advice;
 import camberwell.car.Setting;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
+import camberwell.vocabulary.Change;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 
 /**
  * The next change put to the driven model of this car before it is made, as a run is dear. The rules say what is proposed and
@@ -40,7 +42,7 @@ final class LookAhead {
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> worthARun(List<RankedChange> ranked) {
-        return instead(ranked, forecast.noticeable(), "by the model of this car, driven, hardly less is "
+        return instead(ranked, forecast.noticeable(), forecast::gain, "by the model of this car, driven, hardly less is "
                 + "left after what stood before it, and noticeably less is left after this");
     }
 
@@ -53,21 +55,23 @@ final class LookAhead {
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> unturned(List<RankedChange> ranked) {
-        return forecast.ofBalance() ? instead(ranked, -harm(), "the car is at neutral or beyond: by the "
+        // One step may lose such a car where nothing is felt of it yet.
+        return forecast.ofBalance() ? instead(ranked, -harm(), forecast::gainEverywhere, "the car is at neutral or beyond: by the "
                 + "model of it, driven, what stood before this would turn it round") : Optional.empty();
     }
 
     /** Whether clearly more is left after a change than before it. */
     boolean harms(RankedChange change) {
-        return gain(change, change.size().to()).orElse(0) < -harm();
+        return gain(forecast::gain, change, change.size().to()).orElse(0) < -harm();
     }
 
     private double harm() {
         return Math.max(HARM, forecast.noticeable());
     }
 
-    private Optional<RankedChange> instead(List<RankedChange> ranked, double enough, String why) {
-        double own = gain(ranked.get(0), ranked.get(0).size().to()).orElse(Double.POSITIVE_INFINITY);
+    private Optional<RankedChange> instead(List<RankedChange> ranked, double enough,
+            BiFunction<Change, Quantity, OptionalDouble> asked, String why) {
+        double own = gain(asked, ranked.get(0), ranked.get(0).size().to()).orElse(Double.POSITIVE_INFINITY);
         if (own == Double.POSITIVE_INFINITY || enough < 0 && own >= enough) {
             return Optional.empty();
         }
@@ -75,7 +79,7 @@ final class LookAhead {
         double most = Math.max(own, forecast.noticeable());
         for (RankedChange change : ranked) {
             for (Optional<Quantity> to : List.of(change.size().to(), oneStep(change))) {
-                double gain = gain(change, to).orElse(Double.NEGATIVE_INFINITY);
+                double gain = gain(asked, change, to).orElse(Double.NEGATIVE_INFINITY);
                 if (gain > most) {
                     most = gain;
                     best = to.equals(change.size().to()) ? change.explained(why)
@@ -88,8 +92,9 @@ final class LookAhead {
         return stands || best == ranked.get(0) ? Optional.empty() : Optional.of(best);
     }
 
-    private OptionalDouble gain(RankedChange change, Optional<Quantity> to) {
-        return to.isEmpty() ? OptionalDouble.empty() : forecast.gain(change.change(), to.get());
+    private static OptionalDouble gain(BiFunction<Change, Quantity, OptionalDouble> asked, RankedChange change,
+            Optional<Quantity> to) {
+        return to.isEmpty() ? OptionalDouble.empty() : asked.apply(change.change(), to.get());
     }
 
     private Optional<Quantity> oneStep(RankedChange change) {
