@@ -137,6 +137,14 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
                 .mapToDouble(Complaint::weight).average().orElse(0) >= MOSTLY;
     }
 
+    /** Whether they are strong on the whole and all of one way of the balance: such a car is far from turning round. */
+    static boolean farOff(List<Complaint> complaints) {
+        boolean pushes = complaints.stream().anyMatch(it -> it.reported() && it.symptom() == Symptom.UNDERSTEER);
+        boolean loose = complaints.stream().anyMatch(it -> it.reported() && (it.symptom() == Symptom.OVERSTEER
+                || it.symptom() == Symptom.SNAP_OVERSTEER));
+        return pushes != loose && mostlyStrong(complaints);
+    }
+
     private Complaint weighing(double other) {
         return new Complaint(symptom, where, phase, speed, other, text, report, alone);
     }

@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.advice.HowFarOff.Place;
 import camberwell.model.CarModel;
 import camberwell.model.Figures;
 import camberwell.model.Noticed;
@@ -10,6 +11,7 @@ import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +21,7 @@ import java.util.function.BiFunction;
 /**
  * What is left of the complaints after a change, by this very car in the driven model: how far it moves what is told, whether
  * that turns round, and what it brings where nothing was told. All in words, of which one is just worth saying
- * ({@link Noticed}). That a driver calls two of them clear and four of them strong is common practice, no source.
+ * ({@link Noticed}); how many there are now is taken from all runs together ({@link HowFarOff}).
  */
 final class Forecast {
 
@@ -29,26 +31,29 @@ final class Forecast {
     /** What a driver hardly notices: a quarter of a word. */
     private static final double LEAST = 0.25;
     /** What he hardly notices of all that he tells. */
-    private static final double LEAST_PART = 0.1;
-    /** Where nothing is told there may be up to a word of either kind, so that so much more is not heard of. */
-    private static final double UNHEARD = 0.5;
-    /** A car that is lost is worse than any that is not. */
-    private static final double LOST = 12;
+    private static final double LEAST_PART = 0.05;
+    /** What nobody complains of counts half: who tells of one place has not said that all else is right. */
+    private static final double UNTOLD = 0.5;
     private static final List<Phase> BALANCE = List.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
 
     private final ProvingGround track;
     private final BiFunction<Change, Quantity, Optional<CarModel>> changed;
     private final List<Complaint> complaints;
+    private final List<HowFarOff.Run> runs;
+    private final Map<Place, HowFarOff> places = new LinkedHashMap<>();
 
     /**
      * @param track the car as it stands, and where it is driven
      * @param changed the same car with a change made, always the same one for the same change
      * @param complaints of the case
+     * @param runs what was told of the same car, this run included
      */
-    Forecast(ProvingGround track, BiFunction<Change, Quantity, Optional<CarModel>> changed, List<Complaint> complaints) {
+    Forecast(ProvingGround track, BiFunction<Change, Quantity, Optional<CarModel>> changed, List<Complaint> complaints,
+            List<HowFarOff.Run> runs) {
         this.track = track;
         this.changed = changed;
         this.complaints = complaints.stream().filter(Complaint::reported).toList();
+        this.runs = runs;
     }
 
     /** Whether the model shows all that is told, and somebody said where it is. */
@@ -64,70 +69,91 @@ final class Forecast {
 
     /** All that is told, in words. */
     double told() {
-        return complaints.stream().mapToDouble(Forecast::words).sum();
+        return complaints.stream().mapToDouble(it -> WORDS.get(it.report().orElseThrow().severity())).sum();
     }
 
     /** Whether noticeably less is left after a change, or the model does not know what is changed. */
     boolean worthARun(Change change, Quantity to) {
-        return gain(change, to).orElse(Double.POSITIVE_INFINITY) >= Math.max(LEAST, LEAST_PART * told());
+        return gain(change, to).orElse(Double.POSITIVE_INFINITY) >= noticeable();
     }
 
-    /** By how many words less is left after a change; empty where the model does not know what is changed. */
+    /** What a driver hardly notices of all that he tells, words. */
+    double noticeable() {
+        return Math.max(LEAST, LEAST_PART * told());
+    }
+
+    /** By how many words less is expected to be left after a change; empty where the model does not know what is changed. */
     OptionalDouble gain(Change change, Quantity to) {
+        return gain(change, to, UNTOLD);
+    }
+
+    /** The same by a driver who has told of all that he felt. */
+    OptionalDouble gainEverywhere(Change change, Quantity to) {
+        return gain(change, to, 1);
+    }
+
+    private OptionalDouble gain(Change change, Quantity to, double untold) {
         Optional<CarModel> with = changed.apply(change, to);
         if (with.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double left = 0;
-        for (Complaint complaint : complaints) {
-            left += left(complaint, with.get());
+        double gain = 0;
+        for (Map.Entry<Place, HowFarOff> each : places().entrySet()) {
+            gain += (told(each.getKey()) ? 1 : untold) * gain(each.getKey(), each.getValue(), with.get());
         }
-        // A car that has become loose in fast corners is not worth what it gained in slow ones.
-        for (CornerSpeed speed : CornerSpeed.values()) {
-            for (Phase phase : BALANCE) {
-                left += told(phase, speed) ? 0 : brought(phase, speed, with.get());
+        return OptionalDouble.of(gain);
+    }
+
+    private boolean told(Place place) {
+        return complaints.stream().anyMatch(complaint -> place.in(complaint.report().orElseThrow()));
+    }
+
+    private double gain(Place place, HowFarOff far, CarModel with) {
+        Optional<Figures> was = figures(track.car(), place);
+        Optional<Figures> is = figures(with, place);
+        boolean lost = was.isEmpty() || was.get().lost();
+        if (is.isEmpty() || is.get().lost()) {
+            return lost || !place.balance() ? 0 : far.after(0) - HowFarOff.LOST;
+        }
+        return lost ? far.after(0) / 2 : far.after(0) - far.after(Noticed.more(place.of(), was.get(), is.get()));
+    }
+
+    private Map<Place, HowFarOff> places() {
+        if (places.isEmpty()) {
+            // A car that has become loose in fast corners is not worth what it gained in slow ones.
+            for (CornerSpeed speed : CornerSpeed.values()) {
+                BALANCE.forEach(phase -> add(new Place(Symptom.UNDERSTEER, phase, speed)));
+                add(new Place(Symptom.WHEELSPIN, Phase.EXIT, speed));
+            }
+            add(new Place(Symptom.FRONT_LOCKING, Phase.BRAKING, CornerSpeed.MEDIUM));
+            add(new Place(Symptom.REAR_LOCKING, Phase.BRAKING, CornerSpeed.MEDIUM));
+            if (complaints.stream().anyMatch(it -> it.symptom() == Symptom.KERB_INSTABILITY)) {
+                add(new Place(Symptom.KERB_INSTABILITY, Phase.KERBS, CornerSpeed.MEDIUM));
             }
         }
-        return OptionalDouble.of(told() - left);
+        return places;
     }
 
-    private double left(Complaint complaint, CarModel with) {
-        Phase phase = complaint.phase().orElseThrow();
-        double speed = speed(complaint).metresPerSecond();
-        double told = words(complaint);
-        Optional<Figures> was = track.figures(track.car(), phase, speed);
-        Optional<Figures> is = track.figures(with, phase, speed);
-        if (was.isEmpty() || was.get().lost()) {
-            return is.isPresent() && !is.get().lost() ? told / 2 : told;
+    private void add(Place place) {
+        HowFarOff far = new HowFarOff(place, told() / Math.max(1, complaints.size()));
+        for (HowFarOff.Run run : runs) {
+            shift(place, run.car()).ifPresent(shift -> far.heard(run.told(), shift));
         }
-        if (is.isEmpty() || is.get().lost()) {
-            return LOST;
+        places.put(place, far);
+    }
+
+    /** By how many words more it is now than with the settings of another run; empty where one of both is lost. */
+    private OptionalDouble shift(Place place, CarModel then) {
+        if (then == track.car()) {
+            return OptionalDouble.of(0);
         }
-        double left = told + Noticed.more(complaint.symptom(), was.get(), is.get());
-        return complaint.symptom().ofBalance() ? Math.abs(left) : Math.max(0, left);
+        Optional<Figures> was = figures(then, place);
+        Optional<Figures> is = was.isEmpty() || was.get().lost() ? Optional.empty() : figures(track.car(), place);
+        return is.isEmpty() || is.get().lost() ? OptionalDouble.empty()
+                : OptionalDouble.of(Noticed.more(place.of(), was.get(), is.get()));
     }
 
-    private boolean told(Phase phase, CornerSpeed speed) {
-        return complaints.stream().anyMatch(it -> it.symptom().ofBalance() && it.phase().get() == phase
-                && it.speed().map(said -> CornerSpeed.valueOf(said.name()) == speed).orElse(true));
-    }
-
-    /** What a change brings of the balance where nobody spoke of it. */
-    private double brought(Phase phase, CornerSpeed speed, CarModel with) {
-        Optional<Figures> was = track.figures(track.car(), phase, speed.metresPerSecond());
-        if (was.isEmpty() || was.get().lost()) {
-            return 0;
-        }
-        Optional<Figures> is = track.figures(with, phase, speed.metresPerSecond());
-        return is.isEmpty() || is.get().lost() ? LOST
-                : Math.max(0, Math.abs(Noticed.more(Symptom.UNDERSTEER, was.get(), is.get())) - UNHEARD);
-    }
-
-    private static CornerSpeed speed(Complaint complaint) {
-        return complaint.speed().map(said -> CornerSpeed.valueOf(said.name())).orElse(CornerSpeed.MEDIUM);
-    }
-
-    private static double words(Complaint complaint) {
-        return WORDS.get(complaint.report().orElseThrow().severity());
+    private Optional<Figures> figures(CarModel car, Place place) {
+        return track.figures(car, place.phase(), place.speed().metresPerSecond());
     }
 }

@@ -34,6 +34,7 @@ final class LastResort {
     private static final List<Phase> BALANCE = List.of(Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
 
     private final CarModel car;
+    private final Optional<Forecast> forecast;
     private final ProvingGround track;
     private final List<Complaint> complaints;
     private final Function<Change, Optional<Size>> sizes;
@@ -41,12 +42,14 @@ final class LastResort {
 
     /**
      * @param car as it stands
+     * @param forecast of what is left after a change, where the model shows all that is told
      * @param complaints of the case
      * @param sizes how far a change would go; empty where it cannot be made
      * @param open whether nothing speaks against a change
      */
-    LastResort(CarModel car, List<Complaint> complaints, Function<Change, Optional<Size>> sizes, Predicate<Change> open) {
+    LastResort(CarModel car, Optional<Forecast> forecast, List<Complaint> complaints, Function<Change, Optional<Size>> sizes, Predicate<Change> open) {
         this.car = car;
+        this.forecast = forecast;
         this.track = new ProvingGround(car);
         this.complaints = complaints.stream().filter(Complaint::reported).filter(it -> it.phase().isPresent()).toList();
         this.sizes = sizes;
@@ -86,6 +89,12 @@ final class LastResort {
     }
 
     private double worth(Change change, Size size) {
+        if (forecast.isPresent()) {
+            double gain = size.to().isEmpty() ? 0 : forecast.get().gain(change, size.to().get()).orElse(0);
+            if (gain < -forecast.get().noticeable()) {
+                return 0;
+            }
+        }
         Optional<CarModel> changed = size.to().flatMap(to -> car.withInMotion(change.adjuster(), to));
         if (changed.isEmpty()) {
             return 0;

@@ -2,6 +2,9 @@ package camberwell.advice;
 
 import camberwell.model.Bench;
 import camberwell.model.CarModel;
+import camberwell.physics.CornerPhase;
+import camberwell.physics.CornerSpeed;
+import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import java.util.List;
@@ -22,6 +25,7 @@ final class Leverage {
     /** What is so much weaker is finer. */
     private static final double FINER = 0.5;
     private static final double LEAST = 0.0005;
+    private static final List<CornerPhase> EDGES = List.of(CornerPhase.LIFT_OFF, CornerPhase.MID_CORNER, CornerPhase.EXIT);
 
     private final Optional<Bench> bench;
     private final Predictions predictions;
@@ -37,9 +41,9 @@ final class Leverage {
         return bench.map(Bench::car);
     }
 
-    /** What will be left of complaints by the same car driven; empty where its file tells too little. */
-    Optional<Forecast> forecast(List<Complaint> complaints) {
-        return predictions.forecast(complaints);
+    /** What will be left of the complaints of a run by the same car driven; empty where its file tells too little. */
+    Optional<Forecast> forecast(Case run, List<Complaint> complaints) {
+        return predictions.forecast(run, complaints);
     }
 
     /** A change that is put first, and why. */
@@ -112,7 +116,19 @@ final class Leverage {
         return balance.isPresent() && balance.getAsDouble() + shift < 0;
     }
 
-    /** Whether the car is at or beyond neutral there, and the change is of a bar or spring. */
+    /** Whether the rear of the car as it stands gives up first somewhere in a corner. */
+    boolean beyondNeutral() {
+        for (CornerSpeed speed : bench.isPresent() ? CornerSpeed.values() : new CornerSpeed[0]) {
+            for (CornerPhase phase : EDGES) {
+                if (beyondNeutral(new Situation(phase, speed), 0)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether the car is at or beyond neutral where it is complained of, or comes there by a step of a bar or spring. */
     boolean onEdge(Change change, List<Complaint> complaints) {
         Situation situation = Situation.of(change.adjuster(), complaints.stream().findFirst());
         OptionalDouble shift = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();

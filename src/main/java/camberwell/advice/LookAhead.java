@@ -3,8 +3,11 @@ package camberwell.advice;
 import camberwell.car.Setting;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
+import camberwell.vocabulary.Change;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 
 /**
  * The next change put to the driven model of this car before it is made, as a run is dear. The rules say what is proposed and
@@ -12,6 +15,13 @@ import java.util.Optional;
  * is tried on a model first, where there is one, is common practice, no source.
  */
 final class LookAhead {
+
+    /** Words more that are clearly harm. */
+    private static final double HARM = 2;
+    /** Words less that are clearly more of a gain. */
+    private static final double CLEARLY = 1;
+    /** What does so many times as much comes before what rules put first. */
+    private static final double MUCH = 3;
 
     private final Case run;
     private final Forecast forecast;
@@ -25,49 +35,66 @@ final class LookAhead {
     }
 
     /**
-     * After something was tried: the first of the changes after which noticeably less is left.
+     * After something was tried: the change after which least is left, where after the first of them hardly less is left than
+     * before it, or very much more than after this. Which of several that all help comes first is else for the rules to say.
      *
      * @param ranked best first
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> worthARun(List<RankedChange> ranked) {
-        for (RankedChange change : ranked) {
-            if (change.size().to().isEmpty() || forecast.worthARun(change.change(), change.size().to().get())) {
-                return change == ranked.get(0) ? Optional.empty() : Optional.of(change.explained(
-                        "by the model of this car, driven, it is the first of these after which noticeably less is left"));
-            }
-        }
-        return Optional.empty();
+        return instead(ranked, forecast.noticeable(), forecast::gain, "by the model of this car, driven, hardly less is "
+                + "left after what stood before it, and noticeably less is left after this");
     }
 
     /**
-     * Of a car at neutral or beyond: the first of the changes after which not more is complained of than before it, by one step
-     * where two would be too many. A wheel that locks or spins has levers of its own, which are not given up for a balance that
+     * Of a car at neutral or beyond, where a step may turn it round: the change after which least is complained of, where clearly
+     * more is after the first of them. A wheel that locks or spins has levers of its own, which are not given up for a balance that
      * nobody complains of.
      *
      * @param ranked best first
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> unturned(List<RankedChange> ranked) {
-        if (!forecast.ofBalance()) {
-            return Optional.empty();
-        }
-        for (RankedChange change : ranked) {
-            if (change.size().to().isEmpty() || harmless(change, change.size().to().get())) {
-                return change == ranked.get(0) ? Optional.empty() : Optional.of(change.explained("the car is at neutral or "
-                        + "beyond: by the model of it, driven, this is the first of these that does not turn it round"));
-            }
-            Optional<Quantity> one = oneStep(change);
-            if (one.isPresent() && harmless(change, one.get())) {
-                return Optional.of(change.sized(one.get(), 1, "the car is at neutral or beyond: by the model of it, driven, "
-                        + change.size().steps() + " steps would turn it round"));
-            }
-        }
-        return Optional.empty();
+        // One step may lose such a car where nothing is felt of it yet.
+        return forecast.ofBalance() ? instead(ranked, -harm(), forecast::gainEverywhere, "the car is at neutral or beyond: by the "
+                + "model of it, driven, what stood before this would turn it round") : Optional.empty();
     }
 
-    private boolean harmless(RankedChange change, Quantity to) {
-        return forecast.gain(change.change(), to).orElse(0) >= 0;
+    /** Whether clearly more is left after a change than before it. */
+    boolean harms(RankedChange change) {
+        return gain(forecast::gain, change, change.size().to()).orElse(0) < -harm();
+    }
+
+    private double harm() {
+        return Math.max(HARM, forecast.noticeable());
+    }
+
+    private Optional<RankedChange> instead(List<RankedChange> ranked, double enough,
+            BiFunction<Change, Quantity, OptionalDouble> asked, String why) {
+        double own = gain(asked, ranked.get(0), ranked.get(0).size().to()).orElse(Double.POSITIVE_INFINITY);
+        if (own == Double.POSITIVE_INFINITY || enough < 0 && own >= enough) {
+            return Optional.empty();
+        }
+        RankedChange best = ranked.get(0);
+        double most = Math.max(own, forecast.noticeable());
+        for (RankedChange change : ranked) {
+            for (Optional<Quantity> to : List.of(change.size().to(), oneStep(change))) {
+                double gain = gain(asked, change, to).orElse(Double.NEGATIVE_INFINITY);
+                if (gain > most) {
+                    most = gain;
+                    best = to.equals(change.size().to()) ? change.explained(why)
+                            : change.sized(to.get(), 1, "by the model of this car, driven, one step does more than "
+                            + change.size().steps());
+                }
+            }
+        }
+        boolean stands = own >= enough && (most < MUCH * own || most - own < CLEARLY);
+        return stands || best == ranked.get(0) ? Optional.empty() : Optional.of(best);
+    }
+
+    private static OptionalDouble gain(BiFunction<Change, Quantity, OptionalDouble> asked, RankedChange change,
+            Optional<Quantity> to) {
+        return to.isEmpty() ? OptionalDouble.empty() : asked.apply(change.change(), to.get());
     }
 
     private Optional<Quantity> oneStep(RankedChange change) {

@@ -5,6 +5,7 @@ import camberwell.model.Bench;
 import camberwell.model.CarModel;
 import camberwell.model.Prediction;
 import camberwell.model.ProvingGround;
+import camberwell.run.Case;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
@@ -48,8 +49,8 @@ public final class Predictions {
         return bench;
     }
 
-    /** What will be left of complaints by the car in motion. */
-    Optional<Forecast> forecast(List<Complaint> complaints) {
+    /** What will be left of the complaints of a run by the car in motion. */
+    Optional<Forecast> forecast(Case run, List<Complaint> complaints) {
         if (bench.isEmpty()) {
             return Optional.empty();
         }
@@ -57,7 +58,7 @@ public final class Predictions {
             moved.clear();
             track = new ProvingGround(bench.get().car());
         }
-        return Optional.of(new Forecast(track, this::moved, complaints));
+        return Optional.of(new Forecast(track, this::moved, complaints, EarlierRuns.of(run, track.car())));
     }
 
     private Optional<CarModel> moved(Change change, Quantity to) {

@@ -110,8 +110,9 @@ final class Weighing {
                 renumber();
             });
         }
-        if (run.tried().isEmpty() && !ranked.isEmpty() && leverage.onEdge(ranked.get(0).change(), complaints)) {
-            lookAhead(false);
+        if (run.tried().isEmpty() && !ranked.isEmpty() && (leverage.onEdge(ranked.get(0).change(), complaints)
+                || leverage.beyondNeutral())) {
+            lookAhead(Optional.empty());
             renumber();
         }
         if (!run.tried().isEmpty() && halt.isEmpty()) {
@@ -127,8 +128,8 @@ final class Weighing {
             goOn(last);
             noCoarse(last);
             leaveBalance(last);
-            if (last.call() != LastChange.Call.GO_ON) {
-                lookAhead(true);
+            if (ranked.isEmpty() || !putsBack()) {
+                lookAhead(Optional.of(last));
             }
             if (ranked.isEmpty() && run.conditions().surface() == Surface.DRY) {
                 lastResort(last);
@@ -211,10 +212,13 @@ final class Weighing {
         }
     }
 
+    private boolean putsBack() {
+        return !ranked.isEmpty() && experience.of(ranked.get(0).change()).filter(Learned::undo).isPresent();
+    }
+
     /** After what is to be put back: what helped goes on, what went too far goes half way back, or to finer levers. */
     private void goOn(LastChange last) {
-        boolean putsBack = !ranked.isEmpty() && experience.of(ranked.get(0).change()).filter(Learned::undo).isPresent();
-        if (putsBack) {
+        if (putsBack()) {
             return;
         }
         if (last.call() == LastChange.Call.GO_ON) {
@@ -318,17 +322,39 @@ final class Weighing {
     }
 
     /**
-     * Puts the next change to the driven model of this car, on a dry road. What the car itself has said outranks the model:
-     * what helped and goes on, or is to be put back, is not asked about, nor what a rule puts first.
+     * Puts the next change to the driven model of this car, on a dry road. What the car itself has said outranks the model: what
+     * is put back as it was is not asked about, nor what a rule puts first, and what helped goes on unless it would harm. Before
+     * anything was tried, it is only asked about the order, and where all is strong only about the size; after that not at all
+     * where all is strong one way, as how far off such a car is nobody has said.
+     *
+     * @param last what came of the last change; empty where nothing was tried
      */
-    private void lookAhead(boolean afterATrial) {
-        boolean stands = ranked.isEmpty() || !ranked.get(0).firstBy().isEmpty()
-                || experience.of(ranked.get(0).change()).filter(Learned::undo).isPresent();
-        if (stands || run.conditions().surface() != Surface.DRY) {
+    private void lookAhead(Optional<LastChange> last) {
+        Optional<LookAhead> asked = ranked.isEmpty() || !ranked.get(0).firstBy().isEmpty()
+                || run.conditions().surface() != Surface.DRY ? Optional.empty()
+                : leverage.forecast(run, complaints).filter(Forecast::shows).map(forecast -> new LookAhead(run, forecast));
+        if (asked.isEmpty()) {
             return;
         }
-        leverage.forecast(complaints).filter(Forecast::shows).map(forecast -> new LookAhead(run, forecast))
-                .flatMap(ahead -> afterATrial ? ahead.worthARun(ranked) : ahead.unturned(ranked)).ifPresent(found -> {
+        LookAhead ahead = asked.get();
+        if (last.isEmpty()) {
+            before(ahead.unturned(Complaint.mostlyStrong(complaints) ? ranked.subList(0, 1) : ranked));
+            return;
+        }
+        if (Complaint.farOff(complaints)) {
+            return;
+        }
+        if (last.get().call() != LastChange.Call.GO_ON || ahead.harms(ranked.get(0))) {
+            before(ahead.worthARun(ranked));
+        }
+        while (!ranked.isEmpty() && leverage.beyondNeutral() && ahead.harms(ranked.get(0))) {
+            withhold(ranked.remove(0).change(), "the car is beyond neutral: by the model of it, driven, this would turn it round",
+                    List.of());
+        }
+    }
+
+    private void before(Optional<RankedChange> instead) {
+        instead.ifPresent(found -> {
             ranked.removeIf(other -> other.change().equals(found.change()));
             ranked.add(0, found);
         });
@@ -339,7 +365,8 @@ final class Weighing {
         Predicate<Change> open = change -> run.tried().stream().noneMatch(tried -> tried.change().equals(named(change)))
                 && holding(change).isEmpty() && last.room(change) > 0 && certainty(named(change)) >= 0
                 && worth(change).harmToComplaints() == 0;
-        leverage.car().flatMap(car -> new LastResort(car, complaints, this::lastSize, open).choice()).ifPresent(choice -> {
+        Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
+        leverage.car().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice()).ifPresent(choice -> {
             Change change = named(choice.change());
             proposals.computeIfAbsent(change, key -> new ArrayList<>())
                     .add(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));

@@ -16,7 +16,7 @@ public record History(List<Case> runs) {
 
     /** How many runs are looked at; with a half-life of ten runs the last of them weighs 1/8. */
     public static final int MOST = 30;
-    /** Earlier runs with tread temperatures, from which the size of a camber change is learned. */
+    /** Earlier runs from which is learned how far off the car is, and the size of a camber change. */
     private static final int EARLIER = 5;
 
     /** Copies the list. */
@@ -127,14 +127,14 @@ public record History(List<Case> runs) {
         return one.isPresent() && other.isPresent() && !one.equals(other);
     }
 
-    /** {@code now} with what the book knows of its car: what was tried, and earlier tread temperatures. */
+    /** {@code now} with what the book knows of its car: what was tried, and earlier runs. */
     public Case inform(Case now) {
         List<Tried> tried = new ArrayList<>(tried(now));
         tried.addAll(now.tried());
         return now.withTried(tried).withEarlier(earlier(now));
     }
 
-    /** Earlier runs with tread temperatures: those that the case names, or else the last ones of the book. */
+    /** Earlier runs with tread temperatures or complaints: those that the case names, or else the last ones of the book. */
     List<Case> earlier(Case now) {
         if (!now.earlier().isEmpty()) {
             return now.earlier();
@@ -143,7 +143,7 @@ public record History(List<Case> runs) {
         for (int i = runs.size() - 1; i >= 0 && earlier.size() < EARLIER; i--) {
             Case run = runs.get(i);
             boolean itself = run.driven().sheet().number().equals(now.driven().sheet().number());
-            if (!run.tyres().isEmpty() && !itself) {
+            if (!(run.tyres().isEmpty() && run.reports().isEmpty()) && !itself) {
                 earlier.add(0, run);
             }
         }

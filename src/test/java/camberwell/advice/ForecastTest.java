@@ -13,6 +13,7 @@ import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Surface;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -38,7 +39,7 @@ class ForecastTest {
     }
 
     private static Forecast forecast(Case run) {
-        return new Predictions(run.car(), Surface.DRY).forecast(Complaint.of(run, TyreReader.read(run), Paddock.weights()))
+        return new Predictions(run.car(), Surface.DRY).forecast(run, Complaint.of(run, TyreReader.read(run), Paddock.weights()))
                 .orElseThrow();
     }
 
@@ -81,6 +82,26 @@ class ForecastTest {
     }
 
     @Test
+    @DisplayName("what turns a loose car round harms, what is fine does not")
+    void harms() {
+        Case run = run(LOOSE, "", "understeer, phase: mid-corner, speed: medium, severity: slight");
+        LookAhead ahead = new LookAhead(run, forecast(run));
+        assertTrue(ahead.harms(ranked(run, "front-anti-roll-bar softer", 3)));
+        assertFalse(ahead.harms(ranked(run, "front-toe toe-out", 1)));
+    }
+
+    @Test
+    @DisplayName("after a run that told the same with a stiffer front bar, less is taken to be left, and a second step does less")
+    void earlierRun() {
+        Case run = run(TOURER, "", PUSH);
+        Change softer = Change.parse("front-anti-roll-bar softer").orElseThrow();
+        Setting bar = run.car().setting(softer.adjuster()).orElseThrow();
+        Case stiffer = run.withSetup(Map.of(softer.adjuster(), bar.moved(softer.direction().opposite(), 2)));
+        assertTrue(gain(run.withEarlier(List.of(stiffer)), "front-anti-roll-bar softer", 2)
+                < gain(run, "front-anti-roll-bar softer", 2));
+    }
+
+    @Test
     @DisplayName("the model does not show tyres and weight at the wheel, nor what has no place in the corner: it is not asked")
     void notShown() {
         assertTrue(forecast(run(TOURER, "", PUSH)).shows());
@@ -94,16 +115,21 @@ class ForecastTest {
         Case run = run(TOURER, "", "understeer, phase: mid-corner, severity: clear");
         LookAhead ahead = new LookAhead(run, forecast(run));
         RankedChange bar = named(Paddock.advise(run(TOURER, "", PUSH)).changes(), "front-anti-roll-bar softer").orElseThrow();
-        Change softer = Change.parse("front-rebound softer").orElseThrow();
-        Setting rebound = run.car().setting(softer.adjuster()).orElseThrow();
-        RankedChange damper = new RankedChange(1, softer, new Size(Optional.of(rebound.now()),
-                Optional.of(rebound.moved(softer.direction(), 1)), 1, List.of(), List.of()), bar.score(), bar.proposals(),
-                bar.because(), bar.firstBy(), bar.note(), bar.way());
+        RankedChange damper = ranked(run, "front-rebound softer", 1);
         assertEquals(Optional.empty(), ahead.worthARun(List.of(bar, damper)));
         RankedChange found = ahead.worthARun(List.of(damper, bar)).orElseThrow();
         assertEquals(bar.change(), found.change());
         assertTrue(found.size().computation().stream().anyMatch(line -> line.contains("noticeably less is left")));
         assertEquals(Optional.empty(), ahead.worthARun(List.of(damper)), "where nothing would be felt the order stands");
+    }
+
+    private static RankedChange ranked(Case run, String named, int steps) {
+        Change change = Change.parse(named).orElseThrow();
+        Setting setting = run.car().setting(change.adjuster()).orElseThrow();
+        RankedChange like = named(Paddock.advise(run(TOURER, "", PUSH)).changes(), "front-anti-roll-bar softer").orElseThrow();
+        return new RankedChange(1, change, new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(),
+                steps)), steps, List.of(), List.of()), like.score(), like.proposals(), like.because(), like.firstBy(),
+                like.note(), like.way());
     }
 
     private static Optional<RankedChange> named(List<RankedChange> ranked, String change) {
