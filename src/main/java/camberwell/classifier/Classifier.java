@@ -19,7 +19,8 @@ public final class Classifier {
     private final float unit;
     private final boolean shared;
 
-    private Classifier(String[] labels, int[] features, int[] starts, byte[] labelled, byte[] weights, float unit, boolean shared) {
+    private Classifier(String[] labels, int[] features, int[] starts, byte[] labelled, byte[] weights, float unit,
+            boolean shared) {
         this.labels = labels;
         this.features = features;
         this.starts = starts;
@@ -81,11 +82,14 @@ public final class Classifier {
         return sums;
     }
 
-    /** Makes probabilities of sums: each by the logistic function, or all together as shares of their exponentials. */
+    /**
+     * Makes probabilities of sums: each by the logistic function, or all together as shares of their exponentials; to the last bit
+     * the same on every machine, since a training takes them further.
+     */
     static void probable(double[] sums, boolean shared) {
         double all = 0;
         for (int label = 0; label < sums.length; label++) {
-            sums[label] = shared ? Math.exp(sums[label]) : 1 / (1 + Math.exp(-sums[label]));
+            sums[label] = shared ? StrictMath.exp(sums[label]) : 1 / (1 + StrictMath.exp(-sums[label]));
             all += sums[label];
         }
         for (int label = 0; shared && label < sums.length; label++) {

@@ -94,8 +94,9 @@ final class Agreement {
             return several(read);
         }
         Symptom symptom = Word.of(Symptom.class, sounds.iterator().next());
-        if (read.isEmpty() && sure < (eitherEnd() ? CERTAIN : AGAINST) && heard.doubtful().stream().flatMap(doubt -> doubt.mayBe().stream())
-                .anyMatch(told -> told.symptom() == symptom)) {
+        boolean doubtedToo = heard.doubtful().stream().flatMap(doubt -> doubt.mayBe().stream())
+                .anyMatch(told -> told.symptom() == symptom);
+        if (read.isEmpty() && doubtedToo && sure < (eitherEnd() ? CERTAIN : AGAINST)) {
             // The grammar would ask about that too, for a reason of its own.
             return heard;
         }
@@ -129,7 +130,9 @@ final class Agreement {
     private List<Word> named() {
         List<Word> named = new ArrayList<>();
         for (List<Token> sentence : sayings.sentences(said)) {
-            Cover.of(sayings, sentence).forEach(atom -> atom.as(Meaning.Circumstance.class).ifPresent(it -> named.addAll(it.words())));
+            for (Atom atom : Cover.of(sayings, sentence)) {
+                atom.as(Meaning.Circumstance.class).ifPresent(it -> named.addAll(it.words()));
+            }
         }
         return named;
     }
@@ -183,7 +186,8 @@ final class Agreement {
 
     private Heard noComplaint(Set<String> read, double sure) {
         if (read.isEmpty()) {
-            return heard.doubtful().isEmpty() || sure < CERTAIN ? doubted() : with(new Details.Outcome(List.of(), List.of(), List.of(said.strip())));
+            return heard.doubtful().isEmpty() || sure < CERTAIN ? doubted()
+                    : with(new Details.Outcome(List.of(), List.of(), List.of(said.strip())));
         }
         return exact() && sure < NO_COMPLAINT ? heard : asked();
     }
@@ -212,8 +216,8 @@ final class Agreement {
     /** The grammar's doubts, without what nobody would think of: "rear feels heavy" is no heavy steering. */
     private Heard doubted() {
         List<Heard.Unclear> doubts = heard.unclear().stream()
-                .map(doubt -> doubt.mayBe().size() == 1 && !rival(doubt.mayBe().get(0)) ? new Heard.Unclear(doubt.words(), List.of())
-                        : doubt).toList();
+                .map(doubt -> doubt.mayBe().size() == 1 && !rival(doubt.mayBe().get(0))
+                        ? new Heard.Unclear(doubt.words(), List.of()) : doubt).toList();
         return new Heard(said, heard.told(), heard.surface(), heard.fine(), heard.loose(), doubts, heard.notUnderstood());
     }
 
@@ -222,7 +226,8 @@ final class Agreement {
     }
 
     private Heard asked(List<Told> mayBe) {
-        return new Heard(said, List.of(), surface(), false, heard.loose(), List.of(new Heard.Unclear(said.strip(), mayBe)), List.of());
+        return new Heard(said, List.of(), surface(), false, heard.loose(), List.of(new Heard.Unclear(said.strip(), mayBe)),
+                List.of());
     }
 
     private Heard with(Details.Outcome outcome) {

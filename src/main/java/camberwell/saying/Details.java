@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What narrows a complaint of which the symptom is taken: the words that the grammar reads, as far as they sound likely, and those
- * that sound sure. What is neither is left out and named: it is better asked than guessed.
+ * What narrows a complaint of which the symptom is taken: the words that the grammar reads, as far as they sound likely, and
+ * those that sound sure. What is neither is left out and named: it is better asked than guessed.
  */
 final class Details {
 
@@ -75,7 +75,8 @@ final class Details {
         List<Told> parts = new ArrayList<>();
         for (Told told : heard.told()) {
             boolean twice = heard.told().stream().filter(it -> it.symptom() == told.symptom()).count() > 1;
-            parts.add(heard.told().size() == 1 ? details.alone(told, exact) : details.amongOthers(told, twice ? KEPT_TWICE : KEPT));
+            parts.add(heard.told().size() == 1 ? details.alone(told, exact)
+                    : details.amongOthers(told, twice ? KEPT_TWICE : KEPT));
         }
         List<Told> told = united(parts);
         List<String> rest = new ArrayList<>(heard.notUnderstood());
@@ -155,7 +156,8 @@ final class Details {
     private static List<Told> united(List<Told> parts) {
         List<Told> united = new ArrayList<>();
         for (Told part : parts) {
-            Optional<Told> same = united.stream().filter(before -> before.symptom() == part.symptom() && fit(before, part)).findFirst();
+            Optional<Told> same = united.stream()
+                    .filter(before -> before.symptom() == part.symptom() && fit(before, part)).findFirst();
             if (same.isEmpty()) {
                 united.add(part);
             } else {

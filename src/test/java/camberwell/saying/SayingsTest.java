@@ -80,16 +80,21 @@ class SayingsTest {
         assertTrue(counts.get(Verdict.SWALLOWED) <= 0.03 * entries.size(), all);
     }
 
-    /** The set that nothing was learned from: it may only get better. */
-    @Test
-    @DisplayName("a stranger's set that was measured once and not learned from is understood no worse than then")
-    void notLearned() {
-        List<Corpus.Entry> entries = Corpus.read("paddock-o.txt");
+    /**
+     * Sets that nothing is learned from: a stranger's at its first hearing, as DEVELOPERS.md has it. It may only get better, but for
+     * the two or three that any other lesson moves.
+     */
+    @ParameterizedTest
+    @CsvSource({"paddock-o.txt, 59, 4", "paddock-p.txt, 104, 2", "paddock-q.txt, 93, 5", "paddock-r.txt, 87, 1",
+        "paddock-s.txt, 76, 1", "paddock-t.txt, 68, 6"})
+    @DisplayName("a stranger's set that was measured and not learned from is understood no worse than then")
+    void notLearned(String name, int understood, int misread) {
+        List<Corpus.Entry> entries = Corpus.read(name);
         List<String> failures = new ArrayList<>();
         Map<Verdict, Integer> counts = Corpus.counts(entries, LISTENER, failures);
         String all = counts + "\n" + String.join("\n", failures);
-        assertTrue(counts.get(Verdict.UNDERSTOOD) >= 47, all);
-        assertTrue(counts.get(Verdict.MISREAD) <= 10, all);
+        assertTrue(counts.get(Verdict.UNDERSTOOD) >= understood - 3, all);
+        assertTrue(counts.get(Verdict.MISREAD) <= misread + 2, all);
     }
 
     @ParameterizedTest
