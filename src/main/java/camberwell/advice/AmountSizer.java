@@ -55,7 +55,8 @@ final class AmountSizer {
         }
         Unit unit = setting.now().unit();
         if (amount instanceof Amount.To to) {
-            return to.setting().unit().dimension() == unit.dimension() ? setting.sign(direction) * setting.stepsTo(to.setting()) : 0;
+            return to.setting().unit().dimension() == unit.dimension() ? setting.sign(direction) * setting.stepsTo(to.setting())
+                    : 0;
         }
         Quantity size = ((Amount.By) amount).size();
         return size.unit().dimension() == unit.dimension()

@@ -111,7 +111,8 @@ final class CamberSizer {
         Optional<Quantity> given = run.car().tyres(camber.axle().orElseThrow()).camberPerKelvin();
         return lesson(camber).orElseGet(() -> given.map(rate -> new Rate(rate.in(Unit.DEGREE),
                 "degrees per kelvin from the tyre's entry in the car's file"))
-                .orElseGet(() -> new Rate(DEFAULT_DEGREES_PER_KELVIN, Figures.fill("%.3f °/K where nothing better is known: common practice, no source",
+                .orElseGet(() -> new Rate(DEFAULT_DEGREES_PER_KELVIN,
+                Figures.fill("%.3f °/K where nothing better is known: common practice, no source",
                         DEFAULT_DEGREES_PER_KELVIN))));
     }
 
@@ -143,7 +144,8 @@ final class CamberSizer {
         TyreReadings now = TyreReader.read(newer);
         OptionalDouble spreadThen = spread(then, camber);
         OptionalDouble spreadNow = spread(now, camber);
-        boolean alike = from != null && to != null && from.now().unit().dimension() == Unit.Dimension.ANGLE && before.equals(after) && spreadThen.isPresent()
+        boolean alike = from != null && to != null && from.now().unit().dimension() == Unit.Dimension.ANGLE
+                && before.equals(after) && spreadThen.isPresent()
                 && spreadNow.isPresent() && then.side().turns() == now.side().turns()
                 && older.conditions().surface() == newer.conditions().surface()
                 && older.car().tyres(axle).equals(newer.car().tyres(axle));
@@ -155,7 +157,8 @@ final class CamberSizer {
         double rate = moreNegative / hotterInside;
         boolean teaches = Math.abs(moreNegative) >= LEAST_LESSON_DEGREES
                 && Math.abs(hotterInside) >= LEAST_LESSON_KELVIN && rate >= LEAST_RATE && rate <= MOST_RATE;
-        return teaches ? Optional.of(new Rate(rate, Figures.fill("%.3f °/K from this car's own runs: %.1f° of camber alone moved the spread by %.0f K between "
+        return teaches ? Optional.of(new Rate(rate,
+                Figures.fill("%.3f °/K from this car's own runs: %.1f° of camber alone moved the spread by %.0f K between "
                 + "\"%s\" and \"%s\"", rate, Math.abs(moreNegative), Math.abs(hotterInside), older.title(),
                 newer.title()))) : Optional.empty();
     }

@@ -114,7 +114,8 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
             symptom(reading.state()).ifPresent(symptom -> {
                 Axle axle = reading.place().axle();
                 Optional<Wheel> alone = ofOneTyresEdge(reading.state()) ? reading.place().wheel() : Optional.empty();
-                clearest.merge(symptom.id() + (alone.isPresent() ? alone.get().id() : axle.id()), new Complaint(symptom, Optional.of(axle), Optional.empty(),
+                clearest.merge(symptom.id() + (alone.isPresent() ? alone.get().id() : axle.id()),
+                        new Complaint(symptom, Optional.of(axle), Optional.empty(),
                         Optional.empty(), weights.severity().get(Severity.CLEAR) * reading.certainty(),
                         reading.statement(), Optional.empty(), alone),
                         (one, other) -> other.weight > one.weight ? other : one);

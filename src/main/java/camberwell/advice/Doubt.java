@@ -43,7 +43,8 @@ final class Doubt {
      */
     private boolean noMatterOf(int index) {
         Tried trial = trials.get(index);
-        return effects(trial).isEmpty() && !told(index, false) && (trials.any(index, Outcome.BETTER) || ways.apply(trial.change()).effects().stream()
+        return effects(trial).isEmpty() && !told(index, false)
+                && (trials.any(index, Outcome.BETTER) || ways.apply(trial.change()).effects().stream()
                 .noneMatch(effect -> effect.on() == trial.on().symptom().orElseThrow()));
     }
 

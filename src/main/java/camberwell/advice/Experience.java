@@ -205,7 +205,8 @@ public final class Experience {
                     && !hiddenByTheGrade(said.change(), last);
             if (inVain && trials.binding(last)) {
                 objections.put(said.change(), "tried " + said.text() + (trials.stillOn(last)
-                        && said.outcome() == Outcome.SAME && !trials.any(last, Outcome.BETTER) ? "; put it back, unless something else needs it" : ""));
+                        && said.outcome() == Outcome.SAME && !trials.any(last, Outcome.BETTER)
+                        ? "; put it back, unless something else needs it" : ""));
             } else if (said.after() < weights.leastCertainty() && !(fine(said.change()) && eased(last))) {
                 objections.put(said.change(), "tried " + said.text() + "; too little speaks for it now");
             }

@@ -19,8 +19,8 @@ import java.util.function.Function;
 /**
  * What the last change calls for, by what came of it and what is complained of now. One that helped goes on while there is
  * something left of what it helps. One that went too far, so that the complaint turned round, goes half way back; where
- * it was one step, the rest is left to finer levers, unless what it brought is more than slight. Common practice, no source; halving
- * is how any bracketed quantity is found.
+ * it was one step, the rest is left to finer levers, unless what it brought is more than slight. Common practice, no source;
+ * halving is how any bracketed quantity is found.
  */
 final class LastChange {
 
@@ -128,7 +128,8 @@ final class LastChange {
      */
     boolean fine(Change change) {
         return FINE.contains(change.adjuster().kind())
-                || overshot().filter(coarse -> leverage.finer(change, coarse)).isPresent() || change.adjuster().kind() == Adjuster.Kind.WING
+                || overshot().filter(coarse -> leverage.finer(change, coarse)).isPresent()
+                || change.adjuster().kind() == Adjuster.Kind.WING
                 && complaints.stream().filter(Complaint::reported)
                         .allMatch(complaint -> complaint.speed().filter(CornerSpeed.FAST::equals).isPresent());
     }

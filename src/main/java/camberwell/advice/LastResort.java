@@ -47,7 +47,8 @@ final class LastResort {
      * @param sizes how far a change would go; empty where it cannot be made
      * @param open whether nothing speaks against a change
      */
-    LastResort(CarModel car, Optional<Forecast> forecast, List<Complaint> complaints, Function<Change, Optional<Size>> sizes, Predicate<Change> open) {
+    LastResort(CarModel car, Optional<Forecast> forecast, List<Complaint> complaints, Function<Change, Optional<Size>> sizes,
+            Predicate<Change> open) {
         this.car = car;
         this.forecast = forecast;
         this.track = new ProvingGround(car);

@@ -48,15 +48,16 @@ final class LookAhead {
 
     /**
      * Of a car at neutral or beyond, where a step may turn it round: the change after which least is complained of, where clearly
-     * more is after the first of them. A wheel that locks or spins has levers of its own, which are not given up for a balance that
-     * nobody complains of.
+     * more is after the first of them. A wheel that locks or spins has levers of its own, which are not given up for a balance
+     * that nobody complains of.
      *
      * @param ranked best first
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> unturned(List<RankedChange> ranked) {
         // One step may lose such a car where nothing is felt of it yet.
-        return forecast.ofBalance() ? instead(ranked, -harm(), forecast::gainEverywhere, "the car is at neutral or beyond: by the "
+        return forecast.ofBalance() ? instead(ranked, -harm(), forecast::gainEverywhere,
+                "the car is at neutral or beyond: by the "
                 + "model of it, driven, what stood before this would turn it round") : Optional.empty();
     }
 

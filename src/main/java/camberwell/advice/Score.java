@@ -96,7 +96,8 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         List<Cost> sorted = new ArrayList<>(costs.values());
         sorted.sort(Comparator.comparing((Cost cost) -> cost.why()).thenComparingDouble(Cost::effect));
         return new Score(certainty, Math.max(relief, weights.leastRelief()), harm, spoiled,
-                simulated(circumstances) ? 0 : weights.effort() * (note.effort() - 1), weights.risk() * note.risk(), List.copyOf(helps),
+                simulated(circumstances) ? 0 : weights.effort() * (note.effort() - 1), weights.risk() * note.risk(),
+                        List.copyOf(helps),
                 List.copyOf(sorted));
     }
 

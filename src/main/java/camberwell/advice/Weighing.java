@@ -365,7 +365,8 @@ final class Weighing {
                 && holding(change).isEmpty() && last.room(change) > 0 && certainty(named(change)) >= 0
                 && worth(change).harmToComplaints() == 0;
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
-        leverage.car().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice()).ifPresent(choice -> {
+        leverage.car().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice())
+                .ifPresent(choice -> {
             Change change = named(choice.change());
             proposals.computeIfAbsent(change, key -> new ArrayList<>())
                     .add(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
@@ -535,7 +536,8 @@ final class Weighing {
         } else if (!worth) {
             withhold(change, notWorthIt(candidate), List.of());
         } else if (sized.get() instanceof Sized.Possible possible && !said(change)) {
-            ranked.add(new RankedChange(ranked.size() + 1, change, AmountSizer.size(run, change, candidate.proposals(), possible.size()), candidate.score(),
+            ranked.add(new RankedChange(ranked.size() + 1, change,
+                    AmountSizer.size(run, change, candidate.proposals(), possible.size()), candidate.score(),
                     candidate.proposals(), candidate.because(), candidate.firstBy(), candidate.note(), candidate.way()));
         }
     }

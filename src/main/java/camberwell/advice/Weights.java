@@ -14,7 +14,9 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** The weights of the ranking, from {@code rules/weights.yaml}, where each is explained; and the thresholds of the rules' words. */
+/**
+ * The weights of the ranking, from {@code rules/weights.yaml}, where each is explained; and the thresholds of the rules' words.
+ */
 public record Weights(Map<Occurrence, Double> occurrence, Map<Severity, Double> severity, double harmToComplaint,
         double harmToFine, double effort, double risk, double leastRelief, double openCircumstance,
         double leastCertainty, double leastDriving, double drivingFirst, double clearMajority, double heldFully,

@@ -61,6 +61,11 @@ public final class Classifier {
         return List.of(labels);
     }
 
+    /** Whether it has learned anything of that feature. */
+    public boolean knows(int feature) {
+        return Arrays.binarySearch(features, feature) >= 0;
+    }
+
     /** How likely each label is, 0 to 1, of these features; those it has never met count for nothing. */
     public double[] probabilities(int[] of) {
         double[] sums = new double[labels.length];
@@ -83,8 +88,8 @@ public final class Classifier {
     }
 
     /**
-     * Makes probabilities of sums: each by the logistic function, or all together as shares of their exponentials; to the last bit
-     * the same on every machine, since a training takes them further.
+     * Makes probabilities of sums: each by the logistic function, or all together as shares of their exponentials; to the last
+     * bit the same on every machine, since a training takes them further.
      */
     static void probable(double[] sums, boolean shared) {
         double all = 0;

@@ -29,7 +29,7 @@ public final class Features {
         int count = 0;
         hashes[count++] = hash(BASIS, "always");
         for (int at = 0; at < words.size(); at++) {
-            hashes[count++] = hash(hash(BASIS, "w"), words.get(at));
+            hashes[count++] = ofWord(words.get(at));
             if (at > 0) {
                 hashes[count++] = hash(hash(hash(hash(BASIS, "b"), words.get(at - 1)), " "), words.get(at));
             }
@@ -46,6 +46,11 @@ public final class Features {
             all[once.length + i] = hash(hash(BASIS, "o"), strong.get(i / STRONG));
         }
         return all;
+    }
+
+    /** The feature that a word is by itself. */
+    public static int ofWord(String word) {
+        return hash(hash(BASIS, "w"), word);
     }
 
     private static int hash(int begun, String text) {

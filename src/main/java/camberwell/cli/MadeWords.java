@@ -7,16 +7,12 @@ import camberwell.run.Case;
 import camberwell.run.Made;
 import camberwell.saying.MovedWords;
 import camberwell.vocabulary.Adjuster;
-import camberwell.vocabulary.Adjustment;
-import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

@@ -19,10 +19,12 @@ enum Came implements Word {
     /** How people say it besides; common practice, no source. */
     private static final Map<String, Came> SAID = Map.ofEntries(Map.entry("cured", GONE), Map.entry("fixed", GONE),
             Map.entry("fine", GONE), Map.entry("good", GONE), Map.entry("no more", GONE), Map.entry("none", GONE),
-            Map.entry("nothing", GONE), Map.entry("less", BETTER), Map.entry("improved", BETTER), Map.entry("a bit better", BETTER),
+            Map.entry("nothing", GONE), Map.entry("less", BETTER), Map.entry("improved", BETTER),
+                    Map.entry("a bit better", BETTER),
             Map.entry("much better", BETTER), Map.entry("a little better", BETTER), Map.entry("yes", BETTER),
             Map.entry("it helped", BETTER), Map.entry("no", SAME), Map.entry("no difference", SAME), Map.entry("no change", SAME),
-            Map.entry("no effect", SAME), Map.entry("unchanged", SAME), Map.entry("still there", SAME), Map.entry("as before", SAME),
+            Map.entry("no effect", SAME), Map.entry("unchanged", SAME), Map.entry("still there", SAME),
+                    Map.entry("as before", SAME),
             Map.entry("more", WORSE), Map.entry("a bit worse", WORSE), Map.entry("much worse", WORSE),
             Map.entry("cannot tell", UNCLEAR), Map.entry("can't tell", UNCLEAR), Map.entry("hard to say", UNCLEAR));
 
@@ -38,7 +40,8 @@ enum Came implements Word {
 
     /** What a line says of it, if that is all that it says. */
     static Optional<Came> said(String typed) {
-        String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "").replaceFirst("^(it is|it's|the|it got) ", "");
+        String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "")
+                .replaceFirst("^(it is|it's|the|it got) ", "");
         return Word.find(Came.class, small).or(() -> Optional.ofNullable(SAID.get(small)));
     }
 

@@ -87,7 +87,8 @@ public final class Ending {
         boolean steering = debrief.run().reports().stream().map(Report::symptom)
                 .anyMatch(symptom -> symptom == Symptom.HEAVY_STEERING || symptom == Symptom.LIGHT_STEERING);
         if (steering) {
-            page.labelled(0, "But", "the weight of a simulator's wheel is set with the force of the wheel itself: set that first, "
+            page.labelled(0, "But",
+                    "the weight of a simulator's wheel is set with the force of the wheel itself: set that first, "
                     + "and leave the caster as it comes");
         }
         page.labelled(0, "Simulator", "directions carry over to a real car, sizes do not: its tyres, kerbs and dampers are "

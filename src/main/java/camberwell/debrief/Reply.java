@@ -27,8 +27,10 @@ final class Reply {
             "correct", "ok", "okay", "that is right", "that's right");
     private static final Set<String> NO = Set.of("no", "n", "nope", "none", "nobody", "never", "nothing", "not really", "nein",
             "non", "no one", "noone", "neither", "nothing else", "no more", "that is all", "that's all", "thats all");
-    private static final Set<String> CLOSING = Set.of("that's it", "thats it", "that is it", "that's all", "thats all", "that is all",
-            "thanks", "thank you", "mate", "all good", "it's fine", "nothing else", "nothing more", "that was it", "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks");
+    private static final Set<String> CLOSING = Set.of("that's it", "thats it", "that is it", "that's all", "thats all",
+            "that is all",
+            "thanks", "thank you", "mate", "all good", "it's fine", "nothing else", "nothing more", "that was it",
+                    "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks");
     private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either");
 
     private Reply() {
@@ -88,7 +90,8 @@ final class Reply {
         if (end < 0 || !words.contains(plain(rest.substring(0, end)))) {
             return false;
         }
-        return Stream.of(rest.substring(end).split(",")).map(String::strip).allMatch(added -> words.contains(added) || CLOSING.contains(added));
+        return Stream.of(rest.substring(end).split(",")).map(String::strip)
+                .allMatch(added -> words.contains(added) || CLOSING.contains(added));
     }
 
     /** Whether it is a word to part with. */

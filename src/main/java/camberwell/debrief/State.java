@@ -119,7 +119,8 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
     List<String> answered() {
         State seen = of(run.withAnswered(List.of()), false);
         List<String> answered = new ArrayList<>(PackQuestion.passed(run.talked().answered()));
-        known.stream().filter(field -> field != Field.CAR && field != Field.DRIVE && field != Field.CARRIED && !seen.known.contains(field))
+        known.stream().filter(field -> field != Field.CAR && field != Field.DRIVE && field != Field.CARRIED
+                && !seen.known.contains(field))
                 .forEach(field -> answered.add(field.id()));
         for (int i = 0; i < details.size(); i++) {
             for (Field field : details.get(i)) {

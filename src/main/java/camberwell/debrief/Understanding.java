@@ -183,7 +183,8 @@ final class Understanding {
         Heard now = listener.get().hear(typed);
         if (now.told().size() == 1 && now.told().get(0).words().isEmpty() && unclear.get().told().isEmpty()) {
             Symptom chosen = now.told().get(0).symptom();
-            return Optional.of(unclear.get().unclear().get(0).mayBe().stream().filter(it -> it.symptom() == chosen && !it.words().isEmpty())
+            return Optional.of(unclear.get().unclear().get(0).mayBe().stream()
+                    .filter(it -> it.symptom() == chosen && !it.words().isEmpty())
                     .findFirst().map(Heard::of)
                     .orElseGet(() -> Heard.of(new Told(chosen, once(unclear.get().loose()), List.of()))));
         }
@@ -266,7 +267,8 @@ final class Understanding {
 
     private static Doubt.Choice choice(String typed) throws Reply.NoAnswer {
         return switch (typed) {
-            case "1", "figures", "figure", "treads", "readings", "temperatures", "log", "the log", "logger", "data" -> Doubt.Choice.FIGURES;
+            case "1", "figures", "figure", "treads", "readings", "temperatures", "log", "the log", "logger", "data"
+                    -> Doubt.Choice.FIGURES;
             case "2", "complaint", "driver", "the driver", "me" -> Doubt.Choice.COMPLAINT;
             case "3", "both", "unknown", "all" -> Doubt.Choice.BOTH;
             default -> throw new Reply.NoAnswer("Type 1, 2 or both.");

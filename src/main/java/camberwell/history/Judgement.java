@@ -54,7 +54,8 @@ public record Judgement(Case before, Case run, Optional<Case> again, List<Made> 
         List<Tried> outcomes = new ArrayList<>();
         for (Made made : changes) {
             for (Report report : before.reports()) {
-                outcomes.add(new Tried(made.change(), made.moved(), Outcome.BETTER, ComplaintShift.on(report), Tried.Trial.UNNOTED));
+                outcomes.add(new Tried(made.change(), made.moved(), Outcome.BETTER, ComplaintShift.on(report),
+                        Tried.Trial.UNNOTED));
             }
         }
         return List.copyOf(outcomes);

@@ -50,7 +50,8 @@ final class Planning {
             steps.add(Plan.Step.without(Plan.Kind.BASELINE, number++));
         }
         optima.stream().filter(best -> best.told() && best.stepsAway() > 0 && room()).forEach(best ->
-                steps.add(new Plan.Step(Plan.Kind.BEST, number++, Optional.empty(), Optional.of(best), 0, Optional.empty(), List.of(),
+                steps.add(new Plan.Step(Plan.Kind.BEST, number++, Optional.empty(), Optional.of(best), 0, Optional.empty(),
+                        List.of(),
                         seen())));
         List<RankedChange> planned = new ArrayList<>();
         for (RankedChange change : varied()) {
@@ -134,7 +135,8 @@ final class Planning {
                     || change.score().total() >= best.score().total() / 2).toList();
             List<RankedChange> quick = near.stream().filter(change -> change.note().effort() < WORKSHOP).toList();
             List<RankedChange> from = quick.isEmpty() ? near : quick;
-            RankedChange next = undo(best) ? best : from.stream().filter(change -> last.isEmpty() || !cause(change).equals(last)).findFirst()
+            RankedChange next = undo(best) ? best : from.stream().filter(change -> last.isEmpty() || !cause(change).equals(last))
+                    .findFirst()
                     .orElse(from.get(0));
             waiting.remove(next);
             order.add(next);

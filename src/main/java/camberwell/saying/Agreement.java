@@ -25,6 +25,8 @@ final class Agreement {
     private static final double AGREED_ON_ALL = 0.4;
     /** How sure it has to be where the grammar is silent. */
     private static final double ALONE = 0.65;
+    /** The same where a word is in it that the ear has never met either. */
+    private static final double STRANGE = 0.75;
     /** How sure it has to be where the grammar reads something else. */
     private static final double AGAINST = 0.85;
     /** How sure it has to be where the grammar has a reason to think otherwise, and of that all is well. */
@@ -100,7 +102,8 @@ final class Agreement {
             // The grammar would ask about that too, for a reason of its own.
             return heard;
         }
-        if (sure >= (read.isEmpty() && heard.doubtful().isEmpty() ? ALONE : AGAINST) && !withdrawn(read)) {
+        if (sure >= (!read.isEmpty() || !heard.doubtful().isEmpty() ? AGAINST : strange() ? STRANGE : ALONE)
+                && (sure >= CERTAIN || !withdrawn(read))) {
             return with(Details.of(impression, symptom, heard, named()));
         }
         List<Told> mayBe = new ArrayList<>();
@@ -109,6 +112,11 @@ final class Agreement {
         }
         heard.told().stream().filter(this::rival).forEach(mayBe::add);
         return mayBe.isEmpty() && read.isEmpty() ? doubted() : asked(mayBe.stream().distinct().toList());
+    }
+
+    /** Whether a word that neither knows is in it. */
+    private boolean strange() {
+        return heard.notUnderstood().stream().anyMatch(words -> !ear.knows(words));
     }
 
     /** The symptoms that the grammar reads; {@link Lesson#NOTHING} where it reads that all is well. */
@@ -137,9 +145,10 @@ final class Agreement {
         return named;
     }
 
-    /** Whether a word that nobody knows begins what the grammar would ask back about. */
+    /** Whether a word that neither knows begins what the grammar would ask back about. */
     private boolean strangeBefore() {
-        return heard.doubtful().stream().anyMatch(doubt -> heard.notUnderstood().stream().anyMatch(doubt.words()::startsWith));
+        return heard.doubtful().stream().anyMatch(doubt -> heard.notUnderstood().stream()
+                .anyMatch(words -> doubt.words().startsWith(words) && !ear.knows(words)));
     }
 
     /** Whether the grammar reads that it is one of several. */

@@ -27,7 +27,7 @@ final class Cues {
     /** Those of a saying, without what the grammar makes of it. */
     static Cues of(Sayings sayings, String said) {
         Cues cues = new Cues();
-        cues.words(said);
+        cues.split(said);
         for (List<Token> sentence : sayings.sentences(said)) {
             cues.phrases(Cover.of(sayings, sentence));
             sentence.forEach(token -> cues.others.add("stem " + token.stem()));
@@ -42,6 +42,13 @@ final class Cues {
         return cues;
     }
 
+    /** The words of a text alone. */
+    static List<String> words(String said) {
+        Cues cues = new Cues();
+        cues.split(said);
+        return List.copyOf(cues.words);
+    }
+
     /** To tell symptoms by. */
     int[] ofSymptoms() {
         return Features.of(words, others, List.of());
@@ -52,7 +59,7 @@ final class Cues {
         return Features.of(words, others, List.copyOf(strong));
     }
 
-    private void words(String said) {
+    private void split(String said) {
         for (StringTokenizer pieces = new StringTokenizer(Tokens.plain(said), BETWEEN + ENDS, true); pieces.hasMoreTokens();) {
             String piece = pieces.nextToken();
             if (ENDS.contains(piece)) {

@@ -17,7 +17,8 @@ final class Degrees {
     /** What a driver gives more or less of. */
     private static final Set<String> GIVEN = Set.of("throttle", "gas", "power", "brake", "brak", "lock", "speed", "fuel",
             "lap", "time", "wing", "camber", "toe", "pressure", "accelerator", "pedal", "angle", "further", "longer", "later",
-            "earlier", "bump", "kerb", "crest", "dip", "jump", "hump", "corner", "turn", "straight", "stop", "deeper", "wider", "higher", "lower");
+            "earlier", "bump", "kerb", "crest", "dip", "jump", "hump", "corner", "turn", "straight", "stop", "deeper", "wider",
+                    "higher", "lower");
     private static final Set<String> BETWEEN = Set.of("more", "of", "less", "too", "the", "extra", "on", "steer", "initial");
 
     /** After "a lot of", these are what was told. */
@@ -50,7 +51,8 @@ final class Degrees {
             // "A lot of noise", "little balls", "for a bit": how much there is of that, or how long.
             return true;
         }
-        boolean onlyThere = stem.equals("worst") || stem.equals("bad") && degree.from() > 0 && tokens.get(degree.from() - 1).stem().equals("only");
+        boolean onlyThere = stem.equals("worst") || stem.equals("bad") && degree.from() > 0
+                && tokens.get(degree.from() - 1).stem().equals("only");
         return onlyThere || next != null && next.from() == degree.to() && next.meanings().isEmpty() || given(tokens, degree.to())
                 || i > 0 && atoms.get(i - 1).to() == degree.from() && done(atoms.get(i - 1), stem);
     }

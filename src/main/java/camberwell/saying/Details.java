@@ -24,7 +24,7 @@ final class Details {
             CornerKind.class, Turn.class, Severity.class, Occurrence.class, Since.class);
 
     /** How likely a word has to be to be taken that the grammar does not read. */
-    private static final double TAKEN = 0.55;
+    private static final double TAKEN = 0.5;
     /** How likely it has to be beside another of its kind that would be taken without it. */
     private static final double FAR = 0.85;
     /** The same where the grammar has a reading of every word without it. */
@@ -75,7 +75,7 @@ final class Details {
         List<Told> parts = new ArrayList<>();
         for (Told told : heard.told()) {
             boolean twice = heard.told().stream().filter(it -> it.symptom() == told.symptom()).count() > 1;
-            parts.add(heard.told().size() == 1 ? details.alone(told, exact)
+            parts.add(heard.told().size() == 1 ? details.alone(told, exact, takenBack(told, heard))
                     : details.amongOthers(told, twice ? KEPT_TWICE : KEPT));
         }
         List<Told> told = united(parts);
@@ -106,7 +106,7 @@ final class Details {
     }
 
     /** The grammar's one complaint: what it reads is kept if it is likely, what it does not is taken if it is sure. */
-    private Told alone(Told read, boolean exact) {
+    private Told alone(Told read, boolean exact, boolean takenBack) {
         List<Word> words = new ArrayList<>();
         for (Class<? extends Word> kind : KINDS) {
             Optional<Word> said = read.word(kind).map(Word.class::cast);
@@ -115,7 +115,8 @@ final class Details {
             double enough = kind == Severity.class ? KEPT_DEGREE : KEPT;
             if (said.filter(word -> impression.likely(word) >= enough || bound(read, word)).isPresent()) {
                 words.add(said.get());
-            } else if (likely >= (exact ? TAKEN_BESIDES : TAKEN) && !(exact && only(read.symptom(), likeliest.get()))
+            } else if (likely >= (exact ? TAKEN_BESIDES : TAKEN) && !only(read.symptom(), likeliest.get())
+                    && !(kind == Phase.class && takenBack)
                     && !read.notIn().contains(likeliest.get())) {
                 words.add(likeliest.get());
             } else if (said.isPresent()) {
@@ -125,6 +126,12 @@ final class Details {
             }
         }
         return new Told(read.symptom(), words, without(read.notIn(), words));
+    }
+
+    /** Whether the grammar read a phase in which nobody can mean that: then no other is put in its place. */
+    private static boolean takenBack(Told told, Heard heard) {
+        return Word.all(Phase.class).stream().flatMap(phase -> told.symptom().senseless(phase).stream())
+                .anyMatch(reason -> heard.notUnderstood().stream().anyMatch(words -> words.endsWith(reason)));
     }
 
     /** One complaint of several: what it sounds like belongs to any of them, so only what the grammar reads counts. */

@@ -2,6 +2,7 @@ package camberwell.saying;
 
 import camberwell.classifier.Classifier;
 import camberwell.classifier.Example;
+import camberwell.classifier.Features;
 import camberwell.classifier.Training;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -51,6 +52,16 @@ final class Ear {
     Impression impression(Sayings sayings, String said, Heard heard) {
         Cues cues = Cues.of(sayings, said, heard);
         return new Impression(likely(symptoms, cues.ofSymptoms()), likely(details, cues.ofDetails()));
+    }
+
+    /** Whether it has met each of these words. */
+    boolean knows(String words) {
+        for (String word : Cues.words(words)) {
+            if (!symptoms.knows(Features.ofWord(word))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Map<String, Double> likely(Classifier classifier, int[] features) {

@@ -18,7 +18,8 @@ import java.util.stream.Collectors;
  * @param unclear what may be one thing or another
  * @param notUnderstood the rest, as it was typed
  */
-public record Heard(String said, List<Told> told, Optional<Surface> surface, boolean fine, List<Word> loose, List<Unclear> unclear,
+public record Heard(String said, List<Told> told, Optional<Surface> surface, boolean fine, List<Word> loose,
+        List<Unclear> unclear,
         List<String> notUnderstood) {
 
     /**

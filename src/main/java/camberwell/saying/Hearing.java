@@ -29,7 +29,8 @@ final class Hearing {
     private static final Set<String> REALLY = Set.of("actually", "fact", "reality", "truth");
 
     private static final Set<String> TROUBLES = Set.of("problem", "issue", "trouble", "complaint", "gripe", "wrong");
-    private static final Set<String> DENYING = Set.of("no", "not", "nothing", "without", "never", "zero", "hardly", "any", "sin", "senza",
+    private static final Set<String> DENYING = Set.of("no", "not", "nothing", "without", "never", "zero", "hardly", "any", "sin",
+            "senza",
             "pas", "kein");
     /** How many words before a problem may deny it. */
     private static final int DENIED = 5;
@@ -123,8 +124,8 @@ final class Hearing {
     }
 
     /**
-     * Doubts that it pushes and is loose at the same place and time, told in two clauses: of "in practice it was loose, in the race
-     * it was tight" a coach asks which it is now.
+     * Doubts that it pushes and is loose at the same place and time, told in two clauses: of "in practice it was loose, in the
+     * race it was tight" a coach asks which it is now.
      */
     private void atOdds() {
         for (Telling one : told) {
@@ -229,7 +230,8 @@ final class Hearing {
                 && tokens.get(clause.from() - 2).stem().equals("into") && tokens.get(clause.from() - 3).stem().equals("turn");
         boolean instead = became || clause.join() == Meaning.Sign.BUT && tokens.subList(clause.from(), clause.to()).stream()
                 .anyMatch(token -> REALLY.contains(token.stem()));
-        if (became && !reading.unclear().isEmpty() || (clause.has(Meaning.Sign.NOW) || instead) && !reading.heads().isEmpty() && clause.join() != Meaning.Sign.AND) {
+        if (became && !reading.unclear().isEmpty() || (clause.has(Meaning.Sign.NOW) || instead) && !reading.heads().isEmpty()
+                && clause.join() != Meaning.Sign.AND) {
             // "It was tight, now it is loose": what was before is over.
             withdraw();
         }
@@ -312,7 +314,8 @@ final class Hearing {
             List<Symptom> mayBe = sayings.mayBe(atom.doings());
             unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? typed(tokens, clause.from(), clause.to())
                     : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of()
-                            : mayBe.stream().map(symptom -> mayBe.size() == 1 ? narrowed(symptom, reading) : Told.of(symptom)).toList()));
+                            : mayBe.stream().map(symptom -> mayBe.size() == 1 ? narrowed(symptom, reading) : Told.of(symptom))
+                            .toList()));
         });
         if (reading.unclear().isEmpty() || !reading.heads().isEmpty()) {
             int from = -1;

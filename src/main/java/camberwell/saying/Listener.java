@@ -6,7 +6,8 @@ import java.util.Optional;
 public final class Listener {
 
     /** Of two complaints, with a slip of the pen, in short, with what is not so, and asked. */
-    private static final String[] REHEARSED = {"it pushes on the way in and snaps on the way out", "understeeer mid corner in fast corners",
+    private static final String[] REHEARSED = {"it pushes on the way in and snaps on the way out",
+            "understeeer mid corner in fast corners",
         "the rear is fine on the brakes but it steps out when I lift, not in the slow ones", "how do I stop the front locking?",
         "we had a wobrle at first, then it was wet and every lap the fronts grained badly in left handers"};
 

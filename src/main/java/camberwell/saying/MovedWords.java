@@ -1,6 +1,5 @@
 package camberwell.saying;
 
-import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import java.util.List;

@@ -23,8 +23,10 @@ final class Narrowing {
     private static final Set<String> TURNING = Set.of("trail", "entry", "tip", "steer", "release");
     private static final Set<String> SPEEDS = Set.of("slow", "fast", "quick");
     /** What a lone "fast" stands after where it is said of corners. */
-    private static final Set<String> CORNERING = Set.of("in", "the", "on", "through", "at", "of", "for", "and", "or", "not", "only",
-            "mostly", "mainly", "especially", "off", "into", "out", "from", "entry", "exit", "mid", "long", "medium", "all", "corner", ",", "under", "both");
+    private static final Set<String> CORNERING = Set.of("in", "the", "on", "through", "at", "of", "for", "and", "or", "not",
+            "only",
+            "mostly", "mainly", "especially", "off", "into", "out", "from", "entry", "exit", "mid", "long", "medium", "all",
+                    "corner", ",", "under", "both");
     private static final Map<String, Phase> ENDS = Map.of("in", Phase.ENTRY, "off", Phase.EXIT, "out", Phase.EXIT);
     /** A note of no more words is no sentence: "too free off". */
     private static final int TERSE = 3;
@@ -117,7 +119,8 @@ final class Narrowing {
             // "Wanders under full throttle on the straight": of two phases the one counts in which it can be.
             phases = sensible;
         }
-        List<Phase> meant = stretch ? phases.stream().distinct().toList() : Phases.meant(phases, complaints.get(0).symptom() == Symptom.PULLING);
+        List<Phase> meant = stretch ? phases.stream().distinct().toList()
+                : Phases.meant(phases, complaints.get(0).symptom() == Symptom.PULLING);
         Symptom symptom = complaints.get(0).symptom();
         boolean placed = complaints.get(0).words().stream().anyMatch(Place.class::isInstance);
         if (!placed) {
@@ -202,7 +205,8 @@ final class Narrowing {
             inner.as(Meaning.Circumstance.class).ifPresent(it -> into.addAll(it.words()));
         }
         Optional<Meaning.Circumstance> circumstance = atom.as(Meaning.Circumstance.class)
-                .filter(it -> !atom.head() || said.degreeHere(i) || doer.done(i).isEmpty() && atom.as(Meaning.Complaint.class).isEmpty());
+                .filter(it -> !atom.head() || said.degreeHere(i) || doer.done(i).isEmpty()
+                && atom.as(Meaning.Complaint.class).isEmpty());
         if (circumstance.isEmpty() || said.silent.contains(atom)) {
             return;
         }
@@ -213,7 +217,8 @@ final class Narrowing {
         if (degree && i + 1 < atoms.size() && comparative(atoms.get(i + 1))) {
             return;
         }
-        if (circumstance.get().role() == Meaning.Role.RAISES && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || Degrees.is(atoms.get(i + 1))))) {
+        if (circumstance.get().role() == Meaning.Role.RAISES
+                && !(i + 1 < atoms.size() && (atoms.get(i + 1).head() || Degrees.is(atoms.get(i + 1))))) {
             return;
         }
         if (atom.words() == 1 && SPEEDS.contains(tokens.get(atom.from()).stem()) && !ofCorners(i)) {
@@ -235,7 +240,8 @@ final class Narrowing {
             // "At the first touch of the wheel" is not at first.
             return;
         }
-        List<Word> narrowing = new ArrayList<>(circumstance.get().words().stream().filter(word -> !(word instanceof Surface)).toList());
+        List<Word> narrowing = new ArrayList<>(circumstance.get().words().stream().filter(word -> !(word instanceof Surface))
+                .toList());
         for (Token token : tokens.subList(atom.from(), atom.to())) {
             // "Into the hairpin" says more than that it is the entry.
             said.sayings.kind(token.stem()).filter(kind -> !narrowing.contains(kind)).ifPresent(narrowing::add);
@@ -282,9 +288,11 @@ final class Narrowing {
         Atom atom = atoms.get(i);
         boolean slide = i + 1 < atoms.size() && atoms.get(i + 1).from() == atom.to() && atoms.get(i + 1).head()
                 && (atom.from() == 0 || Doer.ARTICLES.contains(tokens.get(atom.from() - 1).stem()));
-        boolean beside = i > 0 && atoms.get(i - 1).to() == atom.from() && (atoms.get(i - 1).as(Meaning.Complaint.class).isPresent()
+        boolean beside = i > 0 && atoms.get(i - 1).to() == atom.from()
+                && (atoms.get(i - 1).as(Meaning.Complaint.class).isPresent()
                 || atoms.get(i - 1).as(Meaning.Circumstance.class).isPresent());
-        boolean idiom = atom.to() < tokens.size() && (tokens.get(atom.to()).stem().equals("in") || tokens.get(atom.to()).stem().equals("out"));
+        boolean idiom = atom.to() < tokens.size() && (tokens.get(atom.to()).stem().equals("in")
+                || tokens.get(atom.to()).stem().equals("out"));
         return !slide && !idiom && (atom.from() == from || beside || CORNERING.contains(tokens.get(atom.from() - 1).stem()));
     }
 }

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What a question or a wish takes for granted. A question that asks what is or would be, "will it push with more wing?", tells of nothing; one about what
- * to do against a thing takes the thing for granted: "how do I stop it pushing?", "what would make it less loose?", "I wish it did not snap".
+ * What a question or a wish takes for granted. A question that asks what is or would be, "will it push with more wing?", tells of
+ * nothing; one about what to do against a thing takes the thing for granted: "how do I stop it pushing?", "what would make it
+ * less loose?", "I wish it did not snap".
  */
 final class Question {
 
@@ -100,12 +101,14 @@ final class Question {
         for (int at = 1; at < words.size(); at++) {
             String stem = stem(at);
             boolean something = stem.equals("about") && (stem(at - 1).equals("something") || stem(at - 1).equals("do"));
-            boolean normal = (stem.equals("make") || stem.equals("caus")) && (stem(at - 1).equals("what") || stem(at - 1).equals("that"))
+            boolean normal = (stem.equals("make") || stem.equals("caus"))
+                    && (stem(at - 1).equals("what") || stem(at - 1).equals("that"))
                     || stem.equals("normal") || stem.equals("why") || stem.equals("how") && stem(at - 1).equals("know");
             if (REMEDIES.contains(stem) || something || normal) {
                 return linked(at + 1);
             }
-            if (words.get(at).typed().equalsIgnoreCase("so") && (stem(at + 1).equals("it") || stem(at + 1).equals("that") || stem(at + 1).equals("the"))) {
+            if (words.get(at).typed().equalsIgnoreCase("so")
+                    && (stem(at + 1).equals("it") || stem(at + 1).equals("that") || stem(at + 1).equals("the"))) {
                 int not = not(at);
                 return not < 0 ? -1 : not + 1;
             }
@@ -119,7 +122,8 @@ final class Question {
             if (stem(at).equals("less") && at + 1 < words.size()) {
                 return at;
             }
-            if (TO_MAKE.contains(stem(at)) && words.subList(at, words.size()).stream().anyMatch(word -> BETTER.contains(word.stem()))) {
+            if (TO_MAKE.contains(stem(at)) && words.subList(at, words.size()).stream()
+                    .anyMatch(word -> BETTER.contains(word.stem()))) {
                 return at + 1;
             }
         }

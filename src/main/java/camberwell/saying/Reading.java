@@ -245,7 +245,8 @@ final class Reading {
             boolean when = atom.as(Meaning.Circumstance.class).filter(it -> it.words().get(0) instanceof Since).isPresent();
             last = when ? last : atom;
         }
-        return last != null && atoms.size() > 1 && unclear.isEmpty() && unknown.isEmpty() && !negated.contains(last) && last.words() == 1
+        return last != null && atoms.size() > 1 && unclear.isEmpty() && unknown.isEmpty() && !negated.contains(last)
+                && last.words() == 1
                 && PRAISE.contains(tokens.get(last.from()).stem())
                 && tokens.subList(from, last.from()).stream().noneMatch(token -> token.stem().equals("too"));
     }
@@ -322,16 +323,20 @@ final class Reading {
     /** "The locking at the rear has gone": between them stands no more than where it was. */
     private boolean goneAfter(int i) {
         Atom last = atoms.get(atoms.size() - 1);
-        boolean over = !last.head() || i + 2 == atoms.size() && atoms.get(i).as(Meaning.Complaint.class).isPresent() || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
+        boolean over = !last.head() || i + 2 == atoms.size() && atoms.get(i).as(Meaning.Complaint.class).isPresent()
+                || tokens.get(last.from()).typed().equalsIgnoreCase("gone");
         return i + 1 < atoms.size() && last.is(Meaning.Sign.GONE) && over && !negated.contains(last)
-                && atoms.subList(i + 1, atoms.size() - 1).stream().allMatch(atom -> !atom.head() && (atom.as(Meaning.Thing.class).isPresent()
+                && atoms.subList(i + 1, atoms.size() - 1).stream()
+                .allMatch(atom -> !atom.head() && (atom.as(Meaning.Thing.class).isPresent()
                         || atom.as(Meaning.Circumstance.class).isPresent()));
     }
 
     private void surface(Atom atom) {
-        boolean ofSomething = surfaces.isEmpty() && unknown.stream().anyMatch(other -> other.from() == atom.to() && other.to() == tokens.size());
+        boolean ofSomething = surfaces.isEmpty() && unknown.stream()
+                .anyMatch(other -> other.from() == atom.to() && other.to() == tokens.size());
         // "The rain light is broken" says nothing of the day.
-        atom.as(Meaning.Circumstance.class).filter(it -> !ofSomething && !negated.contains(atom) && !fineHere() && !likened(atom)).stream()
+        atom.as(Meaning.Circumstance.class).filter(it -> !ofSomething && !negated.contains(atom) && !fineHere()
+                && !likened(atom)).stream()
                 .flatMap(it -> it.words().stream()).filter(Surface.class::isInstance).map(Surface.class::cast)
                 .forEach(surfaces::add);
     }

@@ -34,7 +34,8 @@ public final class Sayings {
     /** The file's name, at home and in a pack. */
     public static final String FILE = "sayings.yaml";
 
-    private static final List<Class<? extends Word>> NARROWING = List.of(Phase.class, CornerSpeed.class, CornerKind.class, Place.class,
+    private static final List<Class<? extends Word>> NARROWING =
+            List.of(Phase.class, CornerSpeed.class, CornerKind.class, Place.class,
             Severity.class, Occurrence.class, Since.class, Turn.class, Surface.class);
 
     private static final List<Meaning.Sign> SIGNS = List.of(Meaning.Sign.FINE, Meaning.Sign.NOT, Meaning.Sign.UNREAL,

@@ -87,10 +87,13 @@ final class Telling {
         numbered = number;
     }
 
-    /** Whether one says that the front slides, the other that the rear does, in another clause and with no other place or time. */
+    /**
+     * Whether one says that the front slides, the other that the rear does, in another clause and with no other place or time.
+     */
     boolean atOddsWith(Telling other) {
         return symptom == Symptom.UNDERSTEER && (other.symptom == Symptom.OVERSTEER || other.symptom == Symptom.SNAP_OVERSTEER)
-                && clause != other.clause && !apart() && !other.apart() && sameWhereAndWhen(other) && doubted.isEmpty() && other.doubted.isEmpty();
+                && clause != other.clause && !apart() && !other.apart() && sameWhereAndWhen(other) && doubted.isEmpty()
+                && other.doubted.isEmpty();
     }
 
     /** Whether it is told as one thing of several: "first push, then snap", "sometimes it pushes", "T3 push". */

@@ -11,7 +11,8 @@ import java.util.Set;
 final class Thin {
 
     /** Words that are said of a car and of much else. */
-    private static final Set<String> EVERYDAY = Set.of("go", "slide", "light", "hard", "free", "nice", "hold", "catch", "move", "hit",
+    private static final Set<String> EVERYDAY = Set.of("go", "slide", "light", "hard", "free", "nice", "hold", "catch", "move",
+            "hit",
             "touch", "drag", "come", "smok", "kick", "jump", "throw", "lead", "swing", "drift", "heavy", "stiff", "slow", "late",
             "dead", "float", "dance", "run", "nothing", "work");
 
@@ -33,7 +34,8 @@ final class Thin {
     }
 
     private boolean strangeBefore(Atom said) {
-        return reading.unknown().stream().anyMatch(atom -> atom.to() == said.from() && !tokens.get(atom.from()).stem().equals("#"));
+        return reading.unknown().stream().anyMatch(atom -> atom.to() == said.from()
+                && !tokens.get(atom.from()).stem().equals("#"));
     }
 
     /** Whether it is one word that is said of much else, and of nothing that is named. */

@@ -13,17 +13,21 @@ import java.util.regex.Pattern;
 /** Takes what was said apart: sentences, and their words in small letters without accents. */
 final class Tokens {
 
-    private static final Pattern PIECE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’]*|->|\u2192|[,.;!?\\n()\\u2013\\u2014/&+]| - ");
+    private static final Pattern PIECE =
+            Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’]*|->|\u2192|[,.;!?\\n()\\u2013\\u2014/&+]| - ");
     /** The trade's shorthand, which a comma or small letters would make something else of: "u/s", "US", "o/s", "OS". */
     private static final Pattern UNDERSTEER = Pattern.compile("\\b(?:[uU]/[sS]|US)\\b");
     private static final Pattern OVERSTEER = Pattern.compile("\\b(?:[oO]/[sS](?! *(?:front|rear))|OS)\\b");
     private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
     private static final Set<String> NUMBERS = Set.of("two", "three", "four", "five", "six", "seven", "eight", "nine",
-            "ten", "eleven", "twelve", "fifteen", "twenty", "thirty", "zwei", "drei", "vier", "funf", "sechs", "zehn", "deux", "trois", "quatre", "cinq",
+            "ten", "eleven", "twelve", "fifteen", "twenty", "thirty", "zwei", "drei", "vier", "funf", "sechs", "zehn", "deux",
+                    "trois", "quatre", "cinq",
             "dix", "dos", "cuatro", "cinco", "diez", "quattro", "cinque", "dieci");
 
-    private static final Set<String> UNITS = Set.of("c", "f", "k", "deg", "degs", "kph", "kmh", "mph", "psi", "bar", "mm", "m", "kg");
-    private static final Set<String> ABOUT = Set.of("about", "around", "roughly", "like", "nearly", "almost", "some", "approximately", "maybe", "circa");
+    private static final Set<String> UNITS = Set.of("c", "f", "k", "deg", "degs", "kph", "kmh", "mph", "psi", "bar", "mm", "m",
+            "kg");
+    private static final Set<String> ABOUT = Set.of("about", "around", "roughly", "like", "nearly", "almost", "some",
+            "approximately", "maybe", "circa");
     private static final Set<String> TO_NUMBER = Set.of("or", "to");
 
     /** Words before a dash that only say where. */
@@ -72,7 +76,8 @@ final class Tokens {
                 sentence.set(at + 1, joined(sentence.get(at), sentence.get(at + 1)));
                 sentence.remove(at);
                 at = Math.max(-1, at - 2);
-            } else if (number(sentence, at) && number && !sentence.get(at).typed().isEmpty() && !sentence.get(at + 1).typed().isEmpty()) {
+            } else if (number(sentence, at) && number && !sentence.get(at).typed().isEmpty()
+                    && !sentence.get(at + 1).typed().isEmpty()) {
                 sentence.set(at, joined(sentence.get(at), sentence.remove(at + 1)));
                 at--;
             } else if (number(sentence, at) && number(sentence, at + 2) && TO_NUMBER.contains(sentence.get(at + 1).stem())) {

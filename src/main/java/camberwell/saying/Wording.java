@@ -83,7 +83,8 @@ final class Wording {
     /** "If I don't, the front slides": what is not done is not what follows. */
     private boolean orElse(Atom not) {
         int next = atoms.indexOf(not) + 1;
-        boolean condition = tokens.subList(Math.max(from, not.from() - 3), not.from()).stream().anyMatch(token -> token.stem().equals("if"));
+        boolean condition = tokens.subList(Math.max(from, not.from() - 3), not.from()).stream()
+                .anyMatch(token -> token.stem().equals("if"));
         return condition && next < atoms.size() && (atoms.get(next).as(Meaning.Complaint.class).isPresent()
                 || atoms.get(next).as(Meaning.Thing.class).filter(it -> !it.name().equals("driver")).isPresent());
     }
@@ -145,7 +146,8 @@ final class Wording {
     boolean cornerFollows(int i) {
         return i + 1 < atoms.size() && atoms.get(i + 1).as(Meaning.Circumstance.class)
                 .filter(it -> it.words().get(0) instanceof CornerSpeed || it.words().get(0) instanceof Turn
-                        || it.words().get(0) instanceof CornerKind kind && kind != CornerKind.CREST && kind != CornerKind.DIP).isPresent();
+                        || it.words().get(0) instanceof CornerKind kind && kind != CornerKind.CREST && kind != CornerKind.DIP)
+                        .isPresent();
     }
 
     /** Every phase that is said here and not denied. */

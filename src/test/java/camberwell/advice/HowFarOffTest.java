@@ -29,7 +29,8 @@ class HowFarOffTest {
 
     private static Report told(Symptom symptom, Severity severity) {
         return new Report(symptom, Optional.empty(), Optional.of(Phase.MID_CORNER),
-                Optional.of(camberwell.vocabulary.CornerSpeed.MEDIUM), severity, Occurrence.EVERY_LAP, Optional.empty(), Optional.empty());
+                Optional.of(camberwell.vocabulary.CornerSpeed.MEDIUM), severity, Occurrence.EVERY_LAP, Optional.empty(),
+                        Optional.empty());
     }
 
     private static HowFarOff far(Report... told) {

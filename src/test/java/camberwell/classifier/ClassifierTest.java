@@ -80,7 +80,8 @@ class ClassifierTest {
         Classifier learned = Training.of(examples, EACH);
         for (int i = 0; i < 8; i++) {
             int pattern = i;
-            int[] has = java.util.stream.IntStream.range(0, features).filter(j -> j == 0 || (pattern >> j - 1 & 1) == 1).toArray();
+            int[] has = java.util.stream.IntStream.range(0, features).filter(j -> j == 0 || (pattern >> j - 1 & 1) == 1)
+                    .toArray();
             double sum = Arrays.stream(has).mapToDouble(j -> newton[j]).sum() / Math.sqrt(has.length);
             assertEquals(1 / (1 + Math.exp(-sum)), likely(learned, "it", has), 0.05, Arrays.toString(has));
         }

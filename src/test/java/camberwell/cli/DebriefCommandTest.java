@@ -215,7 +215,7 @@ class DebriefCommandTest {
     @Test
     @DisplayName("a complaint that is told in one breath with a change is heard as a complaint")
     void triedAndComplained() {
-        Ran ran = run(80, "since we softened the rear bar it is better on entry but oversteer on exit\nquit\n", "debrief",
+        Ran ran = run(80, "we softened the rear bar, now it is worse: oversteer on exit\nquit\n", "debrief",
                 "--car",
                 COUPE);
         assertTrue(ran.out().contains("oversteer at exit"), ran.out());

@@ -54,7 +54,8 @@ class AskedBackTest {
     @Test
     @DisplayName("yes takes what was meant, and the talk goes on")
     void yes() {
-        assertEquals("\"memorised oversteer on exit\": did you mean oversteer at exit? (yes/no)\n", say("memorised oversteer on exit"));
+        assertEquals("\"memorised oversteer on exit\": did you mean oversteer at exit? (yes/no)\n",
+                say("memorised oversteer on exit"));
         assertEquals(List.of(), told());
         assertTrue(talk.askedBack().isPresent());
         assertTrue(say("y").startsWith("Heard: oversteer at exit.\n"));
@@ -119,7 +120,8 @@ class AskedBackTest {
     @Test
     @DisplayName("which of two is meant may be told by the end of the car")
     void byTheEnd() {
-        assertTrue(say("it slides on exit").startsWith("\"it slides on exit\": understeer or oversteer? Say which, or which end"));
+        assertTrue(say("it slides on exit")
+                .startsWith("\"it slides on exit\": understeer or oversteer? Say which, or which end"));
         assertTrue(say("rear").startsWith("Heard: oversteer at exit.\n"));
         assertEquals(List.of("oversteer at exit"), told());
     }

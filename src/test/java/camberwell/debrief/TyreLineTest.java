@@ -47,7 +47,8 @@ class TyreLineTest {
         "92 84 78 195 kPa | front-left 92 / 84 / 78 °C, 195 kPa hot",
         "27 psi | front-left 27 psi hot",
         "1.45/1.86 | front-left 1.45 bar cold, 1.86 bar hot",
-        "1.86 1.85 1.84 1.83 | front-left 1.86 bar hot; front-right 1.85 bar hot; rear-left 1.84 bar hot; rear-right 1.83 bar hot",
+        "1.86 1.85 1.84 1.83 | front-left 1.86 bar hot; front-right 1.85 bar hot; rear-left 1.84 bar hot; rear-right 1.83 bar "
+                + "hot",
         "rear 90 85 80 88 84 81 | rear-left 90 / 85 / 80 °C; rear-right 88 / 84 / 81 °C",
         "fronts 92 84 78 | front-left 92 / 84 / 78 °C; front-right 92 / 84 / 78 °C",
         "fl 92 84 78 rr 80 80 80 | front-left 92 / 84 / 78 °C; rear-right 80 / 80 / 80 °C"})

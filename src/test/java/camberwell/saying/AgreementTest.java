@@ -23,9 +23,11 @@ class AgreementTest {
     @DisplayName("what the grammar has no phrase for is taken where it sounds sure, and asked back where it is half sure")
     void bySound() {
         assertEquals("bottoming at a dip", LISTENER.hear("belly of the thing hammers on the tarmac in the compression").text());
-        Heard half = LISTENER.hear("the nose couldn't care less which way I point the rim once I'm back on the gas");
+        assertEquals("understeer at exit",
+                LISTENER.hear("the nose takes its holidays when I feed the throttle in").text());
+        Heard half = LISTENER.hear("my hands are busy all the way round");
         assertEquals("", half.text());
-        assertEquals(List.of("understeer at exit"), half.doubtful().stream().map(Heard.Unclear::text).toList());
+        assertEquals(List.of("oversteer at mid-corner"), half.doubtful().stream().map(Heard.Unclear::text).toList());
     }
 
     @ParameterizedTest

@@ -138,7 +138,10 @@ final class Corpus {
         }
     }
 
-    /** A set that was kept aside, or one that the ear has heard. Sets that were written before a saying could name a kind of corner allow any; a set that counts them says so above. */
+    /**
+     * A set that was kept aside, or one that the ear has heard. Sets that were written before a saying could name a kind of
+     * corner allow any; a set that counts them says so above.
+     */
     static List<Entry> read(String name) {
         List<Entry> entries = new ArrayList<>();
         Path aside = Path.of("src/test/resources/sayings", name);
@@ -229,7 +232,8 @@ final class Corpus {
             Verdict verdict = verdict(entry, heard);
             counts.merge(verdict, 1, Integer::sum);
             if (verdict != Verdict.UNDERSTOOD) {
-                failures.add(verdict + ": " + entry.saying() + "\n    meant " + entry.meanings() + "\n    heard " + reports(heard) + " " + heard.surface()
+                failures.add(verdict + ": " + entry.saying() + "\n    meant " + entry.meanings() + "\n    heard "
+                        + reports(heard) + " " + heard.surface()
                         + (heard.fine() ? " fine" : "") + " not " + heard.refused() + " loose " + heard.loose());
             }
         }
