@@ -80,6 +80,10 @@ final class Agreement {
             // "Exit", "in the wet": where and when, of no complaint.
             return heard;
         }
+        Optional<Heard> beside = besideAnother(read, sure);
+        if (beside.isPresent()) {
+            return beside.get();
+        }
         if (sounds.contains(Lesson.DAY)) {
             return heard.surface().isPresent() || read.isEmpty() ? heard : asked();
         }
@@ -112,6 +116,12 @@ final class Agreement {
         }
         heard.told().stream().filter(this::rival).forEach(mayBe::add);
         return mayBe.isEmpty() && read.isEmpty() ? doubted() : asked(mayBe.stream().distinct().toList());
+    }
+
+    /** The grammar's one complaint where it is not sure of the whole, but of the part that tells it. */
+    private Optional<Heard> besideAnother(Set<String> read, double sure) {
+        return heard.told().size() != 1 || sounds.equals(read) && sure >= (exact() ? AGREED_ON_ALL : AGREED) ? Optional.empty()
+                : Parts.beside(sayings, ear, said, read.iterator().next()).map(part -> with(Details.of(part, heard)));
     }
 
     /** Whether a word that neither knows is in it. */

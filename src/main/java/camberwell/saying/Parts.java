@@ -4,10 +4,14 @@ import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Two complaints in one saying: cut where a new clause may begin, its two parts sound like one of them each. */
+/**
+ * The parts of a saying, cut where a new clause may begin: two complaints sound like one of them each, and beside one complaint
+ * there may be what is none.
+ */
 final class Parts {
 
     private static final String MARKS = ",.;:!?-\u2013\u2014/";
@@ -16,6 +20,9 @@ final class Parts {
             " mais ", " y ", " pero ", " e ", " ma ");
     /** How sure both parts have to be together. */
     private static final double SURE = 0.5;
+
+    /** How sure each of two parts has to be, of which one is no complaint. */
+    private static final double APART = 0.8;
 
     private Parts() {
     }
@@ -44,6 +51,38 @@ final class Parts {
             }
         }
         return best;
+    }
+
+    /**
+     * What the part sounds like that tells that symptom, if it is sure by itself, and so is the other that it is no complaint:
+     * "it pushes on the way in, and the seat hurts".
+     */
+    static Optional<Impression> beside(Sayings sayings, Ear ear, String said, String symptom) {
+        for (int cut : cuts(said)) {
+            Optional<Impression> first = alone(sayings, ear, said.substring(0, cut), symptom);
+            if (first.isPresent() && other(sayings, ear, said.substring(cut))) {
+                return first;
+            }
+            Optional<Impression> second = alone(sayings, ear, said.substring(cut), symptom);
+            if (second.isPresent() && other(sayings, ear, said.substring(0, cut))) {
+                return second;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Impression> alone(Sayings sayings, Ear ear, String part, String symptom) {
+        Heard heard = Hearing.of(sayings, part);
+        Impression here = ear.impression(sayings, part, heard);
+        return heard.told().size() == 1 && heard.told().get(0).symptom().id().equals(symptom)
+                && here.likeliest().equals(Set.of(symptom)) && here.sure(Set.of(symptom)) >= APART ? Optional.of(here)
+                : Optional.empty();
+    }
+
+    private static boolean other(Sayings sayings, Ear ear, String part) {
+        Heard heard = Hearing.of(sayings, part);
+        Impression here = ear.impression(sayings, part, heard);
+        return heard.told().isEmpty() && !heard.fine() && here.sure(Set.of(Lesson.REFUSED)) >= APART;
     }
 
     /** Where a new clause may begin. */

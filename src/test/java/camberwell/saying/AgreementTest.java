@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("What the grammar reads and what a saying sounds like are put together")
@@ -44,6 +45,17 @@ class AgreementTest {
     @DisplayName("what sounds like no complaint is none, though its words are those of complaints")
     void noComplaint(String said) {
         assertEquals(List.of(), LISTENER.hear(said).told());
+        assertTrue(!LISTENER.hear(said).refused().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "still pushes a bit on the way in, and the flux is odd | slight understeer at entry",
+        "oversteer on exit and the seat hurts | oversteer at exit",
+        "pushes on the way in and the radio is dead | understeer at entry"})
+    @DisplayName("a complaint is taken beside what is none, which is named")
+    void besideAnother(String said, String taken) {
+        assertEquals(taken, LISTENER.hear(said).text());
         assertTrue(!LISTENER.hear(said).refused().isEmpty());
     }
 
