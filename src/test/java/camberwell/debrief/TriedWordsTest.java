@@ -20,7 +20,7 @@ class TriedWordsTest {
             I already lowered the rear pressures, it helped a bit            | rear-pressure lower: better
             tried softer rear springs yesterday but it was no better         | rear-springs softer: same
             it got worse when I softened the rear bar                        | rear-anti-roll-bar softer: worse
-            already tried more rear wing and a softer rear bar, didn't help | rear-anti-roll-bar softer: same, rear-wing more: same
+            already tried more rear wing, a softer rear bar, did nothing | rear-anti-roll-bar softer: same, rear-wing more: same
             moved the bias rearward already. better                          | brake-bias rearward: better
             tried more front camber, did nothing                             | front-camber more-negative: same
             """)
