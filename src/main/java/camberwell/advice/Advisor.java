@@ -33,13 +33,25 @@ public final class Advisor {
     private final RuleBase rules;
     private final Notes notes;
     private final Weights weights;
-    private final RecentCars cars = new RecentCars();
+    private final RecentCars cars;
+    private final boolean drives;
 
     /** @param weights of the ranking */
     public Advisor(RuleBase rules, Notes notes, Weights weights) {
+        this(rules, notes, weights, new RecentCars(), true);
+    }
+
+    private Advisor(RuleBase rules, Notes notes, Weights weights, RecentCars cars, boolean drives) {
         this.rules = rules;
         this.notes = notes;
         this.weights = weights;
+        this.cars = cars;
+        this.drives = drives;
+    }
+
+    /** One that never drives the model of a car, which takes its time: what it puts first may be second once that is asked. */
+    public Advisor undriven() {
+        return new Advisor(rules, notes, weights, cars, false);
     }
 
     /** The names of the cautions that go with changes, whatever the rules say; the one to be shown first, first. */
@@ -84,7 +96,7 @@ public final class Advisor {
         Surroundings surroundings = new Surroundings(run, findings);
         Optional<Note> halt = halt(conclusions.cautions(), surroundings);
         Weighing weighing = new Weighing(run, complaints, conclusions, surroundings,
-                new Sizer(run, tyres, predictions), new Leverage(predictions), notes, rules, weights, halt);
+                new Sizer(run, tyres, predictions), new Leverage(predictions, drives), notes, rules, weights, halt);
         weighing.rank();
         List<Note> cautions = cautions(conclusions.cautions(), surroundings, weighing.advised(), halt);
         Circumstances beside = surroundings.beside(cautions);

@@ -29,21 +29,26 @@ final class Leverage {
 
     private final Optional<Bench> bench;
     private final Predictions predictions;
+    private final boolean driven;
 
-    /** @param predictions of the car as the handling model sees it */
-    Leverage(Predictions predictions) {
+    /**
+     * @param predictions of the car as the handling model sees it
+     * @param driven whether the car may be driven too, which takes its time
+     */
+    Leverage(Predictions predictions, boolean driven) {
         this.bench = predictions.bench();
         this.predictions = predictions;
+        this.driven = driven;
     }
 
-    /** The car as the handling model sees it. */
-    Optional<CarModel> car() {
-        return bench.map(Bench::car);
+    /** The car as the handling model sees it, to be driven; empty where its file tells too little, or it may not be. */
+    Optional<CarModel> toDrive() {
+        return driven ? bench.map(Bench::car) : Optional.empty();
     }
 
-    /** What will be left of the complaints of a run by the same car driven; empty where its file tells too little. */
+    /** What will be left of the complaints of a run by the same car driven; empty as above. */
     Optional<Forecast> forecast(Case run, List<Complaint> complaints) {
-        return predictions.forecast(run, complaints);
+        return driven ? predictions.forecast(run, complaints) : Optional.empty();
     }
 
     /** A change that is put first, and why. */

@@ -365,7 +365,7 @@ final class Weighing {
                 && holding(change).isEmpty() && last.room(change) > 0 && certainty(named(change)) >= 0
                 && worth(change).harmToComplaints() == 0;
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
-        leverage.car().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice())
+        leverage.toDrive().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice())
                 .ifPresent(choice -> {
             Change change = named(choice.change());
             proposals.computeIfAbsent(change, key -> new ArrayList<>())

@@ -275,6 +275,6 @@ final class Chooser {
         if (rehearsing.getAsBoolean()) {
             throw new Wanted();
         }
-        return outcomes.computeIfAbsent(of.run(), run -> Outcome.of(whatIf.advise(run)));
+        return outcomes.computeIfAbsent(of.run(), run -> Outcome.of(whatIf.byRules(run)));
     }
 }

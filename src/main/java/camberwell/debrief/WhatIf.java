@@ -20,6 +20,7 @@ import java.util.function.UnaryOperator;
 final class WhatIf implements AutoCloseable {
 
     private final Advisor advisor;
+    private final Advisor undriven;
     private final Consultation consultation;
     private final UnaryOperator<Case> informed;
     private Set<Premise> inside = Set.of();
@@ -30,12 +31,22 @@ final class WhatIf implements AutoCloseable {
      */
     WhatIf(Advisor advisor, Consultation consultation, UnaryOperator<Case> informed) {
         this.advisor = advisor;
+        this.undriven = advisor.undriven();
         this.consultation = consultation;
         this.informed = informed;
     }
 
     /** The advice on {@code told}, the same as {@link Advisor#advise} gives. */
     Advice advise(Case told) {
+        return advise(told, advisor);
+    }
+
+    /** The advice that the rules give, before a car is driven: for the many cases that an answer may lead to. */
+    Advice byRules(Case told) {
+        return advise(told, undriven);
+    }
+
+    private Advice advise(Case told, Advisor by) {
         Case run = informed.apply(told);
         TyreReadings tyres = TyreReader.read(run);
         Set<Premise> wanted = new LinkedHashSet<>(Facts.of(run, tyres, advisor.weights()));
@@ -44,7 +55,7 @@ final class WhatIf implements AutoCloseable {
         gone.forEach(consultation::withdraw);
         wanted.forEach(consultation::insert);
         inside = wanted;
-        return advisor.weigh(run, tyres, consultation.conclude());
+        return by.weigh(run, tyres, consultation.conclude());
     }
 
     @Override
