@@ -94,7 +94,7 @@ final class Agreement {
             return allIsWell(read, sure);
         }
         if (sounds.equals(read)) {
-            return sure >= (exact() ? AGREED_ON_ALL : AGREED) ? with(Details.of(impression, heard)) : asked();
+            return agreed(read, sure) ? with(Details.of(impression, heard)) : asked();
         }
         if (sounds.size() > 1) {
             return several(read);
@@ -120,8 +120,13 @@ final class Agreement {
 
     /** The grammar's one complaint where it is not sure of the whole, but of the part that tells it. */
     private Optional<Heard> besideAnother(Set<String> read, double sure) {
-        return heard.told().size() != 1 || sounds.equals(read) && sure >= (exact() ? AGREED_ON_ALL : AGREED) ? Optional.empty()
+        return heard.told().size() != 1 || agreed(read, sure) ? Optional.empty()
                 : Parts.beside(sayings, ear, said, read.iterator().next()).map(part -> with(Details.of(part, heard)));
+    }
+
+    /** Whether it sounds like what the grammar reads, and sure enough. */
+    private boolean agreed(Set<String> read, double sure) {
+        return sounds.equals(read) && sure >= (exact() ? AGREED_ON_ALL : AGREED);
     }
 
     /** Whether a word that neither knows is in it. */
