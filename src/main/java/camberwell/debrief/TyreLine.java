@@ -144,7 +144,8 @@ final class TyreLine {
     }
 
     private static final Set<String> FILLERS = Set.of("and", "the", "is", "are", "was", "were", "at", "hot", "cold", "tyre",
-            "tyres", "temps", "temp", "temperatures", "tread", "treads", "pressure", "pressures", "bar", "psi", "kpa", "with", "in",
+            "tyres", "temps", "temp", "temperatures", "tread", "treads", "pressure", "pressures", "bar", "psi", "kpa", "with",
+                    "in",
             "mid", "out", "inner", "middle", "outer", "inside", "outside", "yes", "then", "about", "i", "we", "read", "got",
             "had", "readings", "degrees", "deg");
 
