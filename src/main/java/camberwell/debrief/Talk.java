@@ -534,8 +534,7 @@ public final class Talk {
 
     private void help() {
         page.paragraph(0, "Answer in your own words, by number or by a word of the list; a complaint, the place, the day, how "
-                + "often "
-                + "and what was read of the tyres may be said at any time.");
+                + "often and what was read of the tyres may be said at any time.");
         page.labelled(2, "unknown", "nobody knows; the next question comes");
         page.labelled(2, "why", "why this is asked, and what hangs on it");
         page.labelled(2, "so far", "the answers, what they show, and the ranking now");

@@ -40,6 +40,7 @@ final class TyreLine {
     private static final Pattern CLAUSE = Pattern.compile("[,;:.](?=\\s)|\\b(?:and|with|but)\\b");
     private static final Pattern COLD = Pattern.compile("\\bcold\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_PRESSURE = Pattern.compile("pressure|psi\\b|bar\\b|kpa\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WITH_A_POINT = Pattern.compile("\\b(?:[01]\\.[3-9]|[1-5]\\.\\d)\\d?\\b");
     /** So many figures that name no wheel are all four tyres' tread; fewer may be numbers of a list. */
     private static final int TREADS = 12;
 
@@ -98,7 +99,7 @@ final class TyreLine {
         if (read.tyres().values().stream().anyMatch(TyreReading::hasTread)) {
             return figures >= TREADS || Stream.of(BREAK.split(joined(line))).anyMatch(word -> !named(word).isEmpty());
         }
-        return OF_PRESSURE.matcher(line).find();
+        return OF_PRESSURE.matcher(line).find() || WITH_A_POINT.matcher(line).find() && read.tyres().size() > 1;
     }
 
     private static String joined(String line) {
@@ -145,9 +146,8 @@ final class TyreLine {
 
     private static final Set<String> FILLERS = Set.of("and", "the", "is", "are", "was", "were", "at", "hot", "cold", "tyre",
             "tyres", "temps", "temp", "temperatures", "tread", "treads", "pressure", "pressures", "bar", "psi", "kpa", "with",
-                    "in",
-            "mid", "out", "inner", "middle", "outer", "inside", "outside", "yes", "then", "about", "i", "we", "read", "got",
-            "had", "readings", "degrees", "deg");
+            "in", "mid", "out", "inner", "middle", "outer", "inside", "outside", "yes", "then", "about", "i", "we", "read",
+            "got", "had", "readings", "degrees", "deg", "four");
 
     private static List<Wheel> named(String word) {
         return switch (word.toLowerCase(Locale.ROOT)) {
@@ -178,7 +178,7 @@ final class TyreLine {
         if (count > wheels.size()) {
             throw new Reply.NoAnswer("There are more figures than wheels left.");
         }
-        boolean same = figures.size() == each && named.size() == 2;
+        boolean same = figures.size() == each && named.size() > 1;
         for (int i = 0; i < count; i++) {
             into.put(wheels.get(i), wheel(wheels.get(i), figures.subList(same ? 0 : i * each, same ? each : (i + 1) * each)));
         }
@@ -202,8 +202,8 @@ final class TyreLine {
     private int each(List<String> figures, List<Wheel> named) throws Reply.NoAnswer {
         int count = figures.size();
         for (int each : new int[] {3, 4, 5, 1, 2}) {
-            // One reading for an axle counts for both of its wheels.
-            if (count == each * named.size() || named.size() == 2 && count == each && each >= 3) {
+            // One reading for an axle, or for all, counts for each of its wheels.
+            if (count == each * named.size() || named.size() > 1 && count == each && each != 2) {
                 return each;
             }
         }

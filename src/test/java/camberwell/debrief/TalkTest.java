@@ -196,6 +196,8 @@ class TalkTest {
         "92 88 84 86 84 83 95 96 94 90 92 91 | 4 | false",
         "the fronts 92 88 84 2.0 | 2 | false",
         "pressures 2.0 2.0 2.1 2.1 | 4 | false",
+        "fronts 2.1 rears 2.0 | 4 | false",
+        "all four 2.1 | 4 | false",
         "hot pressures were 29 29 30 30 psi | 4 | false",
         "it also bottoms on the straight, fl 92 88 84, fr 86 84 83 | 2 | true"})
     @DisplayName("what was read of the tyres may be said at any prompt, by itself or after a complaint")
