@@ -19,7 +19,7 @@ final class Parts {
     private static final List<String> JOINS = List.of(" and ", " but ", " then ", " while ", " when ", " und ", " aber ", " et ",
             " mais ", " y ", " pero ", " e ", " ma ");
     /** How sure both parts have to be together. */
-    private static final double SURE = 0.5;
+    private static final double SURE = 0.62;
 
     /** How sure each of two parts has to be, of which one is no complaint. */
     private static final double APART = 0.8;
