@@ -11,7 +11,7 @@ import java.util.Map;
 /** Tells how likely each of its labels is of a text. Safe for use by several threads. */
 public final class Classifier {
 
-    /** Weights no larger than that are left out, in parts of the largest, which is 127: they are two in three, and tell nothing. */
+    /** Weights no larger than that, where the largest is 127, are left out: they are many and tell next to nothing. */
     private static final int SMALL = 3;
 
     private final String[] labels;

@@ -29,7 +29,7 @@ final class Details {
     /** From where on another of its kind is likely too, so that neither is taken. */
     private static final double RIVAL = 0.5;
     /** How likely it has to be to narrow just that one of several complaints. */
-    private static final double FAR = 0.81;
+    private static final double FAR = 0.93;
     /** The same where the grammar has a reading of every word without it. */
     private static final double TAKEN_BESIDES = 0.86;
     /** How likely a word has to be that the grammar reads. */
@@ -37,14 +37,18 @@ final class Details {
     /** The same where the grammar has a reading of every word. */
     private static final double KEPT_OF_ALL = 0.33;
     /** The same for how bad it is, on which people differ. */
-    private static final double KEPT_DEGREE = 0.28;
+    private static final double KEPT_DEGREE = 0.18;
     /** The same where the grammar reads one symptom twice: it may be one only. */
     private static final double KEPT_TWICE = 0.87;
     /** From where on a word that is left out is named. */
     private static final double NAMED = 0.1;
 
+    /** The same where the grammar has a reading of every word. */
+    private static final double NAMED_BESIDES = 0.25;
+
     private final Impression impression;
     private final List<Heard.Unclear> doubts = new ArrayList<>();
+    private final List<Word> phrased = new ArrayList<>();
 
     /**
      * What came of it.
@@ -90,9 +94,14 @@ final class Details {
         return new Outcome(told, details.once(), List.of());
     }
 
-    /** What the grammar reads, whose symptoms are the right ones. */
-    static Outcome of(Impression impression, Heard heard) {
+    /**
+     * What the grammar reads, whose symptoms are the right ones.
+     *
+     * @param phrased the words that phrases mean which tell a complaint whole: who wrote those knows what they mean
+     */
+    static Outcome of(Impression impression, Heard heard, List<Word> phrased) {
         Details details = new Details(impression);
+        details.phrased.addAll(phrased);
         boolean exact = heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
         List<Told> parts = new ArrayList<>();
         for (Told told : heard.told()) {
@@ -137,13 +146,14 @@ final class Details {
             double enough = kind == Severity.class ? KEPT_DEGREE : exact ? KEPT_OF_ALL : KEPT;
             if (said.filter(word -> impression.likely(read.symptom(), word) >= enough || bound(read, word)).isPresent()) {
                 words.add(said.get());
-            } else if (likely >= (exact ? TAKEN_BESIDES : TAKEN) && !only(read.symptom(), likeliest.get())
+            } else if (likely >= (exact ? TAKEN_BESIDES : TAKEN) && !unsaid(read.symptom(), likeliest.get())
                     && !(kind == Phase.class && takenBack) && second(kind, read.symptom(), likeliest.get()) < RIVAL
                     && !read.notIn().contains(likeliest.get())) {
                 words.add(likeliest.get());
             } else if (said.isPresent()) {
                 doubt(said.get());
-            } else if (likely >= NAMED && !read.notIn().contains(likeliest.get()) && !only(read.symptom(), likeliest.get())) {
+            } else if (likely >= (exact ? NAMED_BESIDES : NAMED) && !read.notIn().contains(likeliest.get())
+                    && !unsaid(read.symptom(), likeliest.get())) {
                 doubt(likeliest.get());
             }
         }
@@ -161,11 +171,15 @@ final class Details {
         List<Word> words = new ArrayList<>();
         for (Class<? extends Word> kind : KINDS) {
             for (Word word : Word.all(kind)) {
-                boolean sense = !(word instanceof Phase phase) || symptom.senseless(phase).isEmpty() && !only(symptom, phase);
-                if (sense && impression.pairs(symptom, word) && impression.likelyOf(symptom, word) >= FAR
-                        && known.stream().noneMatch(it -> it.getClass() == kind)
-                        && words.stream().noneMatch(it -> it.getClass() == kind)) {
-                    words.add(word);
+                boolean free = known.stream().noneMatch(it -> it.getClass() == kind)
+                        && words.stream().noneMatch(it -> it.getClass() == kind);
+                if (free && sense(symptom, word) && !unsaid(symptom, word) && impression.pairs(symptom, word)) {
+                    double likely = impression.likelyOf(symptom, word);
+                    if (likely >= FAR) {
+                        words.add(word);
+                    } else if (likely >= RIVAL) {
+                        doubt(word);
+                    }
                 }
             }
         }
@@ -227,9 +241,22 @@ final class Details {
         return both;
     }
 
-    /** Whether a word goes with another that was told: a hairpin is slow. */
-    private static boolean bound(Told told, Word word) {
-        return word == CornerSpeed.SLOW && told.words().contains(CornerKind.HAIRPIN);
+    /** Whether a word is meant by a phrase, or goes with another that was told: a hairpin is slow. */
+    private boolean bound(Told told, Word word) {
+        return phrased.contains(word) || word == CornerSpeed.SLOW && told.words().contains(CornerKind.HAIRPIN);
+    }
+
+    /** Whether it goes without saying: the one phase in which that symptom can be, and that a wheel locks on the brakes. */
+    private static boolean unsaid(Symptom symptom, Word word) {
+        return only(symptom, word)
+                || word == Phase.BRAKING && (symptom == Symptom.FRONT_LOCKING || symptom == Symptom.REAR_LOCKING);
+    }
+
+    /** Whether that can narrow it: a phase in which it can be, and no place of what is at one end of the car anyway. */
+    private static boolean sense(Symptom symptom, Word word) {
+        return word instanceof Phase phase ? symptom.senseless(phase).isEmpty()
+                : !(word instanceof Place place) || symptom.axle().isEmpty()
+                        || !symptom.ofBalance() && !place.id().equals(symptom.axle().get().id());
     }
 
     /** Whether it is the one phase in which that symptom can be. */
@@ -246,8 +273,7 @@ final class Details {
     private Optional<Word> likeliest(Class<? extends Word> kind, Symptom symptom) {
         Word likeliest = null;
         for (Word word : Word.all(kind)) {
-            boolean sense = !(word instanceof Phase phase) || symptom.senseless(phase).isEmpty();
-            if (sense && (likeliest == null
+            if (sense(symptom, word) && (likeliest == null
                     || impression.likely(symptom, word) > impression.likely(symptom, likeliest))) {
                 likeliest = word;
             }

@@ -28,7 +28,7 @@ final class Ear {
 
     private static final Training.Plan ONE = new Training.Plan(8, 1e-5, 0.05, 6, true);
     private static final Training.Plan EACH = new Training.Plan(8, 1e-5, 0.05, 6, false);
-    private static final NetworkTraining.Plan BOTH = new NetworkTraining.Plan(64, 5, 0.3, 0.15, 0.02, 12);
+    private static final NetworkTraining.Plan BOTH = new NetworkTraining.Plan(64, 6, 0.3, 0.15, 0.02, 12);
     /** In how many lessons a word has to be, so that it is not known by its letters too. */
     private static final int COMMON = 30;
     /** In how many lessons a word has to narrow a symptom, to be told as narrowing it. */

@@ -16,7 +16,10 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
 
     private static final double EVEN = 0.6;
     /** How likely the second of several has to be. */
-    private static final double SECOND = 0.29;
+    private static final double SECOND = 0.2;
+    /** How likely that it is several has to be, so that the second may be less. */
+    private static final double CLEARLY = 0.9;
+    private static final double SECOND_OF_CLEARLY = 0.08;
     /** How sure it is one that sounds like several of which there is no second. */
     private static final double NO_SECOND = 0.78;
 
@@ -30,7 +33,8 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     /** Whether it sounds like several, and there is a second. */
     private boolean several() {
         String first = first(Set.of());
-        return details.getOrDefault(Lesson.SEVERAL, 0.0) > EVEN && likely(second(first)) >= SECOND;
+        double several = details.getOrDefault(Lesson.SEVERAL, 0.0);
+        return several > EVEN && likely(second(first)) >= (several > CLEARLY ? SECOND_OF_CLEARLY : SECOND);
     }
 
     private String second(String first) {

@@ -22,7 +22,7 @@ final class Parts {
     private static final double SURE = 0.62;
 
     /** How sure each of two parts has to be, of which one is no complaint. */
-    private static final double APART = 0.8;
+    private static final double APART = 0.75;
 
     private Parts() {
     }
@@ -82,7 +82,7 @@ final class Parts {
     private static boolean other(Sayings sayings, Ear ear, String part) {
         Heard heard = Hearing.of(sayings, part);
         Impression here = ear.impression(sayings, part, heard);
-        return heard.told().isEmpty() && !heard.fine() && here.sure(Set.of(Lesson.REFUSED)) >= APART;
+        return heard.told().isEmpty() && !heard.fine() && here.likely(Lesson.REFUSED) + here.likely(Lesson.NOTHING) >= APART;
     }
 
     /** Where a new clause may begin. */
