@@ -122,6 +122,16 @@ final class LastChange {
         return room;
     }
 
+    /** Whether a change may be made: it was not tried, or it helped the last time and harmed nothing. */
+    boolean open(Change change) {
+        for (int i = last; i >= 0; i--) {
+            if (trials.get(i).change().equals(change)) {
+                return trials.any(i, Outcome.BETTER) && !trials.any(i, Outcome.WORSE);
+            }
+        }
+        return true;
+    }
+
     /**
      * Whether a change is finer than a step of a bar or a spring; one of a wing is, where only fast corners call, and a bar or
      * spring that moves this car much less than the one that turned it round.
