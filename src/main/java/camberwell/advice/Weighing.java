@@ -361,8 +361,8 @@ final class Weighing {
 
     /** What the model of this car does most with, when no rule has anything left. */
     private void lastResort(LastChange last) {
-        Predicate<Change> open = change -> last.open(named(change)) && holding(change).isEmpty() && last.room(change) > 0 && certainty(named(change)) >= 0
-                && worth(change).harmToComplaints() == 0;
+        Predicate<Change> open = change -> last.open(named(change)) && holding(change).isEmpty()
+                && last.room(change) > 0 && certainty(named(change)) >= 0 && worth(change).harmToComplaints() == 0;
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
         leverage.toDrive().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice())
                 .ifPresent(choice -> {

@@ -55,6 +55,15 @@ class LastResortTest {
     }
 
     @Test
+    @DisplayName("what only the model named goes on where it helped, and is not named again where nothing came of it or harm")
+    void goesOn() {
+        String lower = "  - {change: front-ride-height lower, steps: 1, on: wheelspin, phase: exit, run: 3, outcome: ";
+        assertEquals("front-ride-height lower", changes(advise(BAR + lower + "better}\n")).get(0));
+        assertTrue(!changes(advise(BAR + lower + "same}\n")).contains("front-ride-height lower"));
+        assertTrue(!changes(advise(BAR + lower + "worse}\n")).contains("front-ride-height lower"));
+    }
+
+    @Test
     @DisplayName("a bar that did nothing for a clear push: not the springs, which do the same work, but the camber")
     void otherMechanism() {
         String coupe = Path.of(System.getProperty("camberwell.home"), "demo-cases/cars/corvane-coupe.yaml").toString();
