@@ -123,20 +123,9 @@ final class Leverage {
 
     /** Whether the rear of the car as it stands gives up first somewhere in a corner. */
     boolean beyondNeutral() {
-        return turnsRound(Optional.empty());
-    }
-
-    /** Whether the rear gives up first somewhere in a corner, or would after one step of a bar or spring. */
-    boolean onEdge(Change change) {
-        return turnsRound(Optional.of(change).filter(Leverage::ofRollStiffness));
-    }
-
-    private boolean turnsRound(Optional<Change> step) {
         for (CornerSpeed speed : bench.isPresent() ? CornerSpeed.values() : new CornerSpeed[0]) {
             for (CornerPhase phase : EDGES) {
-                Situation situation = new Situation(phase, speed);
-                double shift = step.isPresent() ? shift(step.get(), situation).orElse(0) : 0;
-                if (beyondNeutral(situation, -Math.abs(shift))) {
+                if (beyondNeutral(new Situation(phase, speed), 0)) {
                     return true;
                 }
             }

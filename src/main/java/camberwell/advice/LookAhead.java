@@ -42,45 +42,42 @@ final class LookAhead {
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> worthARun(List<RankedChange> ranked) {
-        return instead(ranked, forecast.noticeable(), forecast.noticeable(), forecast::gain, "by the model of this car, driven, hardly less is "
+        return instead(ranked, forecast.noticeable(), forecast::gain, "by the model of this car, driven, hardly less is "
                 + "left after what stood before it, and noticeably less is left after this");
     }
 
     /**
-     * Of a car at neutral or beyond, where a step may turn it round: the change after which least is complained of, where more
-     * is after the first of them than before it. A wheel that locks or spins has levers of its own, which are not given up for a
-     * balance that nobody complains of.
+     * Of a car at neutral or beyond, where a step may turn it round: the change after which least is complained of, where clearly
+     * more is after the first of them. A wheel that locks or spins has levers of its own, which are not given up for a balance
+     * that nobody complains of.
      *
      * @param ranked best first
      * @return what is to come first instead; empty where the rules' order stands
      */
     Optional<RankedChange> unturned(List<RankedChange> ranked) {
         // One step may lose such a car where nothing is felt of it yet.
-        return forecast.ofBalance() ? instead(ranked, 0, Double.NEGATIVE_INFINITY, forecast::gainEverywhere,
+        return forecast.ofBalance() ? instead(ranked, -harm(), forecast::gainEverywhere,
                 "the car is at neutral or beyond: by the "
                 + "model of it, driven, what stood before this would turn it round") : Optional.empty();
     }
 
     /** Whether clearly more is left after a change than before it. */
     boolean harms(RankedChange change) {
-        return gain(forecast::gain, change, change.size().to()).orElse(0) < -Math.max(HARM, forecast.noticeable());
+        return gain(forecast::gain, change, change.size().to()).orElse(0) < -harm();
     }
 
-    /**
-     * The change that gains most, where the first of them gains too little or very much less.
-     *
-     * @param enough what the first has to gain, that it may stay
-     * @param least what another one has to gain; minus infinity where any will do that gains more than the first, which then
-     *     only gives way if it does not gain enough
-     */
-    private Optional<RankedChange> instead(List<RankedChange> ranked, double enough, double least,
+    private double harm() {
+        return Math.max(HARM, forecast.noticeable());
+    }
+
+    private Optional<RankedChange> instead(List<RankedChange> ranked, double enough,
             BiFunction<Change, Quantity, OptionalDouble> asked, String why) {
         double own = gain(asked, ranked.get(0), ranked.get(0).size().to()).orElse(Double.POSITIVE_INFINITY);
-        if (own == Double.POSITIVE_INFINITY || least == Double.NEGATIVE_INFINITY && own >= enough) {
+        if (own == Double.POSITIVE_INFINITY || enough < 0 && own >= enough) {
             return Optional.empty();
         }
         RankedChange best = ranked.get(0);
-        double most = Math.max(own, least);
+        double most = Math.max(own, forecast.noticeable());
         for (RankedChange change : ranked) {
             for (Optional<Quantity> to : List.of(change.size().to(), oneStep(change))) {
                 double gain = gain(asked, change, to).orElse(Double.NEGATIVE_INFINITY);

@@ -110,7 +110,7 @@ final class Weighing {
                 renumber();
             });
         }
-        if (run.tried().isEmpty() && !ranked.isEmpty() && leverage.onEdge(ranked.get(0).change())) {
+        if (run.tried().isEmpty() && !ranked.isEmpty() && leverage.onEdge(ranked.get(0).change(), complaints)) {
             lookAhead(Optional.empty());
             renumber();
         }
