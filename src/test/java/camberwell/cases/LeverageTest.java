@@ -57,19 +57,6 @@ class LeverageTest {
     }
 
     @Test
-    @DisplayName("a push in slow corners of a car that a step of a bar takes past neutral in fast ones: no bar and no spring first")
-    void pastNeutralElsewhere() {
-        RankedChange first = advise(LOOSE + "\nsetup: {differential-power: 6}",
-                "understeer, phase: mid-corner, speed: slow, severity: strong",
-                "understeer, phase: mid-corner, speed: medium, severity: slight",
-                "understeer, phase: lift-off, speed: slow, severity: slight",
-                "understeer, phase: exit, speed: medium, severity: slight").changes().get(0);
-        assertTrue(!first.change().id().contains("anti-roll-bar") && !first.change().id().contains("springs"),
-                "front-anti-roll-bar softer would lose this car in fast corners: " + first.change().id());
-        assertEquals(1, first.rank());
-    }
-
-    @Test
     @DisplayName("a car that is limited by its front keeps the order of the rules")
     void ordinary() {
         String car = Path.of(System.getProperty("camberwell.home"), "demo-cases/cars/sandling-tourer.yaml").toString();
