@@ -98,8 +98,16 @@ final class LastResort {
     record Choice(Change change, Size size) {
     }
 
-    /** The change that does most; empty where none does enough. Before what rules propose only what leaves noticeably less. */
+    /**
+     * The change that does most; empty where none does enough. Where rules propose something, that is what leaves noticeably
+     * less of all; where nothing is left, what relieves most of what is told, and if nothing does, what leaves less of all.
+     */
     Optional<Choice> choice(Asked asked) {
+        Optional<Choice> found = most(asked);
+        return found.isEmpty() && forecast.isPresent() && asked == Asked.NOTHING_LEFT ? most(Asked.NOTHING_HELPS) : found;
+    }
+
+    private Optional<Choice> most(Asked asked) {
         Choice best = null;
         double most = 0;
         for (Adjuster adjuster : complaints.isEmpty() ? List.<Adjuster>of() : new ArrayList<>(car.car().adjusters().keySet())) {
