@@ -122,6 +122,13 @@ final class LastChange {
         return room;
     }
 
+    /** The last change, where it helped, harmed nothing and still stands. */
+    Optional<Change> helped() {
+        return last >= 0 && trials.get(last).trial().together() == 1 && trials.binding(last) && trials.stillOn(last)
+                && !trials.isUndo(last) && trials.any(last, Outcome.BETTER) && !trials.any(last, Outcome.WORSE)
+                ? Optional.of(change()) : Optional.empty();
+    }
+
     /** Whether a change may be made: it was not tried, or it helped the last time and harmed nothing. */
     boolean open(Change change) {
         for (int i = last; i >= 0; i--) {

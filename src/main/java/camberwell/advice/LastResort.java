@@ -61,9 +61,9 @@ final class LastResort {
     /** When it is asked. */
     enum Asked {
         /** Nothing that rules propose is left. */
-        NOTHING_LEFT("No rule has anything left for this. " + MOST, "No rule of thumb is left for this. "),
+        NOTHING_LEFT("No rule has anything left for this. ", "No rule of thumb is left for this. "),
         /** Something is left, after which by the same model hardly less would be complained of. */
-        NOTHING_HELPS("What rules still propose for this would hardly be felt, by the model of this car. " + MOST,
+        NOTHING_HELPS("What rules still propose for this would hardly be felt, by the model of this car. ",
                 "What rules of thumb still say would hardly be felt on your car. ");
 
         private final String why;
@@ -75,27 +75,41 @@ final class LastResort {
         }
 
         /** Why the change is named. */
-        String why() {
-            return why;
+        String why(Choice choice) {
+            return why + (choice.again() ? "This helped in the last run and harmed nothing, and something is left: on with it."
+                    : MOST);
         }
 
         /** What to look for, and when to go back: not what the note says, which speaks of what rules propose the change for. */
-        Note.Way told(Note.Way way, List<Complaint> complaints) {
+        Note.Way told(Choice choice, Note.Way way, List<Complaint> complaints) {
             String felt = complaints.stream().filter(Complaint::reported).map(Complaint::text).distinct()
                     .collect(Collectors.joining(", "));
-            return new Note.Way(way.effects(), why, plain + "A computer model of your car says that this "
-                    + "change does most for it. Nobody has tried it on your car yet.", "Less of what you told: " + felt
+            return new Note.Way(way.effects(), why(choice), plain + (choice.again()
+                    ? "This helped the last time and made nothing worse: once more." : "A computer model of your car says that "
+                    + "this change does most for it. Nobody has tried it on your car yet."), "Less of what you told: " + felt
                     + ". Nothing else gets worse.", "What you told has not become less, or the car does something new.");
         }
     }
 
     /** Whether that is the reason of a change that nothing but the model speaks for. */
     static boolean isWhy(String reason) {
-        return reason.equals(Asked.NOTHING_LEFT.why) || reason.equals(Asked.NOTHING_HELPS.why);
+        return reason.endsWith(MOST);
     }
 
-    /** A change, and how far it goes. */
-    record Choice(Change change, Size size) {
+    /**
+     * A change, and how far it goes.
+     *
+     * @param again whether it is one that helped in the last run
+     */
+    record Choice(Change change, Size size, boolean again) {
+    }
+
+    /** A change that helped, once more; empty where it cannot be made, or the model expects harm of it now. */
+    Optional<Choice> again(Change helped) {
+        Optional<Size> size = CarModel.representsInMotion(helped.adjuster()) && open.test(helped) ? sizes.apply(helped)
+                : Optional.empty();
+        return size.filter(it -> it.to().isPresent()).filter(it -> forecast.isEmpty()
+                || forecast.get().gain(helped, it.to().get()).orElse(0) >= 0).map(it -> new Choice(helped, it, true));
     }
 
     /**
@@ -118,7 +132,7 @@ final class LastResort {
                 double worth = size.isPresent() ? worth(change, size.get(), asked) : 0;
                 if (worth > most) {
                     most = worth;
-                    best = new Choice(change, size.get());
+                    best = new Choice(change, size.get(), false);
                 }
             }
         }

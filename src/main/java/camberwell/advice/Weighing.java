@@ -369,15 +369,16 @@ final class Weighing {
                 && holding(change).isEmpty() && last.room(change) > 0 && certainty(named(change)) >= 0
                 && worth(change).harmToComplaints() == 0;
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
-        return leverage.toDrive().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice(asked))
-                .map(choice -> {
+        return leverage.toDrive().map(car -> new LastResort(car, forecast, complaints, this::lastSize, open))
+                .flatMap(model -> last.helped().flatMap(model::again).or(() -> model.choice(asked))).map(choice -> {
             Change change = named(choice.change());
             proposals.computeIfAbsent(change, key -> new ArrayList<>())
                     .add(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
             withheld.remove(change);
             RankedChange candidate = candidate(change, weights.leastCertainty());
             return new RankedChange(1, change, choice.size(), candidate.score(), candidate.proposals(),
-                    Optional.of(asked.why()), List.of(), candidate.note(), asked.told(candidate.way(), complaints));
+                    Optional.of(asked.why(choice)), List.of(), candidate.note(),
+                    asked.told(choice, candidate.way(), complaints));
         });
     }
 

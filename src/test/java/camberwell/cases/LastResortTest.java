@@ -58,7 +58,9 @@ class LastResortTest {
     @DisplayName("what only the model named goes on where it helped, and is not named again where nothing came of it or harm")
     void goesOn() {
         String lower = "  - {change: front-ride-height lower, steps: 1, on: wheelspin, phase: exit, run: 3, outcome: ";
-        assertEquals("front-ride-height lower", changes(advise(BAR + lower + "better}\n")).get(0));
+        RankedChange again = advise(BAR + lower + "better}\n").changes().get(0);
+        assertEquals("front-ride-height lower", again.change().id());
+        assertTrue(again.why().contains("helped in the last run"), again.why());
         assertTrue(!changes(advise(BAR + lower + "same}\n")).contains("front-ride-height lower"));
         assertTrue(!changes(advise(BAR + lower + "worse}\n")).contains("front-ride-height lower"));
     }
