@@ -258,7 +258,10 @@ public final class Debrief implements AutoCloseable {
         next = null;
     }
 
-    /** What a topic is about, in words: {@code understeer} or {@code understeer at entry}; empty for the whole car. */
+    /**
+     * What a topic is about, in words: {@code understeer} or {@code understeer at entry in slow corners}; empty for the whole
+     * car.
+     */
     public String complaint(Topic topic) {
         return complaint(topic, state);
     }
@@ -270,7 +273,8 @@ public final class Debrief implements AutoCloseable {
         }
         Report report = state.run().reports().get(topic.complaint());
         return report.symptom().spoken() + report.where().map(where -> " at the " + where.id()).orElse("")
-                + report.phase().map(phase -> " " + phase.at()).orElse("");
+                + report.phase().map(phase -> " " + phase.at()).orElse("")
+                + report.speed().map(speed -> " in " + speed.id() + " corners").orElse("");
     }
 
     @Override

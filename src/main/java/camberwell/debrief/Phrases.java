@@ -30,7 +30,9 @@ public final class Phrases {
             case DOING -> newcomer ? "What did you feel the car do? Say it in your own words, or pick from the list; the "
                     + "worst first."
                     : "What was the car doing? In your own words or from the list, the worst first.";
-            case PHASE -> newcomer ? "Where in the corner did you feel it, and in what kind of corner?" + of
+            // Of a complaint that names its corners, they are not asked again.
+            case PHASE -> complaint.endsWith(" corners") ? (newcomer ? "Where in the corner did you feel it?" : "Where in the "
+                    + "corner?") + of : newcomer ? "Where in the corner did you feel it, and in what kind of corner?" + of
                     : "Where, and in which corners? For instance entry slow" + of;
             case SPEED -> newcomer ? "In what kind of corner did you feel it: slow, medium or fast?" + of
                     : "In which corners?" + of;

@@ -211,7 +211,10 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             return run.ofCar(chosen.car(), Optional.empty());
         }
         if (answer instanceof Answer.Read read) {
-            return run.withTyres(read.tyres());
+            Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
+            tyres.putAll(run.tyres());
+            read.tyres().forEach((wheel, tyre) -> tyres.merge(wheel, tyre, TyreReading::with));
+            return run.withTyres(tyres);
         }
         if (answer instanceof Answer.Measured measured) {
             return run.withConditions(run.conditions().withTrack(measured.quantity()));

@@ -194,11 +194,43 @@ public final class Talk {
         if (command.isPresent()) {
             return obey(command.get());
         }
+        Optional<TyreLine.Besides> figures = question.filter(it -> it.topic().field() == Field.TYRES).isPresent()
+                ? Optional.empty() : TyreLine.unasked(typed, debrief.run().car());
+        if (figures.isPresent()) {
+            return besides(Topic.of(Field.TYRES), new Answer.Read(figures.get().read().tyres()), told(figures.get().read()),
+                    figures.get().rest());
+        }
+        Optional<TrackWords.Besides> track = TrackWords.of(typed);
+        if (track.isPresent()) {
+            String text = Spoken.text(track.get().track());
+            page.paragraph(0, "Heard: " + text + ".");
+            return besides(Topic.of(Field.TRACK), track.get().track(), text, track.get().rest());
+        }
         try {
             return adding ? added(typed) : question.isEmpty() ? added(typed) : answer(typed);
         } catch (Reply.NoAnswer e) {
             return refused(typed, lower, e);
         }
+    }
+
+    /** Takes what was measured and not asked for just now, and then what was said with it. */
+    private Next besides(Topic topic, Answer measured, String text, String rest) {
+        debrief.answer(topic, measured);
+        if (rest.isEmpty()) {
+            heard = Optional.of(text);
+            return goOn();
+        }
+        Next next = reply(rest);
+        heard = Optional.of(heard.map(said -> said + "; " + text).orElse(text));
+        return next == Next.ASK ? Next.ANSWERED : next;
+    }
+
+    /** Says what was read of tyres. */
+    private String told(TyreLine.Read read) {
+        String text = Spoken.text(new Answer.Read(read.tyres()));
+        page.paragraph(0, "Heard: " + text + "." + (read.taken().isEmpty() ? "" : " Taken as "
+                + read.taken().stream().map(unit -> unit.symbol()).collect(Collectors.joining(" and ")) + "."));
+        return text;
     }
 
     /** Takes what was asked back about. */
@@ -370,9 +402,7 @@ public final class Talk {
         }
         TyreLine.Read read = TyreLine.of(typed, wheelsLeft(), debrief.run().car());
         tyres.add(read.tyres());
-        heard = Optional.of(Spoken.text(new Answer.Read(read.tyres())));
-        page.paragraph(0, "Heard: " + heard.get() + "." + (read.taken().isEmpty() ? "" : " Taken as "
-                + read.taken().stream().map(unit -> unit.symbol()).collect(Collectors.joining(" and ")) + "."));
+        heard = Optional.of(told(read));
         if (wheelsLeft().isEmpty()) {
             return enough();
         }
@@ -503,8 +533,8 @@ public final class Talk {
     }
 
     private void help() {
-        page.paragraph(0, "Answer in your own words, by number or by a word of the list; a complaint, the place, the day and how "
-                + "often may be said at any time.");
+        page.paragraph(0, "Answer in your own words, by number or by a word of the list; a complaint, the place, the day, how "
+                + "often and what was read of the tyres may be said at any time.");
         page.labelled(2, "unknown", "nobody knows; the next question comes");
         page.labelled(2, "why", "why this is asked, and what hangs on it");
         page.labelled(2, "so far", "the answers, what they show, and the ranking now");

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Figures of tyres as they are read off: of one wheel, of an axle or of all four in a line, in the order front left, front
@@ -36,11 +37,21 @@ final class TyreLine {
     private static final Pattern UNIT_APART = Pattern.compile("(?<=[0-9])\\s+(?=(?:°|[cCfF]\\b|bar|kPa|kpa|psi))");
     private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*-\\s*(?=\\d)");
 
+    private static final Pattern CLAUSE = Pattern.compile("[,;:.](?=\\s)|\\b(?:and|with|but)\\b");
+    private static final Pattern COLD = Pattern.compile("\\bcold\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OF_PRESSURE = Pattern.compile("pressure|psi\\b|bar\\b|kpa\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WITH_A_POINT = Pattern.compile("\\b(?:[01]\\.[3-9]|[1-5]\\.\\d)\\d?\\b");
+    /** So many figures that name no wheel are all four tyres' tread; fewer may be numbers of a list. */
+    private static final int TREADS = 12;
+
     private final Car car;
+    /** Whether a pressure by itself was read before the run. */
+    private final boolean cold;
     private final Set<Unit> taken = new LinkedHashSet<>();
 
-    private TyreLine(Car car) {
+    private TyreLine(Car car, boolean cold) {
         this.car = car;
+        this.cold = cold;
     }
 
     /**
@@ -49,6 +60,51 @@ final class TyreLine {
      * @param taken units that figures without one were taken in
      */
     record Read(Map<Wheel, TyreReading> tyres, Set<Unit> taken) {
+    }
+
+    /**
+     * What was read of tyres in a line that answers something else, or nothing.
+     *
+     * @param rest what is said before it; empty where there is nothing else
+     */
+    record Besides(String rest, Read read) {
+    }
+
+    /**
+     * The figures of tyres that somebody gives unasked, at the end of a line or as all of it: wheels that are named, all four
+     * treads, or four pressures that are called so.
+     */
+    static Optional<Besides> unasked(String typed, Car car) {
+        if (!figures(typed)) {
+            return Optional.empty();
+        }
+        Optional<Besides> whole = besides("", typed, car);
+        return whole.isPresent() ? whole : CLAUSE.matcher(typed).results()
+                .map(end -> besides(typed.substring(0, end.start()).strip(), typed.substring(end.end()), car))
+                .flatMap(Optional::stream).findFirst();
+    }
+
+    private static Optional<Besides> besides(String rest, String line, Car car) {
+        try {
+            Read read = of(line, List.of(Wheel.values()), car);
+            return sure(line, read) ? Optional.of(new Besides(rest, read)) : Optional.empty();
+        } catch (Reply.NoAnswer e) {
+            // It may still end so.
+            return Optional.empty();
+        }
+    }
+
+    private static boolean sure(String line, Read read) {
+        long figures = Stream.of(BREAK.split(line)).filter(TyreLine::figures).count();
+        if (read.tyres().values().stream().anyMatch(TyreReading::hasTread)) {
+            return figures >= TREADS || Stream.of(BREAK.split(joined(line))).anyMatch(word -> !named(word).isEmpty());
+        }
+        return OF_PRESSURE.matcher(line).find() || WITH_A_POINT.matcher(line).find() && read.tyres().size() > 1;
+    }
+
+    private static String joined(String line) {
+        return line.replace("rear left", "rear-left").replace("rear right", "rear-right")
+                .replace("front left", "front-left").replace("front right", "front-right");
     }
 
     /** Whether a line can be one of figures. */
@@ -62,13 +118,12 @@ final class TyreLine {
      * @param left the wheels that are not read yet, the next one first
      */
     static Read of(String typed, List<Wheel> left, Car car) throws Reply.NoAnswer {
-        TyreLine line = new TyreLine(car);
+        TyreLine line = new TyreLine(car, COLD.matcher(typed).find());
         Map<Wheel, TyreReading> tyres = new LinkedHashMap<>();
         List<Wheel> named = List.of();
         List<String> figures = new ArrayList<>();
         String plain = DASHED.matcher(UNIT_APART.matcher(typed.strip()).replaceAll("")).replaceAll(" ");
-        List<String> words = List.of(BREAK.split(plain.replace("rear left", "rear-left").replace("rear right", "rear-right")
-                .replace("front left", "front-left").replace("front right", "front-right")));
+        List<String> words = List.of(BREAK.split(joined(plain)));
         for (String word : words) {
             List<Wheel> wheels = named(word);
             if (!wheels.isEmpty()) {
@@ -89,9 +144,10 @@ final class TyreLine {
         return new Read(tyres, line.taken);
     }
 
-    private static final Set<String> FILLERS = Set.of("and", "the", "is", "are", "was", "were", "at", "hot", "tyre", "tyres",
-            "temps", "pressure", "pressures", "with", "in", "mid", "out", "inner", "middle", "outer", "inside", "outside",
-            "yes", "then", "about");
+    private static final Set<String> FILLERS = Set.of("and", "the", "is", "are", "was", "were", "at", "hot", "cold", "tyre",
+            "tyres", "temps", "temp", "temperatures", "tread", "treads", "pressure", "pressures", "bar", "psi", "kpa", "with",
+            "in", "mid", "out", "inner", "middle", "outer", "inside", "outside", "yes", "then", "about", "i", "we", "read",
+            "got", "had", "readings", "degrees", "deg", "four");
 
     private static List<Wheel> named(String word) {
         return switch (word.toLowerCase(Locale.ROOT)) {
@@ -122,7 +178,7 @@ final class TyreLine {
         if (count > wheels.size()) {
             throw new Reply.NoAnswer("There are more figures than wheels left.");
         }
-        boolean same = figures.size() == each && named.size() == 2;
+        boolean same = figures.size() == each && named.size() > 1;
         for (int i = 0; i < count; i++) {
             into.put(wheels.get(i), wheel(wheels.get(i), figures.subList(same ? 0 : i * each, same ? each : (i + 1) * each)));
         }
@@ -146,8 +202,8 @@ final class TyreLine {
     private int each(List<String> figures, List<Wheel> named) throws Reply.NoAnswer {
         int count = figures.size();
         for (int each : new int[] {3, 4, 5, 1, 2}) {
-            // One reading for an axle counts for both of its wheels.
-            if (count == each * named.size() || named.size() == 2 && count == each && each >= 3) {
+            // One reading for an axle, or for all, counts for each of its wheels.
+            if (count == each * named.size() || named.size() > 1 && count == each && each != 2) {
                 return each;
             }
         }
@@ -166,8 +222,10 @@ final class TyreLine {
         Optional<Quantity> hot = Optional.empty();
         if (rest.size() == 1) {
             String[] pair = rest.get(0).split("/");
-            hot = Optional.of(pressure(pair[pair.length - 1]));
-            cold = pair.length == 2 ? Optional.of(pressure(pair[0])) : Optional.empty();
+            Optional<Quantity> last = Optional.of(pressure(pair[pair.length - 1]));
+            boolean before = this.cold && pair.length == 1 && temperatures == 0;
+            hot = before ? Optional.empty() : last;
+            cold = before ? last : pair.length == 2 ? Optional.of(pressure(pair[0])) : Optional.empty();
         } else if (rest.size() == 2) {
             cold = Optional.of(pressure(rest.get(0)));
             hot = Optional.of(pressure(rest.get(1)));

@@ -85,8 +85,8 @@ public final class BuiltInRules {
         for (int i = 1; i < lines.length; i++) {
             String[] parts = lines[i].split("\t", -1);
             makers.put(parts[1], parts[0]);
-            if (parts.length == 5) {
-                needs.add(new Needs(parts[1], parts[4], list(parts[2]), list(parts[3])));
+            if (parts.length == 6) {
+                needs.add(new Needs(parts[1], parts[5], list(parts[2]), list(parts[3]), list(parts[4])));
             }
         }
         return Optional.of(new Compiled(lines[0].substring(lines[0].indexOf('\t') + 1), makers, needs));
@@ -121,6 +121,7 @@ public final class BuiltInRules {
             entry.append(maker).append('\t').append(rule);
             if (needs.containsKey(rule)) {
                 entry.append('\t').append(String.join(";", needs.get(rule).needed())).append('\t')
+                        .append(String.join(";", needs.get(rule).asked())).append('\t')
                         .append(String.join(";", needs.get(rule).found())).append('\t')
                         .append(needs.get(rule).because());
             }

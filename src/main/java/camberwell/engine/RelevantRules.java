@@ -12,8 +12,8 @@ import java.util.Set;
 /**
  * The rules that could fire on given premises. One case concerns a part of the rules, and Drools takes its time over each
  * rule that it is given, so a single case is put before these alone. A rule is left out only when it cannot fire: a
- * symptom that it asks for is not reported, or not there, a reading does not show, the car or the surface is another, or
- * no rule that is left finds what it builds on.
+ * symptom that it asks for is not reported, or not there, a reading does not show, the car or the surface is another, a
+ * number is not in its range, what it wants absent is there, or no rule that is left finds what it builds on.
  */
 final class RelevantRules {
 
@@ -33,6 +33,9 @@ final class RelevantRules {
                 Needs rule = it.next();
                 if (rule.metBy(there)) {
                     it.remove();
+                    if (!rule.askedOf(premises)) {
+                        continue;
+                    }
                     chosen.add(rule.rule());
                     for (String finding : rule.found()) {
                         more |= there.add(Needs.given(finding));

@@ -89,20 +89,24 @@ public record Outing(Case run, Thresholds thresholds) implements Premise {
             return run.background().answers().get(attribute.substring(ANSWER.length()));
         }
         return switch (attribute) {
-            case "compound" -> run.background().stint().compound().map(Word::id).orElse(null);
-            case "level" -> run.background().pupil().level().map(Word::id).orElse(null);
-            case "length" -> Double.isNaN(laps()) ? null : laps() > thresholds.longRun() ? "long" : "short";
-            case "tyre age" -> run.background().stint().tyreLaps()
-                    .map(laps -> laps > thresholds.oldTyres() ? "old" : "new").orElse(null);
-            case "last outcome" -> last().map(tried -> tried.outcome().id()).orElse(null);
-            case "last change" -> last().map(tried -> tried.change().id().replace(' ', COLON)).orElse(null);
+            case "compound" -> Word.idOf(run.background().stint().compound());
+            case "level" -> Word.idOf(run.background().pupil().level());
+            case "length" -> said(laps(), thresholds.longRun(), "long", "short");
+            case "tyre age" -> said(tyreLaps(), thresholds.oldTyres(), "old", "new");
+            case "last outcome" -> run.tried().isEmpty() ? null : last().outcome().id();
+            case "last change" -> run.tried().isEmpty() ? null : last().change().id().replace(' ', COLON);
             default -> throw unasked(attribute);
         };
     }
 
-    /** The last change that was tried, if there is one. */
-    private Optional<Tried> last() {
-        return run.tried().isEmpty() ? Optional.empty() : Optional.of(run.tried().get(run.tried().size() - 1));
+    /** One word above a limit, another up to it; null where the number is not known. */
+    private static String said(double number, double limit, String above, String upTo) {
+        return Double.isNaN(number) ? null : number > limit ? above : upTo;
+    }
+
+    /** The last change that was tried, where there is one. */
+    private Tried last() {
+        return run.tried().get(run.tried().size() - 1);
     }
 
     /** The change of {@code outcome of front-toe:toe-in}. */
@@ -119,15 +123,21 @@ public record Outing(Case run, Thresholds thresholds) implements Premise {
     public double number(String attribute) {
         return switch (attribute) {
             case LAPS -> laps();
-            case TYRE_LAPS -> run.background().stint().tyreLaps().map(Integer::doubleValue).orElse(Double.NaN);
+            case TYRE_LAPS -> tyreLaps();
             case FUEL -> run.background().stint().fuel().map(fuel -> fuel.in(Unit.KILOGRAM)).orElse(Double.NaN);
             default -> TyreFigure.of(attribute).orElseThrow(() -> unasked(attribute)).read(run);
         };
     }
 
     private double laps() {
+        Optional<Integer> told = run.background().stint().laps();
         int timed = run.driven().laps().size();
-        return run.background().stint().laps().map(Integer::doubleValue).orElse(timed > 0 ? timed : Double.NaN);
+        return told.isPresent() ? told.get() : timed > 0 ? timed : Double.NaN;
+    }
+
+    private double tyreLaps() {
+        Optional<Integer> told = run.background().stint().tyreLaps();
+        return told.isPresent() ? told.get() : Double.NaN;
     }
 
     @Override
@@ -152,10 +162,10 @@ public record Outing(Case run, Thresholds thresholds) implements Premise {
                     + " compound").orElse("the compound is not given");
             case "level" -> Optional.ofNullable(word(attribute)).map(word -> "the driver is at " + word + " level")
                     .orElse("the driver's level is not given");
-            case "last outcome", "last change" -> last().map(tried -> "the last change was " + tried.change().id() + ": "
-                    + tried.outcome().told()).orElse("no change was tried yet");
+            case "last outcome", "last change" -> run.tried().isEmpty() ? "no change was tried yet"
+                    : "the last change was " + last().change().id() + ": " + last().outcome().told();
             case "length", LAPS -> counted(laps(), "the run was ", "how long the run was is not given");
-            case "tyre age", TYRE_LAPS -> counted(number(TYRE_LAPS), "the tyres had done ", "the age of the tyres is not given");
+            case "tyre age", TYRE_LAPS -> counted(tyreLaps(), "the tyres had done ", "the age of the tyres is not given");
             case FUEL -> run.background().stint().fuel().map(fuel -> "there was " + fuel + " of fuel on board")
                     .orElse("the fuel is not given");
             default -> TyreFigure.of(attribute).orElseThrow(() -> unasked(attribute)).says(run);

@@ -39,23 +39,19 @@ public record Reported(Report report, double certainty) implements Premise {
     public String word(String attribute) {
         return switch (attribute) {
             case "symptom" -> report.symptom().id();
-            case "phase" -> id(report.phase());
-            case "speed" -> id(report.speed());
-            case "where" -> id(report.where());
+            case "phase" -> Word.idOf(report.phase());
+            case "speed" -> Word.idOf(report.speed());
+            case "where" -> Word.idOf(report.where());
             case "severity" -> report.severity().id();
             case "occurrence" -> report.occurrence().id();
-            case "since" -> id(report.since());
-            case "turn" -> id(report.turn());
-            case "corner" -> id(report.corner());
+            case "since" -> Word.idOf(report.since());
+            case "turn" -> Word.idOf(report.turn());
+            case "corner" -> Word.idOf(report.corner());
             // What nobody said is no kerb, and goes on after the first laps.
             case "over-kerbs" -> report.phase().filter(Phase.KERBS::equals).isPresent() ? "yes" : "no";
             case "first-laps-only" -> report.since().filter(Since.FIRST_LAPS::equals).isPresent() ? "yes" : "no";
             default -> throw unasked(attribute);
         };
-    }
-
-    private static String id(Optional<? extends Word> word) {
-        return word.isPresent() ? word.get().id() : null;
     }
 
     @Override

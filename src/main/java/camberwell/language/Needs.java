@@ -5,6 +5,7 @@ import camberwell.fact.Kind;
 import camberwell.fact.Passing;
 import camberwell.fact.Premise;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,18 +18,24 @@ import java.util.Set;
  * @param because its author's reason
  * @param needed {@code Day surface wet}, {@code Finding front-tyres-cold}, {@code Reading front shows even-tread},
  *     {@code Reported understeer phase entry}; where one of several will do, they stand with {@value #OR} between them
+ * @param asked what it asks of one fact at once, numbers and signs included, as {@link AskedOfFact} writes it: looked at only
+ *     where all that is needed is there
  * @param found the findings that it speaks for
  */
-public record Needs(String rule, String because, List<String> needed, List<String> found) {
+public record Needs(String rule, String because, List<String> needed, List<String> asked, List<String> found) {
 
     private static final char OR = '|';
 
     /** What {@code rule} needs. */
     public static Needs of(RuleText rule) {
         List<String> needed = new ArrayList<>();
+        List<String> asked = new ArrayList<>();
         for (Condition condition : rule.conditions()) {
             if (!condition.negative()) {
                 add(condition.question(), needed);
+            }
+            if (AskedOfFact.tells(condition.question())) {
+                asked.add(AskedOfFact.write(condition.question()));
             }
         }
         List<String> found = new ArrayList<>();
@@ -37,7 +44,7 @@ public record Needs(String rule, String because, List<String> needed, List<Strin
                 found.add(find.finding());
             }
         });
-        return new Needs(rule.name(), rule.because(), List.copyOf(needed), List.copyOf(found));
+        return new Needs(rule.name(), rule.because(), List.copyOf(needed), List.copyOf(asked), List.copyOf(found));
     }
 
     private static void add(Question question, List<String> needed) {
@@ -103,6 +110,16 @@ public record Needs(String rule, String because, List<String> needed, List<Strin
                 or = need.indexOf(OR, from);
             }
             if (or < 0 && !there.contains(need.substring(from))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether what it asks of single facts is so: with {@link #metBy}, all that can be known before it fires. */
+    public boolean askedOf(Collection<? extends Premise> premises) {
+        for (String question : asked) {
+            if (!AskedOfFact.met(AskedOfFact.read(question), premises)) {
                 return false;
             }
         }

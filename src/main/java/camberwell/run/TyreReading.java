@@ -19,4 +19,10 @@ public record TyreReading(Optional<Quantity> inner, Optional<Quantity> middle, O
     public boolean hasTread() {
         return inner.isPresent() && middle.isPresent() && outer.isPresent();
     }
+
+    /** The same with what was read besides, or read anew. */
+    public TyreReading with(TyreReading later) {
+        return new TyreReading(later.inner.or(() -> inner), later.middle.or(() -> middle), later.outer.or(() -> outer),
+                later.coldPressure.or(() -> coldPressure), later.hotPressure.or(() -> hotPressure));
+    }
 }

@@ -28,6 +28,11 @@ public interface Word {
         return spoken();
     }
 
+    /** The word as it is written; null where nobody said one, as a fact answers that leaves something open. */
+    static String idOf(Optional<? extends Word> word) {
+        return word.isPresent() ? word.get().id() : null;
+    }
+
     /** Every word of {@code type}, in the vocabulary's order. */
     static <W extends Word> List<W> all(Class<W> type) {
         List<W> all = new ArrayList<>();

@@ -46,7 +46,7 @@ class DebriefInBookTest {
                 .contains("Run 2 of the Corvane coupe. Carried on from run 1: the settings, dry "
                 + "track, Home, driver Ada."), ran.out());
         assertTrue(ran.out().contains("Heard: rear toe, more toe-in, 0.15 -> 0.25 deg."), ran.out());
-        assertTrue(ran.out().contains("What became of it? (understeer at entry)"), ran.out());
+        assertTrue(ran.out().contains("What became of it? (understeer at entry in slow corners)"), ran.out());
         assertFalse(ran.out().contains("What was the car doing"), ran.out());
         String second = file(2);
         assertTrue(second.contains("rear-toe: 0.25 deg"), second);

@@ -2,22 +2,27 @@ package camberwell.debrief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.input.CaseReader;
 import camberwell.report.Page;
 import camberwell.run.Case;
 import camberwell.run.Report;
+import camberwell.run.TyreReading;
 import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
+import camberwell.units.Quantity;
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Wheel;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -182,6 +187,61 @@ class TalkTest {
             say("that is all");
             assertEquals(1, debrief.run().tyres().size());
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "lf 92 88 84, rf 86 84 83, lr 95 96 94, rr 90 92 91 | 4 | false",
+        "yes, hot: lf 92 88 84, rf 86 84 83, lr 95 96 94, rr 90 92 91 | 4 | false",
+        "92 88 84 86 84 83 95 96 94 90 92 91 | 4 | false",
+        "the fronts 92 88 84 2.0 | 2 | false",
+        "pressures 2.0 2.0 2.1 2.1 | 4 | false",
+        "fronts 2.1 rears 2.0 | 4 | false",
+        "all four 2.1 | 4 | false",
+        "hot pressures were 29 29 30 30 psi | 4 | false",
+        "it also bottoms on the straight, fl 92 88 84, fr 86 84 83 | 2 | true"})
+    @DisplayName("what was read of the tyres may be said at any prompt, by itself or after a complaint")
+    void tyresAtAnyPrompt(String said, int tyres, boolean more) {
+        say("understeer at entry");
+        Field open = asked();
+        assertNotEquals(Field.TYRES, open);
+        String answer = say(said);
+        assertEquals(tyres, debrief.run().tyres().size(), answer);
+        assertEquals(more ? 2 : 1, told().size(), answer);
+        assertFalse(answer.contains("Not understood"), answer);
+    }
+
+    @Test
+    @DisplayName("treads and pressures that are told apart are kept together, and cold pressures are cold")
+    void treadsThenPressures() {
+        say("fl 92 88 84, fr 86 84 83");
+        say("pressures 2.0 2.0 2.1 2.1");
+        say("cold pressures 1.7 1.7 1.8 1.8");
+        TyreReading left = debrief.run().tyres().get(Wheel.FRONT_LEFT);
+        assertEquals("front-left 92 / 88 / 84 °C, 1.7 bar cold, 2 bar hot", Spoken.text(
+                new Answer.Read(Map.of(Wheel.FRONT_LEFT, left))));
+        assertEquals(4, debrief.run().tyres().size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2", "1 2", "medium", "the rear 2 clicks softer", "turns 1 3 5", "the fronts are over 100 degrees",
+        "from lap 5", "rears 2"})
+    @DisplayName("a number of the list, of a turn, a click or a lap is no tyre's")
+    void noTyres(String said) {
+        say("understeer at entry");
+        say(said);
+        assertEquals(Map.of(), debrief.run().tyres());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"track 34 | 34 °C", "the track was 34 degrees | 34 °C", "track temp 95 F | 95 °F",
+        "it also bottoms on the straight, track temperature: 34 | 34 °C"})
+    @DisplayName("so may the temperature of the track")
+    void trackAtAnyPrompt(String said, String track) {
+        say("understeer at entry");
+        String answer = say(said);
+        assertEquals(Optional.of(track), debrief.run().conditions().track().map(Quantity::toString), answer);
+        assertEquals(said.contains("bottoms") ? 2 : 1, told().size(), answer);
     }
 
     @Test

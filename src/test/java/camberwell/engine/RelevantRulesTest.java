@@ -3,21 +3,25 @@ package camberwell.engine;
 import camberwell.cases.Paddock;
 import camberwell.fact.Premise;
 import camberwell.language.Needs;
+import camberwell.laws.AnyRun;
 import camberwell.run.Case;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-
 @DisplayName("The rules that could fire on a case")
 class RelevantRulesTest {
+
+    private static final int RUNS = 1000;
 
     @Test
     @DisplayName("conclude by themselves what all rules conclude, on every demo case")
@@ -33,6 +37,30 @@ class RelevantRulesTest {
             }
         }
         assertEquals(List.of(), differing);
+    }
+
+    @Test
+    @DisplayName("have among them every rule that fires, on any run")
+    void noneMissed() {
+        List<Needs> needs = Paddock.rules().rules().values().stream().map(Needs::of).toList();
+        Set<String> missed = new TreeSet<>();
+        Set<String> fired = new TreeSet<>();
+        for (int number = 0; number < RUNS; number++) {
+            List<Premise> premises = Paddock.premises(AnyRun.of(number));
+            Set<String> chosen = RelevantRules.of(needs, premises);
+            try (Consultation all = Paddock.rules().consult()) {
+                all.listen(firing -> {
+                    fired.add(firing.rule());
+                    if (!chosen.contains(firing.rule())) {
+                        missed.add(firing.rule());
+                    }
+                });
+                premises.forEach(all::insert);
+                all.conclude();
+            }
+        }
+        assertEquals(Set.of(), missed);
+        assertTrue(fired.size() * 2 > needs.size(), fired.size() + " rules fired on any of the runs");
     }
 
     @Test

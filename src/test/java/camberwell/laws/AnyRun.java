@@ -35,7 +35,7 @@ import java.util.Random;
  * A run as it might come in, the same for the same number: any driven wheels, any part of the adjusters, standing anywhere
  * in their range, tyres that are cold, right, hot, soft or hard, and one to three complaints that make sense.
  */
-final class AnyRun {
+public final class AnyRun {
 
     private static final double LOW = 75;
     private static final double HIGH = 100;
@@ -55,7 +55,7 @@ final class AnyRun {
     }
 
     /** The run of that number. */
-    static Case of(long number) {
+    public static Case of(long number) {
         return new AnyRun(number).make(number);
     }
 

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Forms: Besselink, Schmeitz and Pacejka, Vehicle System Dynamics 48 S1 (2010); sizes from memory. */
 @DisplayName("More air in a tyre")
@@ -40,6 +42,17 @@ class InflationTest {
         // SAE J2452's power law, -0.4: 20 % more pressure, 7 % less loss.
         assertEquals(0.9297, new Inflation(0.2).rollingLoss(), 1e-4);
         assertEquals(1 / 1.2, new Inflation(0.2).contactLength(), 1e-12);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.5, -0.2, 0.2, 1.0})
+    @DisplayName("goes by the published forms: 1 + PPY1 dp, 1 + PPY2 dp and 1 + PPY3 dp, with less air as with more")
+    void forms(double change) {
+        Pac2002 other = new Inflation(change).of(TYRE);
+        assertEquals(TYRE.stiffness() * (1 + 0.35 * change), other.stiffness(), 1e-12);
+        assertEquals(TYRE.pky2() * (1 + 0.35 * change), other.pky2(), 1e-12);
+        assertEquals(TYRE.friction() * (1 - 0.15 * change), other.friction(), 1e-12);
+        assertEquals(1 + 0.7 * change, new Inflation(change).verticalRate(), 1e-12);
     }
 
     @Test
