@@ -190,7 +190,8 @@ final class Details {
     private Told amongOthers(Told read, double enough) {
         List<Word> words = new ArrayList<>();
         for (Word word : read.words()) {
-            if (impression.likelyOf(read.symptom(), word) >= (word instanceof Severity ? KEPT_DEGREE : enough) || bound(read, word)) {
+            double least = word instanceof Severity ? KEPT_DEGREE : enough;
+            if (impression.likelyOf(read.symptom(), word) >= least || bound(read, word)) {
                 words.add(word);
             } else {
                 doubt(word);
