@@ -122,6 +122,23 @@ final class LastChange {
         return room;
     }
 
+    /** The last change, where it helped, harmed nothing and still stands. */
+    Optional<Change> helped() {
+        return last >= 0 && trials.get(last).trial().together() == 1 && trials.binding(last) && trials.stillOn(last)
+                && !trials.isUndo(last) && trials.any(last, Outcome.BETTER) && !trials.any(last, Outcome.WORSE)
+                ? Optional.of(change()) : Optional.empty();
+    }
+
+    /** Whether a change may be made: it was not tried, or it helped the last time and harmed nothing. */
+    boolean open(Change change) {
+        for (int i = last; i >= 0; i--) {
+            if (trials.get(i).change().equals(change)) {
+                return trials.any(i, Outcome.BETTER) && !trials.any(i, Outcome.WORSE);
+            }
+        }
+        return true;
+    }
+
     /**
      * Whether a change is finer than a step of a bar or a spring; one of a wing is, where only fast corners call, and a bar or
      * spring that moves this car much less than the one that turned it round.

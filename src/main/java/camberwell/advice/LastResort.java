@@ -16,16 +16,17 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * What is left when all that rules propose has been tried, or cannot be made, and something is still complained of: the
- * driven model of this very car is asked which single change does most for it, and leaves the balance alone where nobody
- * complains of it. It stands on the model alone, so it is asked last, and nothing is named that a note says is bad for a
- * complaint. That one looks over the whole set-up sheet when the usual levers are used up is common practice, no source.
+ * What is left when all that rules propose has been tried, or cannot be made, or would by the driven model of this very car
+ * hardly be felt, and something is still complained of: that model is asked which single change does most for it, and leaves
+ * the balance alone where nobody complains of it. It stands on the model alone, so it is asked last, and nothing is named that
+ * a note says is bad for a complaint. That one looks over the whole set-up sheet when the usual levers are used up is common
+ * practice, no source.
  */
 final class LastResort {
 
     /** The name under which it speaks beside the rules. */
     static final String WORD = "What the model of this car says";
-    static final String WHY = "No rule has anything left for this. Of all single changes this one does most for it in a "
+    private static final String MOST = "Of all single changes this one does most for it in a "
             + "model of the car that is driven through the corner; nothing but that model speaks for it.";
     /** What acts by less than so many times what counts in the model is a quarter of what a driver notices. */
     private static final double FELT = 15;
@@ -57,21 +58,70 @@ final class LastResort {
         this.open = open;
     }
 
-    /** What to look for, and when to go back: not what the note says, which speaks of what rules propose the change for. */
-    static Note.Way told(Note.Way way, List<Complaint> complaints) {
-        String felt = complaints.stream().filter(Complaint::reported).map(Complaint::text).distinct()
-                .collect(Collectors.joining(", "));
-        return new Note.Way(way.effects(), WHY, "No rule of thumb is left for this. A computer model of your car says that this "
-                + "change does most for it. Nobody has tried it on your car yet.", "Less of what you told: " + felt
-                + ". Nothing else gets worse.", "What you told has not become less, or the car does something new.");
+    /** When it is asked. */
+    enum Asked {
+        /** Nothing that rules propose is left. */
+        NOTHING_LEFT("No rule has anything left for this. ", "No rule of thumb is left for this. "),
+        /** Something is left, after which by the same model hardly less would be complained of. */
+        NOTHING_HELPS("What rules still propose for this would hardly be felt, by the model of this car. ",
+                "What rules of thumb still say would hardly be felt on your car. ");
+
+        private final String why;
+        private final String plain;
+
+        Asked(String why, String plain) {
+            this.why = why;
+            this.plain = plain;
+        }
+
+        /** Why the change is named. */
+        String why(Choice choice) {
+            return why + (choice.again() ? "This helped in the last run and harmed nothing, and something is left: on with it."
+                    : MOST);
+        }
+
+        /** What to look for, and when to go back: not what the note says, which speaks of what rules propose the change for. */
+        Note.Way told(Choice choice, Note.Way way, List<Complaint> complaints) {
+            String felt = complaints.stream().filter(Complaint::reported).map(Complaint::text).distinct()
+                    .collect(Collectors.joining(", "));
+            return new Note.Way(way.effects(), why(choice), plain + (choice.again()
+                    ? "This helped the last time and made nothing worse: once more." : "A computer model of your car says that "
+                    + "this change does most for it. Nobody has tried it on your car yet."), "Less of what you told: " + felt
+                    + ". Nothing else gets worse.", "What you told has not become less, or the car does something new.");
+        }
     }
 
-    /** A change, and how far it goes. */
-    record Choice(Change change, Size size) {
+    /** Whether that is the reason of a change that nothing but the model speaks for. */
+    static boolean isWhy(String reason) {
+        return reason.endsWith(MOST);
     }
 
-    /** The change that does most; empty where none does enough. */
-    Optional<Choice> choice() {
+    /**
+     * A change, and how far it goes.
+     *
+     * @param again whether it is one that helped in the last run
+     */
+    record Choice(Change change, Size size, boolean again) {
+    }
+
+    /** A change that helped, once more; empty where it cannot be made, or the model expects harm of it now. */
+    Optional<Choice> again(Change helped) {
+        Optional<Size> size = CarModel.representsInMotion(helped.adjuster()) && open.test(helped) ? sizes.apply(helped)
+                : Optional.empty();
+        return size.filter(it -> it.to().isPresent()).filter(it -> forecast.isEmpty()
+                || forecast.get().gain(helped, it.to().get()).orElse(0) >= 0).map(it -> new Choice(helped, it, true));
+    }
+
+    /**
+     * The change that does most; empty where none does enough. Where rules propose something, that is what leaves noticeably
+     * less of all; where nothing is left, what relieves most of what is told, and if nothing does, what leaves less of all.
+     */
+    Optional<Choice> choice(Asked asked) {
+        Optional<Choice> found = most(asked);
+        return found.isEmpty() && forecast.isPresent() && asked == Asked.NOTHING_LEFT ? most(Asked.NOTHING_HELPS) : found;
+    }
+
+    private Optional<Choice> most(Asked asked) {
         Choice best = null;
         double most = 0;
         for (Adjuster adjuster : complaints.isEmpty() ? List.<Adjuster>of() : new ArrayList<>(car.car().adjusters().keySet())) {
@@ -79,19 +129,22 @@ final class LastResort {
                     adjuster.directions().get(0)), new Change(adjuster, adjuster.directions().get(1))) : List.<Change>of()) {
                 Optional<Size> size = open.test(change) && complaints.stream().anyMatch(it -> acts(change, it.phase().get()))
                         ? sizes.apply(change) : Optional.empty();
-                double worth = size.isPresent() ? worth(change, size.get()) : 0;
+                double worth = size.isPresent() ? worth(change, size.get(), asked) : 0;
                 if (worth > most) {
                     most = worth;
-                    best = new Choice(change, size.get());
+                    best = new Choice(change, size.get(), false);
                 }
             }
         }
         return Optional.ofNullable(best);
     }
 
-    private double worth(Change change, Size size) {
+    private double worth(Change change, Size size, Asked asked) {
         if (forecast.isPresent()) {
             double gain = size.to().isEmpty() ? 0 : forecast.get().gain(change, size.to().get()).orElse(0);
+            if (asked == Asked.NOTHING_HELPS) {
+                return gain < forecast.get().noticeable() ? 0 : gain;
+            }
             if (gain < -forecast.get().noticeable()) {
                 return 0;
             }

@@ -61,6 +61,11 @@ final class LookAhead {
                 + "model of it, driven, what stood before this would turn it round") : Optional.empty();
     }
 
+    /** Whether noticeably less is left after a change than before it, or the model does not know what is changed. */
+    boolean isWorthARun(RankedChange change) {
+        return change.size().to().isEmpty() || forecast.worthARun(change.change(), change.size().to().get());
+    }
+
     /** Whether clearly more is left after a change than before it. */
     boolean harms(RankedChange change) {
         return gain(forecast::gain, change, change.size().to()).orElse(0) < -harm();

@@ -30,7 +30,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
 
     /** Whether no rule speaks for it, and a model of the car alone does. */
     public boolean ofModelAlone() {
-        return because.filter(LastResort.WHY::equals).isPresent();
+        return because.filter(LastResort::isWhy).isPresent();
     }
 
     /** The same change at another place. */

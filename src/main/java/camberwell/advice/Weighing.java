@@ -131,7 +131,7 @@ final class Weighing {
                 lookAhead(Optional.of(last));
             }
             if (ranked.isEmpty() && run.conditions().surface() == Surface.DRY) {
-                lastResort(last);
+                lastResort(last, LastResort.Asked.NOTHING_LEFT).ifPresent(ranked::add);
             }
             if (ranked.isEmpty()) {
                 onceMore(last.balanced());
@@ -343,8 +343,12 @@ final class Weighing {
         if (Complaint.farOff(complaints)) {
             return;
         }
-        if (last.get().call() != LastChange.Call.GO_ON || ahead.harms(ranked.get(0))) {
+        boolean goesOn = last.get().call() == LastChange.Call.GO_ON && ranked.get(0).change().equals(last.get().change());
+        if (!goesOn || ahead.harms(ranked.get(0))) {
             before(ahead.worthARun(ranked));
+        }
+        if (!goesOn && !ahead.isWorthARun(ranked.get(0))) {
+            before(lastResort(last.get(), LastResort.Asked.NOTHING_HELPS));
         }
         while (!ranked.isEmpty() && leverage.beyondNeutral() && ahead.harms(ranked.get(0))) {
             withhold(ranked.remove(0).change(), "the car is beyond neutral: by the model of it, driven, this would turn it round",
@@ -359,22 +363,22 @@ final class Weighing {
         });
     }
 
-    /** What the model of this car does most with, when no rule has anything left. */
-    private void lastResort(LastChange last) {
-        Predicate<Change> open = change -> run.tried().stream().noneMatch(tried -> tried.change().equals(named(change)))
+    /** What the model of this car does most with, where nothing that rules propose does enough. */
+    private Optional<RankedChange> lastResort(LastChange last, LastResort.Asked asked) {
+        Predicate<Change> open = change -> !advised().contains(named(change)) && last.open(named(change))
                 && holding(change).isEmpty() && last.room(change) > 0 && certainty(named(change)) >= 0
                 && worth(change).harmToComplaints() == 0;
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
-        leverage.toDrive().flatMap(car -> new LastResort(car, forecast, complaints, this::lastSize, open).choice())
-                .ifPresent(choice -> {
+        return leverage.toDrive().map(car -> new LastResort(car, forecast, complaints, this::lastSize, open))
+                .flatMap(model -> last.helped().flatMap(model::again).or(() -> model.choice(asked))).map(choice -> {
             Change change = named(choice.change());
             proposals.computeIfAbsent(change, key -> new ArrayList<>())
                     .add(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
             withheld.remove(change);
             RankedChange candidate = candidate(change, weights.leastCertainty());
-            ranked.add(new RankedChange(1, change, choice.size(), candidate.score(), candidate.proposals(),
-                    Optional.of(LastResort.WHY), List.of(), candidate.note(),
-                    LastResort.told(candidate.way(), complaints)));
+            return new RankedChange(1, change, choice.size(), candidate.score(), candidate.proposals(),
+                    Optional.of(asked.why(choice)), List.of(), candidate.note(),
+                    asked.told(choice, candidate.way(), complaints));
         });
     }
 

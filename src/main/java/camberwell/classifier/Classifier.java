@@ -11,6 +11,9 @@ import java.util.Map;
 /** Tells how likely each of its labels is of a text. Safe for use by several threads. */
 public final class Classifier {
 
+    /** Weights no larger than that, where the largest is 127, are left out: they are many and tell next to nothing. */
+    private static final int SMALL = 3;
+
     private final String[] labels;
     private final int[] features;
     private final int[] starts;
@@ -46,7 +49,7 @@ public final class Classifier {
             int row = rows.get(features[i]) * labels.length;
             for (int label = 0; label < labels.length; label++) {
                 int weight = Math.round(weights[row + label] / unit);
-                if (weight != 0) {
+                if (Math.abs(weight) > SMALL) {
                     labelled[count] = (byte) label;
                     kept[count++] = (byte) weight;
                 }
@@ -135,8 +138,7 @@ public final class Classifier {
     public static Classifier read(ByteBuffer in) {
         String[] labels = new String[in.get()];
         for (int i = 0; i < labels.length; i++) {
-            byte[] label = bytes(in, in.getShort());
-            labels[i] = new String(label, StandardCharsets.UTF_8);
+            labels[i] = text(in);
         }
         boolean shared = in.get() != 0;
         float unit = in.getFloat();
@@ -149,6 +151,11 @@ public final class Classifier {
             starts[i + 1] = starts[i] + (in.get() & 0xff);
         }
         return new Classifier(labels, features, starts, bytes(in, count), bytes(in, count), unit, shared);
+    }
+
+    /** A text as {@link DataOutputStream#writeUTF} writes it, of letters that are the same in both. */
+    static String text(ByteBuffer in) {
+        return new String(bytes(in, in.getShort()), StandardCharsets.UTF_8);
     }
 
     private static byte[] bytes(ByteBuffer in, int count) {

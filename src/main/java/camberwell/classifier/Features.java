@@ -2,6 +2,8 @@ package camberwell.classifier;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * What is compared of a text: its words, its pairs of neighbours, and whatever else is known of it. Each is known by a hash of
@@ -13,6 +15,9 @@ public final class Features {
     private static final int PRIME = 0x01000193;
     /** How often what counts for more is there besides. */
     private static final int STRONG = 5;
+    /** How many letters there are in a run. */
+    private static final int FEWEST = 3;
+    private static final int MOST = 4;
 
     private Features() {
     }
@@ -46,6 +51,32 @@ public final class Features {
             all[once.length + i] = hash(hash(BASIS, "o"), strong.get(i / STRONG));
         }
         return all;
+    }
+
+    /**
+     * The features of a text with those of the letters in its rarer words, three and four in a run: what is written otherwise,
+     * or in another tongue, is met in parts. Each is there once.
+     *
+     * @param words in small letters, in order
+     * @param others whatever else is known of the text
+     * @param common whether a word is met so often that its letters tell no more than it does itself
+     */
+    public static int[] withLetters(List<String> words, List<String> others, Predicate<String> common) {
+        IntStream.Builder all = IntStream.builder();
+        for (int feature : of(words, others, List.of())) {
+            all.add(feature);
+        }
+        for (String word : words) {
+            if (!common.test(word)) {
+                String whole = "<" + word + ">";
+                for (int length = FEWEST; length <= MOST; length++) {
+                    for (int at = 0; at + length <= whole.length(); at++) {
+                        all.add(hash(hash(BASIS, "l"), whole.substring(at, at + length)));
+                    }
+                }
+            }
+        }
+        return all.build().distinct().toArray();
     }
 
     /** The feature that a word is by itself. */

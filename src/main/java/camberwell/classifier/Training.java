@@ -124,7 +124,7 @@ public final class Training {
         }
     }
 
-    private static void shuffle(int[] order, Random random) {
+    static void shuffle(int[] order, Random random) {
         for (int i = order.length - 1; i > 0; i--) {
             int other = random.nextInt(i + 1);
             int kept = order[i];

@@ -1,5 +1,5 @@
 /**
- * A text classifier by logistic regression: which of a number of labels hold of a set of features, and how likely. It knows
- * nothing of cars.
+ * Text classifiers: which of a number of labels hold of a set of features, and how likely, by logistic regression and by a
+ * network with one hidden layer. They know nothing of cars.
  */
 package camberwell.classifier;

@@ -258,7 +258,10 @@ public final class Debrief implements AutoCloseable {
         next = null;
     }
 
-    /** What a topic is about, in words: {@code understeer} or {@code understeer at entry in slow corners}; empty for the whole car. */
+    /**
+     * What a topic is about, in words: {@code understeer} or {@code understeer at entry in slow corners}; empty for the whole
+     * car.
+     */
     public String complaint(Topic topic) {
         return complaint(topic, state);
     }

@@ -273,7 +273,7 @@ public final class Explainer {
             double least = advisor.weights().leastCertainty();
             ranked(advice, change).ifPresent(ranked -> reasons.add("it is advised: number " + ranked.rank() + " of "
                     + advice.changes().size() + (ranked.ofModelAlone() ? ", by the driven model of this car alone, since no "
-                    + "rule has anything left" : "")));
+                    + "rule has anything left that helps" : "")));
             withheld(advice, change).ifPresent(withheld -> reasons.add("it is proposed, and held back: "
                     + withheld.reason()));
             boolean spokenFor = sum.steps().stream().anyMatch(step -> step.certainty() > 0);

@@ -22,23 +22,27 @@ final class Agreement {
     /** How sure the sound has to be where the grammar reads the same, but not every word. */
     private static final double AGREED = 0.6;
     /** The same where the grammar has a reading of every word. */
-    private static final double AGREED_ON_ALL = 0.4;
+    private static final double AGREED_ON_ALL = 0.65;
     /** How sure it has to be where the grammar is silent. */
-    private static final double ALONE = 0.65;
+    private static final double ALONE = 0.75;
     /** The same where a word is in it that the ear has never met either. */
-    private static final double STRANGE = 0.75;
+    private static final double STRANGE = 0.8;
     /** How sure it has to be where the grammar reads something else. */
-    private static final double AGAINST = 0.85;
-    /** How sure it has to be where the grammar has a reason to think otherwise, and of that all is well. */
-    private static final double CERTAIN = 0.93;
+    private static final double AGAINST = 0.87;
+    /** How sure it has to be that all is well. */
+    private static final double WELL = 0.9;
+    /** How sure it has to be where the grammar has a reason to think otherwise. */
+    private static final double CERTAIN = 0.9;
     /** From where on it is worth asking back. */
     private static final double ASKED = 0.3;
     /** How likely what the grammar reads has to be, to be worth asking back about where it sounds like something else. */
-    private static final double RIVAL = 0.08;
+    private static final double RIVAL = 0.13;
+    /** How sure several have to be together, to be taken though no cut leaves a part for each. */
+    private static final double TOGETHER = 0.85;
     /** How sure it has to be that it is no complaint, so that what the grammar reads is not taken. */
     private static final double NO_COMPLAINT = 0.4;
     /** How likely a surface has to be that the grammar reads. */
-    private static final double DAY = 0.2;
+    private static final double DAY = 0.4;
 
     private final Sayings sayings;
     private final Ear ear;
@@ -73,7 +77,7 @@ final class Agreement {
         }
         if (read.size() == 1 && heard.told().size() > 1 && sounds.containsAll(read) && !sounds.equals(read)) {
             // "It pushes on entry and exit" sounds like several, which are one symptom twice.
-            return with(Details.of(impression, heard));
+            return with(Details.of(impression, heard, phrased()));
         }
         double sure = impression.sure(sounds);
         if (read.isEmpty() && exact() && heard.anything() && sure < CERTAIN) {
@@ -94,7 +98,7 @@ final class Agreement {
             return allIsWell(read, sure);
         }
         if (sounds.equals(read)) {
-            return agreed(read, sure) ? with(Details.of(impression, heard)) : asked();
+            return agreed(read, sure) ? with(Details.of(impression, heard, phrased())) : asked();
         }
         if (sounds.size() > 1) {
             return several(read);
@@ -121,7 +125,7 @@ final class Agreement {
     /** The grammar's one complaint where it is not sure of the whole, but of the part that tells it. */
     private Optional<Heard> besideAnother(Set<String> read, double sure) {
         return heard.told().size() != 1 || agreed(read, sure) ? Optional.empty()
-                : Parts.beside(sayings, ear, said, read.iterator().next()).map(part -> with(Details.of(part, heard)));
+                : Parts.beside(sayings, ear, said, read.iterator().next()).map(part -> with(Details.of(part, heard, phrased())));
     }
 
     /** Whether it sounds like what the grammar reads, and sure enough. */
@@ -158,6 +162,17 @@ final class Agreement {
             }
         }
         return named;
+    }
+
+    /** Every word that is meant by a phrase which tells a complaint whole; a pack's says what no ear can know. */
+    private List<Word> phrased() {
+        List<Word> phrased = new ArrayList<>();
+        for (List<Token> sentence : sayings.sentences(said)) {
+            for (Atom atom : Cover.of(sayings, sentence)) {
+                atom.as(Meaning.Complaint.class).ifPresent(it -> phrased.addAll(it.words()));
+            }
+        }
+        return phrased;
     }
 
     /** Whether a word that neither knows begins what the grammar would ask back about. */
@@ -217,7 +232,7 @@ final class Agreement {
     }
 
     private Heard allIsWell(Set<String> read, double sure) {
-        if (heard.fine() || sure < CERTAIN) {
+        if (heard.fine() || sure < WELL) {
             return heard.told().isEmpty() || exact() && sure < NO_COMPLAINT ? heard : asked();
         }
         return new Heard(said, List.of(), surface(), true, List.of(), List.of(), List.of());
@@ -228,6 +243,9 @@ final class Agreement {
         List<Told> parts = Parts.of(sayings, ear, said, sounds);
         if (!parts.isEmpty()) {
             return with(new Details.Outcome(parts, List.of(), List.of()));
+        }
+        if (impression.sure(sounds) >= TOGETHER) {
+            return with(Details.of(impression, sounds, named()));
         }
         return read.isEmpty() ? doubted() : asked();
     }
@@ -250,7 +268,9 @@ final class Agreement {
     }
 
     private Heard asked(List<Told> mayBe) {
-        return new Heard(said, List.of(), surface(), false, heard.loose(), List.of(new Heard.Unclear(said.strip(), mayBe)),
+        // What is asked with more is not asked with less besides.
+        List<Told> each = mayBe.stream().filter(one -> mayBe.stream().noneMatch(one::within)).toList();
+        return new Heard(said, List.of(), surface(), false, heard.loose(), List.of(new Heard.Unclear(said.strip(), each)),
                 List.of());
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.StringTokenizer;
+import java.util.function.Predicate;
 
 /**
  * What a saying is taken by as a whole: its words as typed, their stems with slips mended, the phrases in it whatever they are
@@ -46,7 +47,7 @@ final class Cues {
     static List<String> words(String said) {
         Cues cues = new Cues();
         cues.split(said);
-        return List.copyOf(cues.words);
+        return cues.words();
     }
 
     /** To tell symptoms by. */
@@ -57,6 +58,18 @@ final class Cues {
     /** To tell details by: those that are named count for more. */
     int[] ofDetails() {
         return Features.of(words, others, List.copyOf(strong));
+    }
+
+    /** To tell both by at once, with the letters of words that are not common. */
+    int[] ofBoth(Predicate<String> common) {
+        List<String> all = new ArrayList<>(others);
+        all.addAll(strong);
+        return Features.withLetters(words, all, common);
+    }
+
+    /** The words as typed. */
+    List<String> words() {
+        return List.copyOf(words);
     }
 
     private void split(String said) {

@@ -13,6 +13,7 @@ import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What narrows a complaint of which the symptom is taken: the words that the grammar reads, as far as they sound likely, and
@@ -24,22 +25,30 @@ final class Details {
             CornerKind.class, Turn.class, Severity.class, Occurrence.class, Since.class);
 
     /** How likely a word has to be to be taken that the grammar does not read. */
-    private static final double TAKEN = 0.5;
-    /** How likely it has to be beside another of its kind that would be taken without it. */
-    private static final double FAR = 0.85;
+    private static final double TAKEN = 0.62;
+    /** From where on another of its kind is likely too, so that neither is taken. */
+    private static final double RIVAL = 0.5;
+    /** How likely it has to be to narrow just that one of several complaints. */
+    private static final double FAR = 0.93;
     /** The same where the grammar has a reading of every word without it. */
-    private static final double TAKEN_BESIDES = 0.95;
+    private static final double TAKEN_BESIDES = 0.86;
     /** How likely a word has to be that the grammar reads. */
-    private static final double KEPT = 0.42;
+    private static final double KEPT = 0.62;
+    /** The same where the grammar has a reading of every word. */
+    private static final double KEPT_OF_ALL = 0.33;
     /** The same for how bad it is, on which people differ. */
-    private static final double KEPT_DEGREE = 0.15;
+    private static final double KEPT_DEGREE = 0.18;
     /** The same where the grammar reads one symptom twice: it may be one only. */
-    private static final double KEPT_TWICE = 0.75;
+    private static final double KEPT_TWICE = 0.87;
     /** From where on a word that is left out is named. */
-    private static final double NAMED = 0.3;
+    private static final double NAMED = 0.1;
+
+    /** The same where the grammar has a reading of every word. */
+    private static final double NAMED_BESIDES = 0.25;
 
     private final Impression impression;
     private final List<Heard.Unclear> doubts = new ArrayList<>();
+    private final List<Word> phrased = new ArrayList<>();
 
     /**
      * What came of it.
@@ -68,15 +77,37 @@ final class Details {
         return new Outcome(List.of(told), details.once(), List.of());
     }
 
-    /** What the grammar reads, whose symptoms are the right ones. */
-    static Outcome of(Impression impression, Heard heard) {
+    /**
+     * Those symptoms, each with what narrows just that for sure.
+     *
+     * @param named the words that narrow and are named somewhere: those of a kind that is not taken are not swallowed
+     */
+    static Outcome of(Impression impression, Set<String> symptoms, List<Word> named) {
         Details details = new Details(impression);
+        List<Told> told = new ArrayList<>();
+        for (String symptom : symptoms) {
+            Symptom one = Word.of(Symptom.class, symptom);
+            told.add(new Told(one, details.ofSeveral(one, List.of()), List.of()));
+        }
+        named.stream().filter(word -> told.stream().noneMatch(one -> one.word(word.getClass()).isPresent()))
+                .forEach(details::doubt);
+        return new Outcome(told, details.once(), List.of());
+    }
+
+    /**
+     * What the grammar reads, whose symptoms are the right ones.
+     *
+     * @param phrased the words that phrases mean which tell a complaint whole: who wrote those knows what they mean
+     */
+    static Outcome of(Impression impression, Heard heard, List<Word> phrased) {
+        Details details = new Details(impression);
+        details.phrased.addAll(phrased);
         boolean exact = heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
         List<Told> parts = new ArrayList<>();
         for (Told told : heard.told()) {
             boolean twice = heard.told().stream().filter(it -> it.symptom() == told.symptom()).count() > 1;
             parts.add(heard.told().size() == 1 ? details.alone(told, exact, takenBack(told, heard))
-                    : details.amongOthers(told, twice ? KEPT_TWICE : KEPT));
+                    : details.amongOthers(told, exact ? KEPT_OF_ALL : twice ? KEPT_TWICE : KEPT));
         }
         List<Told> told = united(parts);
         List<String> rest = new ArrayList<>(heard.notUnderstood());
@@ -90,9 +121,9 @@ final class Details {
         List<Word> words = new ArrayList<>();
         for (Class<? extends Word> kind : KINDS) {
             Optional<Word> likeliest = likeliest(kind, symptom);
-            double likely = likeliest.map(impression::likely).orElse(0.0);
+            double likely = likeliest.map(word -> impression.likely(symptom, word)).orElse(0.0);
             boolean only = likeliest.filter(word -> only(symptom, word)).isPresent();
-            if (likely >= (only ? NAMED : TAKEN) && (likely >= FAR || second(kind, likeliest.get()) < TAKEN)) {
+            if (likely >= (only ? NAMED : TAKEN) && second(kind, symptom, likeliest.get()) < RIVAL) {
                 words.add(likeliest.get());
             } else if (likely >= NAMED) {
                 doubt(likeliest.get());
@@ -111,17 +142,18 @@ final class Details {
         for (Class<? extends Word> kind : KINDS) {
             Optional<Word> said = read.word(kind).map(Word.class::cast);
             Optional<Word> likeliest = likeliest(kind, read.symptom());
-            double likely = likeliest.map(impression::likely).orElse(0.0);
-            double enough = kind == Severity.class ? KEPT_DEGREE : KEPT;
-            if (said.filter(word -> impression.likely(word) >= enough || bound(read, word)).isPresent()) {
+            double likely = likeliest.map(word -> impression.likely(read.symptom(), word)).orElse(0.0);
+            double enough = kind == Severity.class ? KEPT_DEGREE : exact ? KEPT_OF_ALL : KEPT;
+            if (said.filter(word -> impression.likely(read.symptom(), word) >= enough || bound(read, word)).isPresent()) {
                 words.add(said.get());
-            } else if (likely >= (exact ? TAKEN_BESIDES : TAKEN) && !only(read.symptom(), likeliest.get())
-                    && !(kind == Phase.class && takenBack)
+            } else if (likely >= (exact ? TAKEN_BESIDES : TAKEN) && !unsaid(read.symptom(), likeliest.get())
+                    && !(kind == Phase.class && takenBack) && second(kind, read.symptom(), likeliest.get()) < RIVAL
                     && !read.notIn().contains(likeliest.get())) {
                 words.add(likeliest.get());
             } else if (said.isPresent()) {
                 doubt(said.get());
-            } else if (likely >= NAMED && !read.notIn().contains(likeliest.get()) && !only(read.symptom(), likeliest.get())) {
+            } else if (likely >= (exact ? NAMED_BESIDES : NAMED) && !read.notIn().contains(likeliest.get())
+                    && !unsaid(read.symptom(), likeliest.get())) {
                 doubt(likeliest.get());
             }
         }
@@ -134,16 +166,40 @@ final class Details {
                 .anyMatch(reason -> heard.notUnderstood().stream().anyMatch(words -> words.endsWith(reason)));
     }
 
-    /** One complaint of several: what it sounds like belongs to any of them, so only what the grammar reads counts. */
+    /** What narrows just that one of several for sure, of the kinds that no word is known of. */
+    private List<Word> ofSeveral(Symptom symptom, List<Word> known) {
+        List<Word> words = new ArrayList<>();
+        for (Class<? extends Word> kind : KINDS) {
+            for (Word word : Word.all(kind)) {
+                boolean free = known.stream().noneMatch(it -> it.getClass() == kind)
+                        && words.stream().noneMatch(it -> it.getClass() == kind);
+                if (free && sense(symptom, word) && !unsaid(symptom, word) && impression.pairs(symptom, word)) {
+                    double likely = impression.likelyOf(symptom, word);
+                    if (likely >= FAR) {
+                        words.add(word);
+                    } else if (likely >= RIVAL) {
+                        doubt(word);
+                    }
+                }
+            }
+        }
+        return words;
+    }
+
+    /** One complaint of several: what the grammar reads of it, and what sounds sure to belong to just that. */
     private Told amongOthers(Told read, double enough) {
         List<Word> words = new ArrayList<>();
         for (Word word : read.words()) {
-            if (impression.likely(word) >= (word instanceof Severity ? KEPT_DEGREE : enough) || bound(read, word)) {
+            double least = word instanceof Severity ? KEPT_DEGREE : enough;
+            if (impression.likelyOf(read.symptom(), word) >= least || bound(read, word)) {
                 words.add(word);
             } else {
                 doubt(word);
             }
         }
+        List<Word> known = new ArrayList<>(read.words());
+        known.addAll(read.notIn());
+        words.addAll(ofSeveral(read.symptom(), known));
         return new Told(read.symptom(), words, without(read.notIn(), words));
     }
 
@@ -186,9 +242,22 @@ final class Details {
         return both;
     }
 
-    /** Whether a word goes with another that was told: a hairpin is slow. */
-    private static boolean bound(Told told, Word word) {
-        return word == CornerSpeed.SLOW && told.words().contains(CornerKind.HAIRPIN);
+    /** Whether a word is meant by a phrase, or goes with another that was told: a hairpin is slow. */
+    private boolean bound(Told told, Word word) {
+        return phrased.contains(word) || word == CornerSpeed.SLOW && told.words().contains(CornerKind.HAIRPIN);
+    }
+
+    /** Whether it goes without saying: the one phase in which that symptom can be, and that a wheel locks on the brakes. */
+    private static boolean unsaid(Symptom symptom, Word word) {
+        return only(symptom, word)
+                || word == Phase.BRAKING && (symptom == Symptom.FRONT_LOCKING || symptom == Symptom.REAR_LOCKING);
+    }
+
+    /** Whether that can narrow it: a phase in which it can be, and no place of what is at one end of the car anyway. */
+    private static boolean sense(Symptom symptom, Word word) {
+        return word instanceof Phase phase ? symptom.senseless(phase).isEmpty()
+                : !(word instanceof Place place) || symptom.axle().isEmpty()
+                        || !symptom.ofBalance() && !place.id().equals(symptom.axle().get().id());
     }
 
     /** Whether it is the one phase in which that symptom can be. */
@@ -197,15 +266,16 @@ final class Details {
     }
 
     /** How likely the second of a kind is. */
-    private double second(Class<? extends Word> kind, Word first) {
-        return Word.all(kind).stream().filter(word -> word != first).mapToDouble(impression::likely).max().orElse(0);
+    private double second(Class<? extends Word> kind, Symptom symptom, Word first) {
+        return Word.all(kind).stream().filter(word -> word != first).mapToDouble(word -> impression.likely(symptom, word)).max()
+                .orElse(0);
     }
 
     private Optional<Word> likeliest(Class<? extends Word> kind, Symptom symptom) {
         Word likeliest = null;
         for (Word word : Word.all(kind)) {
-            boolean sense = !(word instanceof Phase phase) || symptom.senseless(phase).isEmpty();
-            if (sense && (likeliest == null || impression.likely(word) > impression.likely(likeliest))) {
+            if (sense(symptom, word) && (likeliest == null
+                    || impression.likely(symptom, word) > impression.likely(symptom, likeliest))) {
                 likeliest = word;
             }
         }

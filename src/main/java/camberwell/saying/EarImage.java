@@ -26,8 +26,18 @@ public final class EarImage {
     private EarImage() {
     }
 
-    /** The ear in camberwell's own jar; empty where none was packaged, or it is damaged. */
+    /** The ear in camberwell's own jar, read at its first use and kept; empty where none was packaged, or it is damaged. */
     static Optional<Ear> load() {
+        return Kept.EAR;
+    }
+
+    /** An ear never changes, so one does for all. */
+    private static final class Kept {
+
+        static final Optional<Ear> EAR = read();
+    }
+
+    private static Optional<Ear> read() {
         try (InputStream in = EarImage.class.getClassLoader().getResourceAsStream(RESOURCE)) {
             return in == null ? Optional.empty() : Optional.of(Ear.read(ByteBuffer.wrap(in.readAllBytes())));
         } catch (IOException | BufferUnderflowException | IllegalArgumentException e) {

@@ -1,5 +1,6 @@
 package camberwell.saying;
 
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.Map;
 import java.util.Set;
@@ -9,15 +10,18 @@ import java.util.TreeSet;
  * What a saying sounds like as a whole.
  *
  * @param what how likely each symptom is, and each of {@link Lesson#NOTHING}, {@link Lesson#REFUSED} and {@link Lesson#DAY}
- * @param details how likely each word is that narrows a complaint
+ * @param details how likely each word is that narrows a complaint, and each that narrows just that one ({@link Lesson#pair})
  */
 record Impression(Map<String, Double> what, Map<String, Double> details) {
 
-    private static final double EVEN = 0.5;
+    private static final double EVEN = 0.6;
     /** How likely the second of several has to be. */
-    private static final double SECOND = 0.1;
+    private static final double SECOND = 0.2;
+    /** How likely that it is several has to be, so that the second may be less. */
+    private static final double CLEARLY = 0.9;
+    private static final double SECOND_OF_CLEARLY = 0.08;
     /** How sure it is one that sounds like several of which there is no second. */
-    private static final double NO_SECOND = 0.7;
+    private static final double NO_SECOND = 0.78;
 
     /** What it sounds like most: one, or two where it sounds like several. */
     Set<String> likeliest() {
@@ -29,7 +33,8 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     /** Whether it sounds like several, and there is a second. */
     private boolean several() {
         String first = first(Set.of());
-        return details.getOrDefault(Lesson.SEVERAL, 0.0) > EVEN && likely(second(first)) >= SECOND;
+        double several = details.getOrDefault(Lesson.SEVERAL, 0.0);
+        return several > EVEN && likely(second(first)) >= (several > CLEARLY ? SECOND_OF_CLEARLY : SECOND);
     }
 
     private String second(String first) {
@@ -66,6 +71,30 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     /** How likely it is that a word that narrows is meant; 0 for one that was never met. */
     double likely(Word detail) {
         return details.getOrDefault(detail.id(), 0.0);
+    }
+
+    /** How likely it is that a word is meant where that symptom is the only one: by itself, and as narrowing just that. */
+    double likely(Symptom symptom, Word detail) {
+        Double pair = details.get(Lesson.pair(symptom.id(), detail.id()));
+        return pair == null ? likely(detail) : pooled(pair, likely(detail));
+    }
+
+    /** How likely it is that a word narrows that symptom of several. */
+    double likelyOf(Symptom symptom, Word detail) {
+        Double pair = details.get(Lesson.pair(symptom.id(), detail.id()));
+        return pair == null ? likely(detail) : pair;
+    }
+
+    /** Whether it was met often enough that the word narrows that symptom. */
+    boolean pairs(Symptom symptom, Word detail) {
+        return details.containsKey(Lesson.pair(symptom.id(), detail.id()));
+    }
+
+    /** The geometric mean of two odds, as a probability. */
+    static double pooled(double one, double other) {
+        double holds = Math.sqrt(one * other);
+        double not = Math.sqrt((1 - one) * (1 - other));
+        return holds + not == 0 ? 0 : holds / (holds + not);
     }
 
     /** Whether there is anything to be told of that symptom: it was met. */

@@ -28,9 +28,11 @@ import java.util.TreeSet;
  *
  * @param labels what it certainly means
  * @param open what it may mean
+ * @param pairs each symptom that it certainly means with each word that narrows it, as {@link #pair} has them
+ * @param openPairs those that it may mean
  * @param met whether the grammar was made with it, so that what the grammar makes of it proves nothing
  */
-record Lesson(String saying, Set<String> labels, Set<String> open, boolean met) {
+record Lesson(String saying, Set<String> labels, Set<String> open, Set<String> pairs, Set<String> openPairs, boolean met) {
 
     /** That nothing is wrong. */
     static final String NOTHING = "nothing";
@@ -102,7 +104,7 @@ record Lesson(String saying, Set<String> labels, Set<String> open, boolean met) 
         known.addAll(List.of(NOTHING, REFUSED, SURFACE));
         int at = 0;
         for (String word : meaning.split("[ ;|]", -1)) {
-            String plain = word.endsWith("?") ? word.substring(0, word.length() - 1) : word;
+            String plain = plain(word);
             if (!plain.isEmpty() && !known.contains(plain)) {
                 return Optional.of(Problem.error(file, line, column + at, "\"" + plain + "\" is no word of the vocabulary",
                         Nearest.to(plain, known)));
@@ -112,14 +114,23 @@ record Lesson(String saying, Set<String> labels, Set<String> open, boolean met) 
         return Optional.empty();
     }
 
+    /** A symptom with a word that narrows it, as one label. */
+    static String pair(String symptom, String word) {
+        return symptom + " " + word;
+    }
+
     private static Lesson lesson(String saying, String meaning, Set<String> alwaysOpen, boolean met) {
         Set<String> certain = new TreeSet<>();
         Set<String> possible = new HashSet<>(alwaysOpen);
+        Set<String> pairs = new TreeSet<>();
+        Set<String> openPairs = new HashSet<>();
         Set<String> first = Set.of();
         for (String one : meaning.split(" \\|\\| ")) {
             Set<String> here = new TreeSet<>();
+            Set<String> pairsHere = new TreeSet<>();
             for (String part : one.strip().split("\\s*;\\s*")) {
                 words(part, here, possible);
+                pairs(part, alwaysOpen, pairsHere, openPairs);
             }
             if (here.stream().filter(it -> !DETAILS.contains(it)).count() > 1) {
                 here.add(SEVERAL);
@@ -128,11 +139,14 @@ record Lesson(String saying, Set<String> labels, Set<String> open, boolean met) 
                 here.add(DAY);
             }
             possible.addAll(here);
+            openPairs.addAll(pairsHere);
             if (first.isEmpty()) {
                 first = here;
                 certain.addAll(here);
+                pairs.addAll(pairsHere);
             } else {
                 certain.retainAll(here);
+                pairs.retainAll(pairsHere);
             }
         }
         if (DETAILS.containsAll(certain)) {
@@ -140,7 +154,8 @@ record Lesson(String saying, Set<String> labels, Set<String> open, boolean met) 
             first.stream().filter(word -> !DETAILS.contains(word)).forEach(certain::add);
         }
         possible.removeAll(certain);
-        return new Lesson(saying, certain, possible, met);
+        openPairs.removeAll(pairs);
+        return new Lesson(saying, certain, possible, pairs, openPairs, met);
     }
 
     private static void words(String part, Set<String> here, Set<String> possible) {
@@ -150,10 +165,27 @@ record Lesson(String saying, Set<String> labels, Set<String> open, boolean met) 
         }
         for (String word : part.split(" ")) {
             if (word.endsWith("?")) {
-                possible.add(word.substring(0, word.length() - 1));
+                possible.add(plain(word));
             } else {
                 here.add(word);
             }
         }
+    }
+
+    private static void pairs(String part, Set<String> alwaysOpen, Set<String> here, Set<String> possible) {
+        String[] words = part.split(" ");
+        if (Word.ids(Symptom.class).contains(plain(words[0]))) {
+            String symptom = plain(words[0]);
+            for (String word : words) {
+                if (DETAILS.contains(plain(word))) {
+                    (word.endsWith("?") ? possible : here).add(pair(symptom, plain(word)));
+                }
+            }
+            alwaysOpen.forEach(word -> possible.add(pair(symptom, word)));
+        }
+    }
+
+    private static String plain(String word) {
+        return word.endsWith("?") ? word.substring(0, word.length() - 1) : word;
     }
 }

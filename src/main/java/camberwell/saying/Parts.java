@@ -19,10 +19,10 @@ final class Parts {
     private static final List<String> JOINS = List.of(" and ", " but ", " then ", " while ", " when ", " und ", " aber ", " et ",
             " mais ", " y ", " pero ", " e ", " ma ");
     /** How sure both parts have to be together. */
-    private static final double SURE = 0.5;
+    private static final double SURE = 0.62;
 
     /** How sure each of two parts has to be, of which one is no complaint. */
-    private static final double APART = 0.8;
+    private static final double APART = 0.75;
 
     private Parts() {
     }
@@ -82,7 +82,7 @@ final class Parts {
     private static boolean other(Sayings sayings, Ear ear, String part) {
         Heard heard = Hearing.of(sayings, part);
         Impression here = ear.impression(sayings, part, heard);
-        return heard.told().isEmpty() && !heard.fine() && here.sure(Set.of(Lesson.REFUSED)) >= APART;
+        return heard.told().isEmpty() && !heard.fine() && here.likely(Lesson.REFUSED) + here.likely(Lesson.NOTHING) >= APART;
     }
 
     /** Where a new clause may begin. */

@@ -1,9 +1,12 @@
 package camberwell.saying;
 
 import camberwell.vocabulary.Nearest;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Mends slips in whole words: one letter wrong, missing, too many or swapped with its neighbour, or two in a long word
@@ -15,12 +18,20 @@ final class Spelling {
     private static final int SHORTEST = 4;
     private static final int SHORT = 5;
     private static final int LONG = 9;
+    /** More letters than any word has. */
+    private static final int MOST = 64;
+    /** How many words are remembered. */
+    private static final int REMEMBERED = 20_000;
 
     private final Set<String> stems;
     private final Set<String> ordinary;
     private final Set<String> written;
     /** Each form of each word with its stem; put together at the first word that is not known. */
     private Map<String, String> forms;
+    /** Words that are not known, with their stems as they were mended: they come again. */
+    private final Map<String, String> mended = new ConcurrentHashMap<>();
+    /** The forms that begin with a letter and are so long, as a slip leaves both nearly as they were. */
+    private Map<Integer, List<Map.Entry<String, String>>> near;
     /** The stem of the words that sound so; empty where they have several. */
     private Map<String, String> sounds;
 
@@ -51,10 +62,18 @@ final class Spelling {
             }
             Map<String, String> alike = new HashMap<>();
             all.forEach((form, stem) -> alike.merge(sound(form), stem, (one, other) -> one.equals(other) ? one : ""));
+            Map<Integer, List<Map.Entry<String, String>>> sorted = new HashMap<>();
+            all.entrySet().forEach(form -> sorted
+                    .computeIfAbsent(near(form.getKey().charAt(0), form.getKey().length()), it -> new ArrayList<>()).add(form));
             sounds = alike;
+            near = sorted;
             forms = all;
         }
         return forms;
+    }
+
+    private static int near(char first, int length) {
+        return first * MOST + length;
     }
 
     private boolean known(String word) {
@@ -66,6 +85,19 @@ final class Spelling {
         if (typed.length() < SHORTEST || known(stem) || known(typed)) {
             return stem;
         }
+        String before = mended.get(typed);
+        if (before != null) {
+            return before;
+        }
+        if (mended.size() >= REMEMBERED) {
+            mended.clear();
+        }
+        String mend = mend(typed, stem);
+        mended.put(typed, mend);
+        return mend;
+    }
+
+    private String mend(String typed, String stem) {
         Map<String, String> forms = forms();
         String swapped = swapped(typed, forms);
         if (swapped != null) {
@@ -78,11 +110,12 @@ final class Spelling {
         int allowed = typed.length() >= LONG ? 2 : 1;
         String best = null;
         int least = allowed + 1;
-        for (Map.Entry<String, String> form : forms.entrySet()) {
+        List<Map.Entry<String, String>> candidates = new ArrayList<>();
+        for (int length = typed.length() - allowed; length <= typed.length() + allowed; length++) {
+            candidates.addAll(near.getOrDefault(near(typed.charAt(0), length), List.of()));
+        }
+        for (Map.Entry<String, String> form : candidates) {
             String candidate = form.getKey();
-            if (Math.abs(candidate.length() - typed.length()) > allowed || candidate.charAt(0) != typed.charAt(0)) {
-                continue;
-            }
             if (typed.length() <= SHORT && candidate.length() == typed.length() && !sorted(typed, candidate)) {
                 // In a short word another letter is another word: "cords" is no slip.
                 continue;

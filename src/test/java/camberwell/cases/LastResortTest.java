@@ -55,6 +55,37 @@ class LastResortTest {
     }
 
     @Test
+    @DisplayName("what only the model named goes on where it helped, and is not named again where nothing came of it or harm")
+    void goesOn() {
+        String lower = "  - {change: front-ride-height lower, steps: 1, on: wheelspin, phase: exit, run: 3, outcome: ";
+        RankedChange again = advise(BAR + lower + "better}\n").changes().get(0);
+        assertEquals("front-ride-height lower", again.change().id());
+        assertTrue(again.why().contains("helped in the last run"), again.why());
+        assertTrue(!changes(advise(BAR + lower + "same}\n")).contains("front-ride-height lower"));
+        assertTrue(!changes(advise(BAR + lower + "worse}\n")).contains("front-ride-height lower"));
+    }
+
+    /** A preloaded differential drags both rear wheels along at one speed, which turns the car out of a slow corner. */
+    @Test
+    @DisplayName("where by the model nothing that rules still propose would be felt, what the model does most with comes before it")
+    void nothingHelps() {
+        String single = Path.of(System.getProperty("camberwell.home"), "demo-cases/cars/tessel-single-seater.yaml").toString();
+        Advice advice = Paddock.advise(Trackside.yaml("title: a\ncar: " + single
+                + "\nsetup: {differential-preload: 70 Nm, front-anti-roll-bar: 1}\nreports:\n"
+                + "  - {symptom: understeer, phase: mid-corner, speed: medium, severity: slight, occurrence: every-lap}\n"
+                + "  - {symptom: understeer, phase: mid-corner, speed: slow, severity: slight, occurrence: every-lap}\n"
+                + "  - {symptom: oversteer, phase: exit, speed: fast, severity: slight, occurrence: every-lap}\n"
+                + "tried:\n"
+                + "  - {change: front-anti-roll-bar softer, steps: 1, outcome: better, on: understeer, phase: mid-corner, run: 2}\n"
+                + "  - {change: front-anti-roll-bar softer, steps: 1, outcome: same, on: understeer, phase: mid-corner, run: 3}\n"));
+        RankedChange first = advice.changes().get(0);
+        assertEquals("differential-preload less", first.change().id());
+        assertTrue(first.ofModelAlone());
+        assertTrue(first.why().startsWith("What rules still propose for this would hardly be felt"), first.why());
+        assertTrue(advice.changes().size() > 1, "what the rules propose stays below it");
+    }
+
+    @Test
     @DisplayName("a bar that did nothing for a clear push: not the springs, which do the same work, but the camber")
     void otherMechanism() {
         String coupe = Path.of(System.getProperty("camberwell.home"), "demo-cases/cars/corvane-coupe.yaml").toString();

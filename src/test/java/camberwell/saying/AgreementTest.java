@@ -3,6 +3,7 @@ package camberwell.saying;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Symptom;
 import java.util.HashMap;
 import java.util.List;
@@ -76,7 +77,11 @@ class AgreementTest {
         Impression one = new Impression(what, Map.of("several", 0.1));
         assertEquals(Set.of("understeer"), one.likeliest());
         assertEquals(0.45, one.sure(one.likeliest()), 1e-9);
-        Impression both = new Impression(what, Map.of("several", 0.8));
+        assertEquals(0, one.likely(Symptom.UNDERSTEER, Phase.ENTRY));
+        Impression both = new Impression(what, Map.of("several", 0.8, "entry", 0.8, "oversteer entry", 0.2));
+        assertEquals(0.5, both.likely(Symptom.OVERSTEER, Phase.ENTRY), 1e-9);
+        assertEquals(0.2, both.likelyOf(Symptom.OVERSTEER, Phase.ENTRY), 1e-9);
+        assertEquals(0.8, both.likelyOf(Symptom.UNDERSTEER, Phase.ENTRY), 1e-9);
         assertEquals(Set.of("understeer", "oversteer"), both.likeliest());
         assertEquals(0.72, both.sure(both.likeliest()), 1e-9);
     }

@@ -173,6 +173,10 @@ final class Corpus {
                         said.add(word);
                     }
                 }
+                if (said.contains("front-locking") || said.contains("rear-locking")) {
+                    // A wheel locks on the brakes, whether somebody says so or not.
+                    mayBe.add("braking");
+                }
                 if (said.contains("hairpin") || mayBe.contains("hairpin")) {
                     // By the vocabulary a hairpin is taken in the lowest gear.
                     mayBe.add("slow");
@@ -182,6 +186,7 @@ final class Corpus {
                     if (phases.size() == 1) {
                         // By the vocabulary a turn-in is at entry, and kerbs are kerbs.
                         mayBe.add(phases.get(0).id());
+                        said.remove(phases.get(0).id());
                     }
                 });
                 complaints.add(new Complaint(said, mayBe));

@@ -32,6 +32,9 @@ class LessonTest {
         assertEquals(Set.of("oversteer"), lesson("oversteer braking || oversteer entry").labels());
         assertEquals(Set.of("braking", "entry"), lesson("oversteer braking || oversteer entry").open());
         assertEquals(Set.of("understeer", "oversteer", "exit", "several"), lesson("understeer; oversteer exit").labels());
+        assertEquals(Set.of("oversteer exit"), lesson("understeer; oversteer exit slow?").pairs());
+        assertEquals(Set.of("oversteer slow"), lesson("understeer; oversteer exit slow?").openPairs());
+        assertEquals(Set.of("oversteer braking", "oversteer entry"), lesson("oversteer braking || oversteer entry").openPairs());
         assertEquals(Set.of("nothing"), lesson("nothing").labels());
         assertEquals(Set.of("refused"), lesson("refused").labels());
         assertEquals(Set.of("wet", "day"), lesson("surface: wet").labels());
