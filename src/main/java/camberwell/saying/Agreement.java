@@ -21,7 +21,7 @@ final class Agreement {
 
     /** How sure the sound has to be where the grammar reads the same, but not every word. */
     private static final double AGREED = 0.6;
-    /** The same where the grammar has a reading of every word. */
+    /** The same where the grammar has a reading of every word, and so knows whether they are one or several. */
     private static final double AGREED_ON_ALL = 0.65;
     /** How sure it has to be where the grammar is silent. */
     private static final double ALONE = 0.75;
@@ -130,7 +130,7 @@ final class Agreement {
 
     /** Whether it sounds like what the grammar reads, and sure enough. */
     private boolean agreed(Set<String> read, double sure) {
-        return sounds.equals(read) && sure >= (exact() ? AGREED_ON_ALL : AGREED);
+        return sounds.equals(read) && (exact() ? impression.likelyAny(sounds) >= AGREED_ON_ALL : sure >= AGREED);
     }
 
     /** Whether a word that neither knows is in it. */

@@ -40,11 +40,8 @@ final class Details {
     private static final double KEPT_DEGREE = 0.18;
     /** The same where the grammar reads one symptom twice: it may be one only. */
     private static final double KEPT_TWICE = 0.87;
-    /** From where on a word that is left out is named. */
-    private static final double NAMED = 0.1;
-
-    /** The same where the grammar has a reading of every word. */
-    private static final double NAMED_BESIDES = 0.25;
+    /** From where on a word that is left out is named; of a less likely one a driver would ask who had said it. */
+    private static final double NAMED = 0.3;
 
     private final Impression impression;
     private final List<Heard.Unclear> doubts = new ArrayList<>();
@@ -152,7 +149,7 @@ final class Details {
                 words.add(likeliest.get());
             } else if (said.isPresent()) {
                 doubt(said.get());
-            } else if (likely >= (exact ? NAMED_BESIDES : NAMED) && !read.notIn().contains(likeliest.get())
+            } else if (likely >= NAMED && !read.notIn().contains(likeliest.get())
                     && !unsaid(read.symptom(), likeliest.get())) {
                 doubt(likeliest.get());
             }

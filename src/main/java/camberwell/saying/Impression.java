@@ -56,11 +56,16 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     double sure(Set<String> these) {
         double several = details.getOrDefault(Lesson.SEVERAL, 0.0);
         double sure = these.size() > 1 ? several : several > EVEN && !several() ? NO_SECOND : 1 - several;
+        return sure * likelyAny(these);
+    }
+
+    /** How likely it is that one of these is told, be it with others. */
+    double likelyAny(Set<String> these) {
         double share = 0;
         for (String one : these) {
             share += likely(one);
         }
-        return sure * share;
+        return share;
     }
 
     /** How likely it is that the symptom, or one of {@link Lesson#NO_COMPLAINT}, is meant; 0 for one that was never met. */
