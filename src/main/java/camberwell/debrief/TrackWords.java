@@ -27,7 +27,7 @@ final class TrackWords {
 
     /** The temperature in a line, if one of its clauses is one. */
     static Optional<Besides> of(String typed) {
-        if (typed.chars().noneMatch(Character::isDigit)) {
+        if (!TyreLine.figures(typed)) {
             return Optional.empty();
         }
         Optional<Answer> track = Optional.empty();

@@ -40,6 +40,7 @@ final class TyreLine {
     private static final Pattern CLAUSE = Pattern.compile("[,;:.](?=\\s)|\\b(?:and|with|but)\\b");
     private static final Pattern COLD = Pattern.compile("\\bcold\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_PRESSURE = Pattern.compile("pressure|psi\\b|bar\\b|kpa\\b", Pattern.CASE_INSENSITIVE);
+    /** A figure in bar as a gauge shows it; no number of a list or a click has a point. */
     private static final Pattern WITH_A_POINT = Pattern.compile("\\b(?:[01]\\.[3-9]|[1-5]\\.\\d)\\d?\\b");
     /** So many figures that name no wheel are all four tyres' tread; fewer may be numbers of a list. */
     private static final int TREADS = 12;

@@ -153,25 +153,24 @@ final class Agreement {
         return heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
     }
 
+    /** What the phrases of the file cover of it. */
+    private List<Atom> atoms() {
+        List<Atom> atoms = new ArrayList<>();
+        sayings.sentences(said).forEach(sentence -> atoms.addAll(Cover.of(sayings, sentence)));
+        return atoms;
+    }
+
     /** Every word that narrows a complaint and is named, whatever it is said of. */
     private List<Word> named() {
         List<Word> named = new ArrayList<>();
-        for (List<Token> sentence : sayings.sentences(said)) {
-            for (Atom atom : Cover.of(sayings, sentence)) {
-                atom.as(Meaning.Circumstance.class).ifPresent(it -> named.addAll(it.words()));
-            }
-        }
+        atoms().forEach(atom -> atom.as(Meaning.Circumstance.class).ifPresent(it -> named.addAll(it.words())));
         return named;
     }
 
     /** Every word that is meant by a phrase which tells a complaint whole; a pack's says what no ear can know. */
     private List<Word> phrased() {
         List<Word> phrased = new ArrayList<>();
-        for (List<Token> sentence : sayings.sentences(said)) {
-            for (Atom atom : Cover.of(sayings, sentence)) {
-                atom.as(Meaning.Complaint.class).ifPresent(it -> phrased.addAll(it.words()));
-            }
-        }
+        atoms().forEach(atom -> atom.as(Meaning.Complaint.class).ifPresent(it -> phrased.addAll(it.words())));
         return phrased;
     }
 
@@ -190,11 +189,9 @@ final class Agreement {
     private boolean withdrawn(Set<String> read) {
         boolean complaint = false;
         boolean denied = false;
-        for (List<Token> sentence : sayings.sentences(said)) {
-            for (Atom atom : Cover.of(sayings, sentence)) {
-                complaint |= atom.as(Meaning.Complaint.class).isPresent();
-                denied |= DENYING.stream().anyMatch(atom::is);
-            }
+        for (Atom atom : atoms()) {
+            complaint |= atom.as(Meaning.Complaint.class).isPresent();
+            denied |= DENYING.stream().anyMatch(atom::is);
         }
         return read.isEmpty() && heard.doubtful().isEmpty() && complaint && denied;
     }
