@@ -256,14 +256,17 @@ final class Weighing {
         }
     }
 
-    /** What turned the car round in one step, and what moves it as much, is not tried again unless something is strong. */
+    /**
+     * What turned the car round in one step, and what moves it as much, is not tried again. Where something is strong, and the
+     * model does not know how much they move it, coarse levers stay open.
+     */
     private void noCoarse(LastChange last) {
-        if (last.overshot().isEmpty() || last.strong()) {
+        if (last.overshot().isEmpty()) {
             return;
         }
         for (Change coarse : advised()) {
             boolean back = experience.of(coarse).filter(Learned::undo).isPresent();
-            if (Leverage.ofRollStiffness(coarse) && !last.fine(coarse) && !back) {
+            if (!back && (last.strong() ? last.asCoarse(coarse) : Leverage.ofRollStiffness(coarse) && !last.fine(coarse))) {
                 ranked.removeIf(other -> other.change().equals(coarse));
                 withhold(coarse, "a whole step of such a lever turned the car round before: live with what is left, or look "
                         + "for a finer step", List.of());
@@ -341,6 +344,7 @@ final class Weighing {
             return;
         }
         if (Complaint.farOff(complaints)) {
+            before(putsBack() ? Optional.empty() : TwiceAsFar.of(run, last.get(), ranked.get(0)));
             return;
         }
         boolean goesOn = last.get().call() == LastChange.Call.GO_ON && ranked.get(0).change().equals(last.get().change());
