@@ -4,6 +4,7 @@ import camberwell.car.Setting;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Surface;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,12 +27,20 @@ final class LookAhead {
     private final Case run;
     private final Forecast forecast;
 
-    /**
-     * @param forecast of what is left after a change, where the model shows all that is told
-     */
+    /** @param forecast of what is left after a change */
     LookAhead(Case run, Forecast forecast) {
         this.run = run;
         this.forecast = forecast;
+    }
+
+    /**
+     * What looks ahead in a case: on a dry road, where the model shows all that is told, and no rule puts a change first.
+     *
+     * @param first the change that stands first
+     */
+    static Optional<LookAhead> of(Case run, List<Complaint> complaints, Leverage leverage, RankedChange first) {
+        return !first.firstBy().isEmpty() || run.conditions().surface() != Surface.DRY ? Optional.empty()
+                : leverage.forecast(run, complaints).filter(Forecast::shows).map(forecast -> new LookAhead(run, forecast));
     }
 
     /**
