@@ -162,13 +162,17 @@ final class AfterRuns {
                 });
     }
 
-    /** What turned the car round in one step, and what moves it as much, is not tried again unless something is strong. */
+    /**
+     * What turned the car round in one step, and what moves it as much, is not tried again. Where something is strong, that
+     * is only what by the model moves it as much as the change that has just turned it round.
+     */
     private void noCoarse() {
-        if (last.overshot().isEmpty() || last.strong()) {
+        if (last.overshot().isEmpty()) {
             return;
         }
         for (Change coarse : ranking.advised()) {
-            if (Leverage.ofRollStiffness(coarse) && !last.fine(coarse) && !isUndo(coarse)) {
+            boolean tooMuch = last.strong() ? last.asCoarse(coarse) : Leverage.ofRollStiffness(coarse) && !last.fine(coarse);
+            if (tooMuch && !isUndo(coarse)) {
                 ranking.withhold(coarse, "a whole step of such a lever turned the car round before: live with what is left, or "
                         + "look for a finer step", List.of());
             }
@@ -190,10 +194,13 @@ final class AfterRuns {
 
     /**
      * Puts the next change to the driven model of this car. What the car itself has said outranks the model: what helped goes
-     * on unless it would harm. It is not asked where all is strong one way, as how far off such a car is nobody has said.
+     * on unless it would harm. Where all is strong one way it is not asked, as how far off such a car is nobody has said.
      */
     private void lookAhead() {
         Optional<LookAhead> asked = LookAhead.of(run, complaints, leverage, ranking.first());
+        if (asked.isPresent() && Complaint.farOff(complaints)) {
+            TwiceAsFar.of(run, last, ranking.first()).ifPresent(ranking::lead);
+        }
         if (asked.isEmpty() || Complaint.farOff(complaints)) {
             return;
         }

@@ -6,6 +6,7 @@ import camberwell.model.Figures;
 import camberwell.model.Noticed;
 import camberwell.model.ProvingGround;
 import camberwell.physics.CornerSpeed;
+import camberwell.run.Report;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Phase;
@@ -70,6 +71,11 @@ final class Forecast {
     /** All that is told, in words. */
     double told() {
         return complaints.stream().mapToDouble(it -> WORDS.get(it.report().orElseThrow().severity())).sum();
+    }
+
+    /** All that was told of a run, in words. */
+    static double words(List<Report> told) {
+        return told.stream().mapToDouble(report -> WORDS.get(report.severity())).sum();
     }
 
     /** Whether noticeably less is left after a change, or the model does not know what is changed. */

@@ -156,6 +156,14 @@ final class Leverage {
         return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) > MUCH * Math.abs(two.getAsDouble());
     }
 
+    /** Whether a bar or spring moves the car by a step at least as much as a step of another change does. */
+    boolean asStrong(Change change, Change other) {
+        Situation situation = Situation.of(change.adjuster(), Optional.empty());
+        OptionalDouble one = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();
+        OptionalDouble two = shift(other, situation);
+        return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) >= Math.abs(two.getAsDouble());
+    }
+
     private double whole(RankedChange change, Situation situation) {
         return shift(change.change(), situation).orElse(0) * change.size().steps();
     }
