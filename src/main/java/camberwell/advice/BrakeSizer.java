@@ -35,13 +35,14 @@ final class BrakeSizer {
         this.balance = BrakeBalance.of(car, surface);
     }
 
-    Sized size(Change change, Setting setting, List<Complaint> helped) {
+    /** @param again whether it was moved so before, and locks still: half a per cent was too little */
+    Sized size(Change change, Setting setting, List<Complaint> helped, boolean again) {
         boolean rearward = change.direction() == Direction.REARWARD;
         List<String> computation = new ArrayList<>();
         // Rear wheels that lock turn a car round, however slightly: the whole of what may be moved at once.
         boolean rearsLock = helped.stream().anyMatch(it -> it.symptom() == Symptom.REAR_LOCKING);
         boolean frontsLock = helped.stream().anyMatch(it -> it.symptom() == Symptom.FRONT_LOCKING && it.reported());
-        double aim = Complaint.strong(helped) || rearsLock ? MOST_PERCENT : LEAST_PERCENT;
+        double aim = Complaint.strong(helped) || rearsLock || again ? MOST_PERCENT : LEAST_PERCENT;
         if (balance.isPresent()) {
             double spare = balance.get().sparePercent();
             // Of rear wheels that were seen to lock the figures say nothing better than the driver.
@@ -50,12 +51,14 @@ final class BrakeSizer {
                     + "first: look for what else unsettles the rear" : balance.get().text());
             if (rearward && spare <= 0 && frontsLock) {
                 computation.add("by that the rears would lock first, but the fronts were seen to: what the file counts is not "
-                        + "what the brakes do, so the least step, tried in a straight line first");
+                        + "what the brakes do, so no more than this, tried in a straight line first");
             } else if (rearward && spare <= 0) {
                 return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: look for what "
                         + "else locks the front, and check the brake bias in the car's file");
             }
-            aim = Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, rearward ? Math.max(0, spare) : Math.max(aim, -spare)));
+            double balanced = rearward ? spare : Math.max(aim, -spare);
+            boolean seen = rearward && frontsLock && again;
+            aim = seen ? aim : Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, balanced));
         } else if (setting.now().unit().dimension() == Unit.Dimension.RATIO) {
             computation.add(BrakeBalance.unknown(car));
         }

@@ -98,6 +98,15 @@ final class Forecast {
         return gain(change, to, 1);
     }
 
+    /** The same where something is told, and nowhere else: for a drive or two. What is told of no speed is looked at once. */
+    OptionalDouble gainWhereTold(Change change, Quantity to) {
+        return changed.apply(change, to).map(with -> OptionalDouble.of(places().entrySet().stream()
+                .filter(each -> complaints.stream().map(it -> it.report().orElseThrow()).anyMatch(report ->
+                        each.getKey().in(report)
+                                && (report.speed().isPresent() || each.getKey().speed() == CornerSpeed.MEDIUM)))
+                .mapToDouble(each -> gain(each.getKey(), each.getValue(), with)).sum())).orElse(OptionalDouble.empty());
+    }
+
     private OptionalDouble gain(Change change, Quantity to, double untold) {
         Optional<CarModel> with = changed.apply(change, to);
         if (with.isEmpty()) {

@@ -77,6 +77,9 @@ final class Weighing {
         }
         if (run.tried().isEmpty() && !ranking.isEmpty() && leverage.onEdge(ranking.first().change(), complaints)) {
             lookAhead();
+        } else if (run.tried().isEmpty() && LookAhead.near(ranking.changes())) {
+            LookAhead.of(run, complaints, leverage, ranking.first()).flatMap(ahead -> ahead.worthLeading(ranking.changes()))
+                    .ifPresent(ranking::lead);
         }
         ranking.number();
         if (!run.tried().isEmpty() && halt.isEmpty()) {
