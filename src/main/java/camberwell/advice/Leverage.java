@@ -133,6 +133,11 @@ final class Leverage {
         return false;
     }
 
+    /** The same where a car is loose first, off the throttle in fast corners: for one that may be driven, and in a moment. */
+    boolean looseOffThrottle() {
+        return driven && beyondNeutral(new Situation(CornerPhase.LIFT_OFF, CornerSpeed.FAST), 0);
+    }
+
     /** Whether the car is at or beyond neutral where it is complained of, or comes there by a step of a bar or spring. */
     boolean onEdge(Change change, List<Complaint> complaints) {
         Situation situation = Situation.of(change.adjuster(), complaints.stream().findFirst());

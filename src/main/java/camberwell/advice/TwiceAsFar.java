@@ -17,10 +17,11 @@ final class TwiceAsFar {
     private TwiceAsFar() {
     }
 
-    /** The change, gone twice as far as it would; empty where something has become less, or there is no more room. */
+    /** The change, gone twice as far as it would; empty where something has become less or has turned, or no room is left. */
     static Optional<RankedChange> of(Case run, LastChange last, RankedChange change) {
         Optional<Setting> setting = run.car().setting(change.change().adjuster());
-        if (last.left() < AS_MUCH || !Leverage.ofRollStiffness(change.change()) || setting.isEmpty() || run.car().generic()) {
+        if (last.left() < AS_MUCH || last.overshot().isPresent() || setting.isEmpty() || run.car().generic()
+                || !Leverage.ofRollStiffness(change.change())) {
             return Optional.empty();
         }
         int steps = Math.min(2 * change.size().steps(), Math.min(last.room(change.change()),

@@ -75,11 +75,8 @@ final class Weighing {
         if (!ranking.isEmpty() && ranking.first() == asRanked.get(0)) {
             leverage.instead(ranking.changes()).ifPresent(choice -> ranking.first(choice.change(), choice.why()));
         }
-        if (run.tried().isEmpty() && !ranking.isEmpty() && leverage.onEdge(ranking.first().change(), complaints)) {
+        if (run.tried().isEmpty() && !ranking.isEmpty()) {
             lookAhead();
-        } else if (run.tried().isEmpty() && LookAhead.near(ranking.changes())) {
-            LookAhead.of(run, complaints, leverage, ranking.first()).flatMap(ahead -> ahead.worthLeading(ranking.changes()))
-                    .ifPresent(ranking::lead);
         }
         ranking.number();
         if (!run.tried().isEmpty() && halt.isEmpty()) {
@@ -110,11 +107,20 @@ final class Weighing {
         return List.copyOf(scored);
     }
 
-    /** The driven model is asked about the order, and where all is strong only about the size. */
+    /**
+     * Before anything was tried: the driven model is asked about the order of a car that a step may turn round, and where rules
+     * set two changes little apart; where all is strong, only about the size of the former. It takes its time, so not else.
+     */
     private void lookAhead() {
-        List<RankedChange> asked = Complaint.mostlyStrong(complaints) ? ranking.changes().subList(0, 1) : ranking.changes();
-        LookAhead.of(run, complaints, leverage, ranking.first()).flatMap(ahead -> ahead.unturned(asked))
-                .ifPresent(ranking::lead);
+        boolean strong = Complaint.mostlyStrong(complaints);
+        List<RankedChange> all = ranking.changes();
+        if (leverage.onEdge(ranking.first().change(), complaints) || leverage.looseOffThrottle()) {
+            LookAhead.of(run, complaints, leverage, ranking.first())
+                    .flatMap(ahead -> ahead.unturned(strong ? all.subList(0, 1) : all)).ifPresent(ranking::lead);
+        } else if (!strong && LookAhead.near(all)) {
+            LookAhead.of(run, complaints, leverage, ranking.first()).flatMap(ahead -> ahead.worthLeading(all))
+                    .ifPresent(ranking::lead);
+        }
     }
 
     /**

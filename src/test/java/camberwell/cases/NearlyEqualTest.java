@@ -32,6 +32,18 @@ class NearlyEqualTest {
                 first.change() + " " + first.size().computation());
     }
 
+    /** A differential that locks harder on the power pushes in slow corners; the front bar turns this car round in fast ones. */
+    @Test
+    @DisplayName("a car that is loose somewhere is not begun with what turns it round there, though it pushes where it is told of")
+    void looseElsewhere() {
+        String told = "  - {symptom: understeer, phase: %s, speed: %s, severity: %s, occurrence: every-lap}\n";
+        Path loose = Path.of(System.getProperty("camberwell.home"), "rules/reference-cars/loose-rear-drive.yaml");
+        RankedChange first = Paddock.advise(Trackside.yaml("title: a\ncar: " + loose + "\nsetup: {differential-power: 6}\nreports:\n"
+                + told.formatted("mid-corner", "slow", "strong") + told.formatted("mid-corner", "medium", "slight")
+                + told.formatted("lift-off", "slow", "slight") + told.formatted("exit", "medium", "slight"))).changes().get(0);
+        assertTrue(!first.change().id().equals("front-anti-roll-bar softer"), first.change().id());
+    }
+
     @Test
     @DisplayName("on a wet road it is not asked, as no model of tyres knows the road")
     void dryRoadsOnly() {
