@@ -23,9 +23,11 @@ import java.util.function.Function;
  * set aside and reported apart. Seeds are fixed: two runs print the same.
  *
  * <p>The environment variable {@code CAMBERWELL_LOOP} takes any of {@code best} (also the row that tries everything, which
- * takes an hour), {@code noise} (a driver who errs), {@code learn} (without the faults set aside), {@code alone} (the
- * program with its memory alone), {@code others} (four other cars with faults of their own), {@code fresh} (other faults of
- * the same cars; of both nothing is set aside) and {@code unlike} (cars that are driven are not quite what their files say).
+ * takes an hour), {@code noise} (a driver who errs), {@code learn} (without the faults set aside), {@code advised} (the
+ * program alone), {@code alone} (the program with its memory alone), {@code others} and {@code more}
+ * (four other cars each with faults of their own), {@code strangers} (three cars whose trails nobody has read), {@code fresh}
+ * (other faults of the same cars; of all these nothing is set aside) and {@code unlike} (cars that are driven are not quite
+ * what their files say).
  */
 public final class ClosedLoop {
 
@@ -67,9 +69,11 @@ public final class ClosedLoop {
 
     private static Map<String, Function<Patient, Advising>> advisers(Set<String> words) {
         Map<String, Function<Patient, Advising>> advisers = new LinkedHashMap<>();
-        if (!words.contains("alone")) {
+        if (!words.contains("alone") && !words.contains("advised")) {
             advisers.put("any change at random", patient -> Advising.random(patient.number()));
             advisers.put("a plain chart", patient -> Advising.chart());
+        }
+        if (!words.contains("alone")) {
             advisers.put("camberwell", patient -> new Camberwell(patient.car(), false));
         }
         advisers.put(WITH_MEMORY, patient -> new Camberwell(patient.car(), true));

@@ -24,12 +24,19 @@ record Series(String title, List<String> cars, int single, int twofold, int agai
     private static final List<String> FOUR = List.of("src/benchmark/cars/small-single-seater.yaml",
             "src/benchmark/cars/stiff-tailed-hatch.yaml", "src/benchmark/cars/rear-engined-tourer.yaml",
             "src/benchmark/cars/all-wheel-drive-estate.yaml");
+    private static final List<String> THREE = List.of("src/benchmark/cars/mid-engined-prototype.yaml",
+            "src/benchmark/cars/nimble-roadster.yaml", "src/benchmark/cars/winged-front-drive-tourer.yaml");
+    private static final List<String> MORE = List.of("src/benchmark/cars/front-engined-grand-tourer.yaml",
+            "src/benchmark/cars/high-downforce-single-seater.yaml", "src/benchmark/cars/plain-front-drive.yaml",
+            "src/benchmark/cars/tail-heavy-coupe.yaml");
     /** A fault is worth the trial from so much on: two clear complaints or one strong one. */
     private static final double WORTH = 4;
 
     /** The series that the words ask for: half of the first one is set aside, of the others nothing is. */
     static Series of(Set<String> words) {
         return words.contains("others") ? new Series("Faults of other cars", FOUR, 4, 2, 0)
+                : words.contains("strangers") ? new Series("Faults of three cars that nothing was mended by", THREE, 7, 3, 0)
+                : words.contains("more") ? new Series("Faults of four cars more", MORE, 6, 3, 0)
                 : words.contains("fresh") ? new Series("Other faults of the same cars", SIX, 5, 3, 1)
                 : new Series("Faults", SIX, 11, 6, 0);
     }

@@ -113,7 +113,7 @@ public final class Advisor {
     public boolean holds(Advice advice, Withholding withholding, Change change) {
         Surroundings surroundings = new Surroundings(advice.run(), advice.findings());
         return withholding.certainty() >= weights.leastCertainty()
-                && withholding.holds(change, axle -> Weighing.loads(notes, surroundings, change, axle));
+                && withholding.holds(change, axle -> Worth.loads(notes, surroundings, change, axle));
     }
 
     /** The surest caution before which nothing else is done. */

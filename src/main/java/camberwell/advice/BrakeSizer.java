@@ -18,7 +18,8 @@ import java.util.Optional;
  * Sizes a shift of brake balance: half a per cent to one at a time, either way (common practice, no source). Where the
  * car's file tells, the share of the braking force at the front is held against the share of the load there at hard
  * braking: an axle locks first that has more of the force than of the load (T. D. Gillespie, Fundamentals of Vehicle
- * Dynamics, SAE, 1992, ch. 3, cited from memory), and rearward stops short of a rear axle that does.
+ * Dynamics, SAE, 1992, ch. 3, cited from memory), and rearward stops short of a rear axle that does, unless the driver saw the
+ * fronts lock.
  */
 final class BrakeSizer {
 
@@ -34,23 +35,30 @@ final class BrakeSizer {
         this.balance = BrakeBalance.of(car, surface);
     }
 
-    Sized size(Change change, Setting setting, List<Complaint> helped) {
+    /** @param again whether it was moved so before, and locks still: half a per cent was too little */
+    Sized size(Change change, Setting setting, List<Complaint> helped, boolean again) {
         boolean rearward = change.direction() == Direction.REARWARD;
         List<String> computation = new ArrayList<>();
         // Rear wheels that lock turn a car round, however slightly: the whole of what may be moved at once.
         boolean rearsLock = helped.stream().anyMatch(it -> it.symptom() == Symptom.REAR_LOCKING);
-        double aim = Complaint.strong(helped) || rearsLock ? MOST_PERCENT : LEAST_PERCENT;
+        boolean frontsLock = helped.stream().anyMatch(it -> it.symptom() == Symptom.FRONT_LOCKING && it.reported());
+        double aim = Complaint.strong(helped) || rearsLock || again ? MOST_PERCENT : LEAST_PERCENT;
         if (balance.isPresent()) {
             double spare = balance.get().sparePercent();
             // Of rear wheels that were seen to lock the figures say nothing better than the driver.
             boolean frontsFirst = !rearward && !rearsLock && spare > 0;
             computation.add(frontsFirst ? balance.get().text() + ", so in a straight line the fronts lock "
                     + "first: look for what else unsettles the rear" : balance.get().text());
-            if (rearward && spare <= 0) {
+            if (rearward && spare <= 0 && frontsLock) {
+                computation.add("by that the rears would lock first, but the fronts were seen to: what the file counts is not "
+                        + "what the brakes do, so no more than this, tried in a straight line first");
+            } else if (rearward && spare <= 0) {
                 return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: look for what "
                         + "else locks the front, and check the brake bias in the car's file");
             }
-            aim = Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, rearward ? spare : Math.max(aim, -spare)));
+            double balanced = rearward ? spare : Math.max(aim, -spare);
+            boolean seen = rearward && frontsLock && again;
+            aim = seen ? aim : Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, balanced));
         } else if (setting.now().unit().dimension() == Unit.Dimension.RATIO) {
             computation.add(BrakeBalance.unknown(car));
         }
@@ -58,10 +66,10 @@ final class BrakeSizer {
             aim = setting.step().value();
         }
         int most = Math.max(1, Bounds.steps(change.adjuster(), setting));
-        int steps = (int) Math.max(1, Math.min(most, Math.floor(aim / setting.step().value() + HAIR)));
+        int steps = Math.max(1, Math.min(most, steps(aim, setting)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         Quantity to = setting.moved(change.direction(), steps);
-        if (rearward && balance.isPresent() && balance.get().at(to).sparePercent() < 0) {
+        if (rearward && !frontsLock && balance.isPresent() && balance.get().at(to).sparePercent() < 0) {
             return new Sized.Impossible(balance.get().text() + "; a step of " + setting.step() + " rearward would make the "
                     + "rear wheels lock first");
         }
@@ -69,5 +77,13 @@ final class BrakeSizer {
                 steps == 1 ? "" : "s", setting.step()));
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(),
                 List.copyOf(computation)));
+    }
+
+    /** No more than is aimed at, unless that is less than half a per cent. */
+    private static int steps(double aim, Setting setting) {
+        double step = setting.step().value();
+        int steps = (int) Math.floor(aim / step + HAIR);
+        boolean small = setting.now().unit().dimension() == Unit.Dimension.RATIO && steps * step < LEAST_PERCENT - HAIR;
+        return small && (steps + 1) * step <= MOST_PERCENT + HAIR ? steps + 1 : steps;
     }
 }

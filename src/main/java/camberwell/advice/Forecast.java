@@ -6,16 +6,21 @@ import camberwell.model.Figures;
 import camberwell.model.Noticed;
 import camberwell.model.ProvingGround;
 import camberwell.physics.CornerSpeed;
+import camberwell.run.Report;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BiFunction;
 
 /**
@@ -72,6 +77,11 @@ final class Forecast {
         return complaints.stream().mapToDouble(it -> WORDS.get(it.report().orElseThrow().severity())).sum();
     }
 
+    /** All that was told of a run, in words. */
+    static double words(List<Report> told) {
+        return told.stream().mapToDouble(report -> WORDS.get(report.severity())).sum();
+    }
+
     /** Whether noticeably less is left after a change, or the model does not know what is changed. */
     boolean worthARun(Change change, Quantity to) {
         return gain(change, to).orElse(Double.POSITIVE_INFINITY) >= noticeable();
@@ -92,11 +102,25 @@ final class Forecast {
         return gain(change, to, 1);
     }
 
+    /** The same where something is told, and nowhere else: for a drive or two. What is told of no speed is looked at once. */
+    OptionalDouble gainWhereTold(Change change, Quantity to) {
+        Optional<CarModel> with = changed.apply(change, to);
+        if (with.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        List<Place> places = places().keySet().stream().filter(place -> complaints.stream()
+                .map(it -> it.report().orElseThrow()).anyMatch(report -> place.in(report)
+                        && (report.speed().isPresent() || place.speed() == CornerSpeed.MEDIUM))).toList();
+        drive(List.of(track.car(), with.get()), places);
+        return OptionalDouble.of(places.stream().mapToDouble(place -> gain(place, places().get(place), with.get())).sum());
+    }
+
     private OptionalDouble gain(Change change, Quantity to, double untold) {
         Optional<CarModel> with = changed.apply(change, to);
         if (with.isEmpty()) {
             return OptionalDouble.empty();
         }
+        drive(List.of(track.car(), with.get()), places().keySet());
         double gain = 0;
         for (Map.Entry<Place, HowFarOff> each : places().entrySet()) {
             gain += (told(each.getKey()) ? 1 : untold) * gain(each.getKey(), each.getValue(), with.get());
@@ -120,18 +144,32 @@ final class Forecast {
 
     private Map<Place, HowFarOff> places() {
         if (places.isEmpty()) {
-            // A car that has become loose in fast corners is not worth what it gained in slow ones.
-            for (CornerSpeed speed : CornerSpeed.values()) {
-                BALANCE.forEach(phase -> add(new Place(Symptom.UNDERSTEER, phase, speed)));
-                add(new Place(Symptom.WHEELSPIN, Phase.EXIT, speed));
+            List<Place> all = looked();
+            List<CarModel> then = runs.stream().map(HowFarOff.Run::car).distinct().toList();
+            if (then.stream().anyMatch(car -> car != track.car())) {
+                drive(then, all);
+                drive(List.of(track.car()), all);
             }
-            add(new Place(Symptom.FRONT_LOCKING, Phase.BRAKING, CornerSpeed.MEDIUM));
-            add(new Place(Symptom.REAR_LOCKING, Phase.BRAKING, CornerSpeed.MEDIUM));
-            if (complaints.stream().anyMatch(it -> it.symptom() == Symptom.KERB_INSTABILITY)) {
-                add(new Place(Symptom.KERB_INSTABILITY, Phase.KERBS, CornerSpeed.MEDIUM));
-            }
+            all.forEach(this::add);
         }
         return places;
+    }
+
+    /** Where the car is looked at: one that has become loose in fast corners is not worth what it gained in slow ones. */
+    private List<Place> looked() {
+        List<Place> all = new ArrayList<>();
+        for (CornerSpeed speed : CornerSpeed.values()) {
+            for (Phase phase : BALANCE) {
+                all.add(new Place(Symptom.UNDERSTEER, phase, speed));
+            }
+            all.add(new Place(Symptom.WHEELSPIN, Phase.EXIT, speed));
+        }
+        all.add(new Place(Symptom.FRONT_LOCKING, Phase.BRAKING, CornerSpeed.MEDIUM));
+        all.add(new Place(Symptom.REAR_LOCKING, Phase.BRAKING, CornerSpeed.MEDIUM));
+        if (complaints.stream().anyMatch(it -> it.symptom() == Symptom.KERB_INSTABILITY)) {
+            all.add(new Place(Symptom.KERB_INSTABILITY, Phase.KERBS, CornerSpeed.MEDIUM));
+        }
+        return all;
     }
 
     private void add(Place place) {
@@ -151,6 +189,14 @@ final class Forecast {
         Optional<Figures> is = was.isEmpty() || was.get().lost() ? Optional.empty() : figures(track.car(), place);
         return is.isEmpty() || is.get().lost() ? OptionalDouble.empty()
                 : OptionalDouble.of(Noticed.more(place.of(), was.get(), is.get()));
+    }
+
+    private void drive(List<CarModel> cars, Collection<Place> places) {
+        Set<ProvingGround.Asked> asked = new LinkedHashSet<>();
+        for (Place place : places) {
+            asked.add(ProvingGround.Asked.of(place.phase(), place.speed().metresPerSecond()));
+        }
+        track.driveAhead(cars, asked);
     }
 
     private Optional<Figures> figures(CarModel car, Place place) {

@@ -31,6 +31,8 @@ final class LastChange {
 
     private static final Set<Symptom> LOOSE = Set.of(Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER);
     private static final Set<Adjuster.Kind> FINE = Set.of(Adjuster.Kind.TOE, Adjuster.Kind.CAMBER, Adjuster.Kind.PRESSURE);
+    /** What is left by less than this is worth keeping, whatever came in its place. */
+    private static final double MOST_GONE = 0.5;
 
     private final Case run;
     private final List<Complaint> complaints;
@@ -177,7 +179,7 @@ final class LastChange {
         for (Tried entry : trial()) {
             balance += entry.outcome() == Outcome.WORSE ? 1 : entry.outcome() == Outcome.BETTER ? -1 : 0;
         }
-        return (strong() || balance > 0) && !triedTheOtherWay();
+        return (strong() || balance > 0) && !triedTheOtherWay() && left() >= MOST_GONE;
     }
 
     private boolean triedTheOtherWay() {
@@ -217,6 +219,24 @@ final class LastChange {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a change moves the car as much as the one that has just turned it round, put back or not. */
+    boolean asCoarse(Change change) {
+        for (int i = last; i >= 0; i--) {
+            if (!trials.isUndo(i)) {
+                Tried trial = trials.get(i);
+                return trials.binding(i) && trial.moved().steps().filter(steps -> steps > 1).isEmpty() && turned(trials.trial(i))
+                        && trial.change().adjuster() != change.adjuster() && leverage.asStrong(change, trial.change());
+            }
+        }
+        return false;
+    }
+
+    /** All that is told now over all that was told before it, in words; 1 where that run is not known. */
+    double left() {
+        double before = run.earlier().isEmpty() ? 0 : Forecast.words(run.earlier().get(run.earlier().size() - 1).reports());
+        return before > 0 ? Forecast.words(run.reports()) / before : 1;
     }
 
     /** Whether it was a bar or spring that did nothing at all for what is not strong. */

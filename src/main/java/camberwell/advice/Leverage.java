@@ -133,6 +133,11 @@ final class Leverage {
         return false;
     }
 
+    /** The same where a car is loose first, off the throttle in fast corners: for one that may be driven, and in a moment. */
+    boolean looseOffThrottle() {
+        return driven && beyondNeutral(new Situation(CornerPhase.LIFT_OFF, CornerSpeed.FAST), 0);
+    }
+
     /** Whether the car is at or beyond neutral where it is complained of, or comes there by a step of a bar or spring. */
     boolean onEdge(Change change, List<Complaint> complaints) {
         Situation situation = Situation.of(change.adjuster(), complaints.stream().findFirst());
@@ -154,6 +159,14 @@ final class Leverage {
         OptionalDouble one = shift(change, situation);
         OptionalDouble two = shift(other, situation);
         return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) > MUCH * Math.abs(two.getAsDouble());
+    }
+
+    /** Whether a bar or spring moves the car by a step at least as much as a step of another change does. */
+    boolean asStrong(Change change, Change other) {
+        Situation situation = Situation.of(change.adjuster(), Optional.empty());
+        OptionalDouble one = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();
+        OptionalDouble two = shift(other, situation);
+        return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) >= Math.abs(two.getAsDouble());
     }
 
     private double whole(RankedChange change, Situation situation) {

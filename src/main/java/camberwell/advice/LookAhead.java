@@ -4,6 +4,7 @@ import camberwell.car.Setting;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Surface;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,16 +23,29 @@ final class LookAhead {
     private static final double CLEARLY = 1;
     /** What does so many times as much comes before what rules put first. */
     private static final double MUCH = 3;
+    /** Part of the first one's score that is near to it, and how many changes are looked at then. */
+    private static final double NEAR = 0.8;
+    private static final int LEADING = 4;
+    /** What does less than so many times as much is merely a little more. */
+    private static final double MORE = 2;
 
     private final Case run;
     private final Forecast forecast;
 
-    /**
-     * @param forecast of what is left after a change, where the model shows all that is told
-     */
+    /** @param forecast of what is left after a change */
     LookAhead(Case run, Forecast forecast) {
         this.run = run;
         this.forecast = forecast;
+    }
+
+    /**
+     * What looks ahead in a case: on a dry road, where the model shows all that is told, and no rule puts a change first.
+     *
+     * @param first the change that stands first
+     */
+    static Optional<LookAhead> of(Case run, List<Complaint> complaints, Leverage leverage, RankedChange first) {
+        return !first.firstBy().isEmpty() || run.conditions().surface() != Surface.DRY ? Optional.empty()
+                : leverage.forecast(run, complaints).filter(Forecast::shows).map(forecast -> new LookAhead(run, forecast));
     }
 
     /**
@@ -59,6 +73,41 @@ final class LookAhead {
         return forecast.ofBalance() ? instead(ranked, -harm(), forecast::gainEverywhere,
                 "the car is at neutral or beyond: by the "
                 + "model of it, driven, what stood before this would turn it round") : Optional.empty();
+    }
+
+    /** Whether the rules set the first of the changes so little apart from the second that the model may choose. */
+    static boolean near(List<RankedChange> ranked) {
+        return ranked.size() > 1 && ranked.get(1).score().total() >= NEAR * ranked.get(0).score().total();
+    }
+
+    /**
+     * Of the changes that the rules set little apart, the one that does most where something is told, where the first of them
+     * does next to nothing there, or this very much more. What merely does less keeps its place.
+     *
+     * @param ranked best first
+     * @return what is to come first instead; empty where the rules' order stands
+     */
+    Optional<RankedChange> worthLeading(List<RankedChange> ranked) {
+        List<RankedChange> leading = ranked.stream()
+                .filter(change -> change.score().total() >= NEAR * ranked.get(0).score().total()).limit(LEADING).toList();
+        double own = gain(forecast::gainWhereTold, ranked.get(0), ranked.get(0).size().to()).orElse(Double.POSITIVE_INFINITY);
+        RankedChange best = ranked.get(0);
+        double most = Math.max(MORE * own, forecast.noticeable());
+        for (RankedChange change : own == Double.POSITIVE_INFINITY ? List.<RankedChange>of() : leading) {
+            double gain = gain(forecast::gainWhereTold, change, change.size().to()).orElse(Double.NEGATIVE_INFINITY);
+            if (gain > most) {
+                most = gain;
+                best = change;
+            }
+        }
+        return best == ranked.get(0) || stands(own, most, forecast.noticeable()) ? Optional.empty()
+                : Optional.of(best.explained("by the model of this car, driven, what stood before it, for which as much speaks, "
+                + "does next to nothing where something is told, or much less than this"));
+    }
+
+    /** Whether a change of which enough is expected keeps its place before one of which more is. */
+    private static boolean stands(double own, double most, double enough) {
+        return own >= enough && (most < MUCH * own || most - own < CLEARLY);
     }
 
     /** Whether noticeably less is left after a change than before it, or the model does not know what is changed. */
@@ -94,8 +143,7 @@ final class LookAhead {
                 }
             }
         }
-        boolean stands = own >= enough && (most < MUCH * own || most - own < CLEARLY);
-        return stands || best == ranked.get(0) ? Optional.empty() : Optional.of(best);
+        return stands(own, most, enough) || best == ranked.get(0) ? Optional.empty() : Optional.of(best);
     }
 
     private static OptionalDouble gain(BiFunction<Change, Quantity, OptionalDouble> asked, RankedChange change,

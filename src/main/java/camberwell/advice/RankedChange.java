@@ -33,6 +33,11 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
         return because.filter(LastResort::isWhy).isPresent();
     }
 
+    /** Whether it relieves a complaint. */
+    boolean helps(Complaint complaint) {
+        return score.helped().contains(complaint);
+    }
+
     /** The same change at another place. */
     RankedChange at(int place) {
         return new RankedChange(place, change, size, score, proposals, because, firstBy, note, way);

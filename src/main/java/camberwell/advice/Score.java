@@ -53,6 +53,11 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         }
     }
 
+    /** The complaints that it relieves. */
+    List<Complaint> helped() {
+        return helps.stream().map(Help::complaint).toList();
+    }
+
     /** The sum of the terms, by which changes are ranked. */
     public double total() {
         return certainty * (relief - harmToComplaints - harmToFine) - effort - risk;

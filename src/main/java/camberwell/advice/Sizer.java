@@ -55,7 +55,8 @@ final class Sizer {
         boolean counted = setting.now().unit().dimension() == Unit.Dimension.COUNT;
         Adjustment adjustment = change.adjuster().adjustment();
         if (adjustment == Adjustment.BRAKE_BIAS) {
-            return new BrakeSizer(run.car(), run.conditions().surface()).size(change, setting, helped);
+            return new BrakeSizer(run.car(), run.conditions().surface()).size(change, setting, helped,
+                    run.tried().stream().anyMatch(tried -> tried.change().equals(change)));
         }
         if (adjustment == Adjustment.CAMBER && !counted) {
             return new CamberSizer(run, tyres).size(change, setting);

@@ -2,6 +2,8 @@ package camberwell.cli;
 
 import camberwell.advice.Advisor;
 import camberwell.advice.Weights;
+import camberwell.audit.Audit;
+import camberwell.car.Car;
 import camberwell.engine.RuleBase;
 import camberwell.input.CaseReader;
 import camberwell.knowledge.Notes;
@@ -11,6 +13,7 @@ import camberwell.pack.OwnSymptom;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.pack.Shelf;
+import camberwell.report.AuditReport;
 import camberwell.report.Voices;
 import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
@@ -24,11 +27,14 @@ import java.util.stream.Stream;
 /** Camberwell's own rules, notes and weights, opened when first asked for. Safe for use by several threads. */
 final class Engine {
 
+    private static final Supplier<List<RulePack>> NO_PACKS = List::of;
+
     private final Home home;
     private final Path cache;
     private final AtomicBoolean opening = new AtomicBoolean();
     private final Shelf shelf;
     private final OwnWords words;
+    private final boolean bare;
     private final Later<List<RulePack>> packs;
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<Listener> listener = new Later<>(this::readListener);
@@ -37,13 +43,14 @@ final class Engine {
     private final Later<Weights> weights = new Later<>(this::readWeights);
     private final Later<Voices> voices = new Later<>(this::readVoices);
     private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
+    private final Later<AuditReport> audit = new Later<>(this::judge);
 
     /**
      * @param home the folder that has {@code rules} and {@code knowledge-notes}
      * @param cache the folder for compiled rules
      */
     Engine(Path home, Path cache) {
-        this(new Home(home), cache, Shelf.of(System.getenv()), List::of, new OwnWords());
+        this(new Home(home), cache, Shelf.of(System.getenv()), NO_PACKS, new OwnWords());
     }
 
     private Engine(Home home, Path cache, Shelf shelf, Supplier<List<RulePack>> packs, OwnWords words) {
@@ -51,6 +58,7 @@ final class Engine {
         this.cache = cache;
         this.shelf = shelf;
         this.words = words;
+        bare = packs == NO_PACKS;
         this.packs = new Later<>(() -> words.of(packs.get()));
     }
 
@@ -61,7 +69,7 @@ final class Engine {
 
     /** One with the packs on {@code shelf}, which are read when rules are first asked for. */
     Engine withShelf(Shelf shelf) {
-        return new Engine(home, cache, shelf, shelf.isBare() ? List::of : shelf::packs, words);
+        return new Engine(home, cache, shelf, shelf.isBare() ? NO_PACKS : shelf::packs, words);
     }
 
     /** The packs of this user. */
@@ -80,7 +88,7 @@ final class Engine {
 
     /** One with camberwell's own rules alone. */
     Engine builtIn() {
-        return new Engine(home, cache, shelf, List::of, words);
+        return bare ? this : new Engine(home, cache, shelf, NO_PACKS, words);
     }
 
     /** The rule folders on top of the built-in rules. */
@@ -188,5 +196,15 @@ final class Engine {
 
     Advisor advisor() {
         return advisor.get();
+    }
+
+    /** What the model says of each claim of the notes and the rules, on each reference car; it takes some seconds. */
+    AuditReport audit() {
+        return audit.get();
+    }
+
+    private AuditReport judge() {
+        List<Car> cars = home.referenceCars();
+        return new AuditReport(cars.stream().map(Car::name).toList(), new Audit(notes(), cars).judge(rules().rules().values()));
     }
 }

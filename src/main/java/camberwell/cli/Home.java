@@ -86,8 +86,17 @@ record Home(Path folder) {
 
     /** The cars that come with camberwell, by the names of their files. */
     List<Car> demoCars() {
+        return cars("demo-cases/cars");
+    }
+
+    /** The cars that claims are held against: the demo's, and those of handbooks. */
+    List<Car> referenceCars() {
+        return Stream.of(demoCars(), cars("rules/reference-cars")).flatMap(List::stream).toList();
+    }
+
+    private List<Car> cars(String below) {
         return reading(() -> {
-            try (Stream<Path> files = Files.list(folder.resolve("demo-cases").resolve("cars"))) {
+            try (Stream<Path> files = Files.list(folder.resolve(below))) {
                 return files.filter(file -> file.toString().endsWith(".yaml")).sorted().map(new CaseReader()::readCar)
                         .toList();
             }

@@ -42,6 +42,8 @@ public final class RuleBase {
     private final List<Source> sources;
     /** By file, what its rules need; the rules themselves are read when somebody asks for them. */
     private final Map<String, List<Needs>> needs;
+    /** Why each rule was written, by its name; made when first asked for. */
+    private volatile Map<String, String> reasons;
     private final Supplier<RuleSet> reader;
     private final ModelLoader loader;
     private final Set<String> unspoken;
@@ -197,14 +199,17 @@ public final class RuleBase {
 
     /** Why the author of {@code rule} wrote it; empty for a rule in Drools' own language. */
     public Optional<String> because(String rule) {
-        for (List<Needs> file : needs.values()) {
-            for (Needs one : file) {
-                if (one.rule().equals(rule)) {
-                    return Optional.of(one.because());
+        Map<String, String> known = reasons;
+        if (known == null) {
+            known = new HashMap<>();
+            for (List<Needs> file : needs.values()) {
+                for (Needs one : file) {
+                    known.put(one.rule(), one.because());
                 }
             }
+            reasons = known;
         }
-        return Optional.empty();
+        return Optional.ofNullable(known.get(rule));
     }
 
     /** A new, empty working memory for all rules. */

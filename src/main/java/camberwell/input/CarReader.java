@@ -72,8 +72,11 @@ final class CarReader {
     private static Map<Adjuster, Setting> adjusters(Fields fields) {
         Map<Adjuster, Setting> adjusters = new EnumMap<>(Adjuster.class);
         for (Adjuster adjuster : Adjuster.values()) {
-            fields.map(adjuster.id(), "key").flatMap(setting -> setting(adjuster, setting))
-                    .ifPresent(setting -> adjusters.put(adjuster, setting));
+            Optional<Fields> said = fields.map(adjuster.id(), "key");
+            Optional<Setting> setting = said.isEmpty() ? Optional.empty() : setting(adjuster, said.get());
+            if (setting.isPresent()) {
+                adjusters.put(adjuster, setting.get());
+            }
         }
         for (Wheel wheel : Wheel.values()) {
             Adjuster both = Adjuster.camberOf(wheel.axle());
@@ -87,16 +90,17 @@ final class CarReader {
     }
 
     private static Optional<Setting> setting(Adjuster adjuster, Fields fields) {
-        List.of("now", "min", "max", "step").forEach(fields::require);
+        for (String key : List.of("now", "min", "max", "step")) {
+            fields.require(key);
+        }
         boolean clicks = !adjuster.adjustment().countedEitherWay() && fields.has(LARGER_IS)
                 && fields.bare("now");
         Measure measure = clicks ? adjuster.clicks() : adjuster.measure();
         Optional<Quantity> now = fields.quantity("now", measure);
-        Optional<Quantity> min = fields.quantity("min", measure).flatMap(it -> like(now, it, "min", fields));
-        Optional<Quantity> max = fields.quantity("max", measure).flatMap(it -> like(now, it, "max", fields));
-        Optional<Quantity> step = fields.quantity("step", measure.anyValue("a step of " + adjuster.spoken()))
-                .flatMap(it -> like(now, it, "step", fields));
-        boolean largerIsSofter = now.filter(it -> ramp(adjuster, it)).isPresent() ? largerLocksLess(fields)
+        Optional<Quantity> min = like(now, "min", measure, fields);
+        Optional<Quantity> max = like(now, "max", measure, fields);
+        Optional<Quantity> step = like(now, "step", measure.anyValue("a step of " + adjuster.spoken()), fields);
+        boolean largerIsSofter = now.isPresent() && ramp(adjuster, now.get()) ? largerLocksLess(fields)
                 : largerLessens(adjuster, clicks, fields);
         fields.done();
         if (step.isPresent() && step.get().value() <= 0) {
@@ -141,15 +145,16 @@ final class CarReader {
         return value >= setting.min().value() - HAIR && value <= setting.max().value() + HAIR;
     }
 
-    private static Optional<Quantity> like(Optional<Quantity> now, Quantity quantity, String key, Fields fields) {
-        if (now.isEmpty()) {
+    private static Optional<Quantity> like(Optional<Quantity> now, String key, Measure measure, Fields fields) {
+        Optional<Quantity> quantity = fields.quantity(key, measure);
+        if (now.isEmpty() || quantity.isEmpty()) {
             return Optional.empty();
         }
-        if (now.get().unit().dimension() != quantity.unit().dimension()) {
+        if (now.get().unit().dimension() != quantity.get().unit().dimension()) {
             fields.error(key, "\"" + key + "\" should be in the unit of \"now\", which is " + now.get());
             return Optional.empty();
         }
-        return Optional.of(quantity.to(now.get().unit()));
+        return Optional.of(quantity.get().to(now.get().unit()));
     }
 
     /** Whether a differential's setting is the angle of its ramps, of which the smaller one locks more. */
@@ -182,15 +187,20 @@ final class CarReader {
     private static Map<Axle, TyreSpec> tyres(Fields axles, Document in) {
         Map<Axle, TyreSpec> tyres = new EnumMap<>(Axle.class);
         for (Axle axle : Axle.values()) {
-            axles.map(axle.id(), "key").ifPresent(fields -> tyres.put(axle, tyre(fields, in)));
+            Optional<Fields> fields = axles.map(axle.id(), "key");
+            if (fields.isPresent()) {
+                tyres.put(axle, tyre(fields.get(), in));
+            }
         }
         axles.done();
         return tyres;
     }
 
     private static TyreSpec tyre(Fields fields, Document in) {
-        List<Quantity> window = fields.node("window").map(node -> window(node, in)).orElse(List.of());
-        TyreSpec spec = new TyreSpec(window.stream().findFirst(), window.stream().skip(1).findFirst(),
+        Optional<Node> ends = fields.node("window");
+        List<Quantity> window = ends.isEmpty() ? List.of() : window(ends.get(), in);
+        TyreSpec spec = new TyreSpec(window.isEmpty() ? Optional.empty() : Optional.of(window.get(0)),
+                window.isEmpty() ? Optional.empty() : Optional.of(window.get(1)),
                 fields.quantity("hot-target", Measure.PRESSURE), fields.quantity("cold-minimum", Measure.PRESSURE),
                 fields.quantity("rim", Measure.RIM), fields.quantity("diameter", Measure.DIAMETER),
                 fields.quantity("camber-per-kelvin", Measure.CAMBER_PER_KELVIN));
@@ -214,7 +224,9 @@ final class CarReader {
             return List.of();
         }
         List<Quantity> ends = new ArrayList<>();
-        list.getValue().forEach(end -> Quantities.read(Measure.TREAD, end, in).ifPresent(ends::add));
+        for (Node end : list.getValue()) {
+            Quantities.read(Measure.TREAD, end, in).ifPresent(ends::add);
+        }
         if (ends.size() == 2 && ends.get(0).compareTo(ends.get(1)) >= 0) {
             in.error(node, "the window should begin with its lower end");
         }
@@ -224,7 +236,10 @@ final class CarReader {
     private static Map<Dimension, Quantity> dimensions(Fields fields) {
         Map<Dimension, Quantity> dimensions = new EnumMap<>(Dimension.class);
         for (Dimension dimension : Dimension.values()) {
-            fields.quantity(dimension.id(), dimension.measure()).ifPresent(it -> dimensions.put(dimension, it));
+            Optional<Quantity> said = fields.quantity(dimension.id(), dimension.measure());
+            if (said.isPresent()) {
+                dimensions.put(dimension, said.get());
+            }
         }
         fields.done();
         return dimensions;

@@ -20,6 +20,8 @@ import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Quality;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -117,7 +119,17 @@ public final class ProvingGround {
         }
     }
 
-    private record Asked(Exercise exercise, double speed) {
+    /**
+     * What a car is asked to do.
+     *
+     * @param speed m/s
+     */
+    public record Asked(Exercise exercise, double speed) {
+
+        /** What shows a phase at a speed in m/s. */
+        public static Asked of(Phase phase, double speed) {
+            return new Asked(Exercise.of(phase), speed);
+        }
     }
 
     private record Driven(CarModel model, Asked asked) {
@@ -193,10 +205,34 @@ public final class ProvingGround {
      * @return empty where the car was lost before
      */
     public Optional<Figures> figures(CarModel other, Phase phase, double speed) {
-        Exercise exercise = Exercise.of(phase);
-        Map<Phase, Figures> known = measured.computeIfAbsent(new Driven(other, new Asked(exercise, speed)),
-                fresh -> measure(other, exercise, speed));
+        Map<Phase, Figures> known = measured.computeIfAbsent(new Driven(other, Asked.of(phase, speed)),
+                fresh -> measure(other, manoeuvre(fresh.asked().exercise(), speed)));
         return Optional.ofNullable(known.get(phase));
+    }
+
+    /**
+     * Drives cars, on as many cores as there are, through what {@link #figures} will be asked for; it is then known.
+     *
+     * @param cars this car, or the same with a change made
+     * @param asked what each of them does
+     */
+    public void driveAhead(List<CarModel> cars, Collection<Asked> asked) {
+        List<Driven> fresh = new ArrayList<>();
+        for (CarModel other : cars) {
+            for (Asked one : asked) {
+                Driven driven = new Driven(other, one);
+                if (!measured.containsKey(driven)) {
+                    fresh.add(driven);
+                    // A manoeuvre is laid out for all cars, and by one thread.
+                    manoeuvre(one.exercise(), one.speed());
+                }
+            }
+        }
+        List<Map<Phase, Figures>> found = fresh.parallelStream()
+                .map(driven -> measure(driven.model(), manoeuvres.get(driven.asked()))).toList();
+        for (int i = 0; i < fresh.size(); i++) {
+            measured.put(fresh.get(i), found.get(i));
+        }
     }
 
     /** Mean yaw rate over a part of the first moments after the same step of steer, degrees a second. */
@@ -292,15 +328,14 @@ public final class ProvingGround {
     /** Mean curvature of the path over the first second of it, 1/m. */
     private double curvature(CarModel other, Exercise exercise, double speed) {
         History run = answers.computeIfAbsent(new Driven(other, new Asked(exercise, speed)),
-                fresh -> drive(other, exercise, speed));
+                fresh -> manoeuvre(exercise, speed).driveParts(other.inMotion()));
         Manoeuvre.Part part = manoeuvre(exercise, speed).parts().get(0);
         return Measures.mean(run, part, Channel.YAW_RATE) / Measures.mean(run, part, Channel.SPEED);
     }
 
-    private Map<Phase, Figures> measure(CarModel other, Exercise exercise, double speed) {
-        Manoeuvre manoeuvre = manoeuvre(exercise, speed);
+    private static Map<Phase, Figures> measure(CarModel other, Manoeuvre manoeuvre) {
         MovingCar moving = other.inMotion();
-        History run = manoeuvre.drive(moving);
+        History run = manoeuvre.driveParts(moving);
         Map<Phase, Figures> figures = new EnumMap<>(Phase.class);
         for (Manoeuvre.Part part : manoeuvre.parts()) {
             Figures of = Figures.of(other, run, part);

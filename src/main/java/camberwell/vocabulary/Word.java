@@ -12,7 +12,8 @@ public interface Word {
 
     /** The word as it is spoken: {@code snap oversteer}; compounds keep their hyphen: {@code slow turn-in}. */
     default String spoken() {
-        return id().replace('-', ' ').replace("mid corner", "mid-corner").replace("turn in", "turn-in")
+        String id = id();
+        return id.indexOf('-') < 0 ? id : id.replace('-', ' ').replace("mid corner", "mid-corner").replace("turn in", "turn-in")
                 .replace("lift off", "lift-off").replace("warm up", "warm-up").replace("anti roll", "anti-roll")
                 .replace("straight line", "straight-line").replace("toe in", "toe-in")
                 .replace("toe out", "toe-out");

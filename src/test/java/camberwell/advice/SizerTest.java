@@ -401,6 +401,27 @@ class SizerTest {
         assertEquals("68.5 %", size("brake-bias forward", yaml(car.formatted("68"))).to().orElseThrow().text(1));
     }
 
+    // What was seen outranks a figure of the file, of which one step is the least: common practice, no source.
+    @Test
+    @DisplayName("fronts that were seen to lock are eased by one step, whatever the car's file says of the rears")
+    void frontsSeenToLock() {
+        String car = "car: {name: a, drive: rear, adjusters: {brake-bias: {now: 60 %, min: 50 %, max: 80 %, step: 0.5 %}}, "
+                + "dimensions: {wheelbase: 2.50 m, mass: 1200 kg, front-weight: 50 %, cg-height: 0.50 m}}\n"
+                + "reports:\n  - {symptom: front-locking, phase: braking, severity: strong, occurrence: every-lap}\n";
+        Size size = size("brake-bias rearward", yaml(car), Symptom.FRONT_LOCKING);
+        assertEquals("59.5 %", size.to().orElseThrow().text(1));
+        assertTrue(size.computation().get(1).contains("the fronts were seen to"), size.computation().toString());
+    }
+
+    @Test
+    @DisplayName("brakes that move by 0.3 % a step move by two of them: one is less than half a per cent")
+    void fineBrakeBias() {
+        String car = "car: {name: a, drive: rear, adjusters: {brake-bias: {now: 60.0 %%, min: 50 %%, max: 80 %%, step: %s "
+                + "%%}}}\n";
+        assertEquals("60.6 %", size("brake-bias forward", yaml(car.formatted("0.3"))).to().orElseThrow().text(1));
+        assertEquals("60.5 %", size("brake-bias forward", yaml(car.formatted("0.5"))).to().orElseThrow().text(1));
+    }
+
     @Test
     @DisplayName("no absurd step of a car's file leads to an absurd change")
     void absurdSteps() {
@@ -431,6 +452,14 @@ class SizerTest {
     private static Optional<Sized> sized(String change, Case run) {
         return new Sizer(run, TyreReader.read(run),
                 new Predictions(run.car(), run.conditions().surface())).size(change(change), List.of(), true);
+    }
+
+    /** For what the run reports. */
+    private static Size size(String change, Case run, Symptom symptom) {
+        List<Complaint> helped = List.of(new Complaint(symptom, Optional.empty(), run.reports().get(0).phase(),
+                run.reports().get(0).speed(), 1, "told", Optional.of(run.reports().get(0))));
+        return ((Sized.Possible) new Sizer(run, TyreReader.read(run), new Predictions(run.car(), run.conditions().surface()))
+                .size(change(change), helped, true).orElseThrow()).size();
     }
 
     private static Size size(String change, Case run) {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,7 +25,7 @@ import org.yaml.snakeyaml.Yaml;
 class AnyCommandTest {
 
     private static final Path HOME = Path.of(System.getProperty("camberwell.home", "."));
-    private static final Engine ENGINE = new Engine(HOME, RuleBase.defaultCache());
+    private static final Engine ENGINE = InProcess.ENGINE;
     private static final String CAR = "cars/corvane-coupe.yaml";
 
     @TempDir

@@ -3,7 +3,6 @@ package camberwell.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -49,7 +48,6 @@ class CoverageCommandTest {
     }
 
     private static Ran run(String... arguments) {
-        return Ran.in(Path.of(""), 80, "", new Engine(Path.of(System.getProperty("camberwell.home")),
-                RuleBase.defaultCache()), arguments);
+        return Ran.in(Path.of(""), 80, "", InProcess.ENGINE, arguments);
     }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.Golden;
-import camberwell.engine.RuleBase;
 import camberwell.language.RuleText;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -22,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DebriefCommandTest {
 
     private static final Path HOME = Path.of(System.getProperty("camberwell.home"));
-    private static final Engine ENGINE = new Engine(HOME, RuleBase.defaultCache());
+    private static final Engine ENGINE = InProcess.ENGINE;
     private static final String COUPE = HOME.resolve("demo-cases/cars/corvane-coupe.yaml").toString();
 
     @TempDir

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import camberwell.engine.RuleBase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DebriefInBookTest {
 
     private static final Path HOME = Path.of(System.getProperty("camberwell.home"));
-    private static final Engine ENGINE = new Engine(HOME, RuleBase.defaultCache());
+    private static final Engine ENGINE = InProcess.ENGINE;
     private static final String CASE = HOME.resolve("demo-cases/pushes-in-snaps-out.yaml").toString();
 
     @TempDir

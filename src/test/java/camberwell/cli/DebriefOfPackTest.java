@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import camberwell.engine.RuleBase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,7 +64,7 @@ class DebriefOfPackTest {
         System.arraycopy(new String[] {"debrief", "--rules", "school", "--car", COUPE}, 0, arguments, 0, 5);
         System.arraycopy(more, 0, arguments, 5, more.length);
         // An engine of its own: the pack's words must not reach other tests' talks.
-        return Ran.in(folder, 80, typed, new Engine(HOME, RuleBase.defaultCache()), arguments);
+        return Ran.in(folder, 80, typed, InProcess.ENGINE, arguments);
     }
 
     @Test
@@ -111,7 +110,7 @@ class DebriefOfPackTest {
         assertTrue(Files.readString(folder.resolve("a.yaml")).contains("kerb-height: low"));
         debrief("kerb hop\nunknown\nquit\n", "--save", "b.yaml");
         for (String file : new String[] {"a.yaml", "b.yaml"}) {
-            Ran resumed = Ran.in(folder, 80, "quit\n", new Engine(HOME, RuleBase.defaultCache()), "debrief", "--rules", "school",
+            Ran resumed = Ran.in(folder, 80, "quit\n", InProcess.ENGINE, "debrief", "--rules", "school",
                     "--resume", file);
             assertEquals("", resumed.err());
             assertFalse(resumed.out().contains("How tall are the kerbs?"), resumed.out());
@@ -126,7 +125,7 @@ class DebriefOfPackTest {
         assertTrue(ran.out().contains("A tall kerb lifts the wheel"), ran.out());
         debrief("kerb hop\ntall\nquit\n", "--save", "a.yaml");
         for (String audience : new String[] {"club", "newcomer"}) {
-            Ran sheet = Ran.in(folder, 80, "", new Engine(HOME, RuleBase.defaultCache()), "sheet", "--rules", "school", "a.yaml",
+            Ran sheet = Ran.in(folder, 80, "", InProcess.ENGINE, "sheet", "--rules", "school", "a.yaml",
                     "--for", audience, "-o", audience + ".html");
             assertEquals("", sheet.err(), audience);
             assertTrue(Files.readString(folder.resolve(audience + ".html")).contains("tall-kerbs 1.0"), audience);

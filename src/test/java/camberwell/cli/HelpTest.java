@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import camberwell.engine.RuleBase;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -44,8 +43,7 @@ class HelpTest {
     private static CommandLine all(String... arguments) {
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
         return Main.line(new Console(nowhere, nowhere, new ByteArrayInputStream(new byte[0]), Path.of(""), 80, false,
-                false), new Engine(Path.of(System.getProperty("camberwell.home", ".")), RuleBase.defaultCache()),
-                arguments);
+                false), InProcess.ENGINE, arguments);
     }
 
     private static CommandSpec spec(String command) {

@@ -8,7 +8,8 @@ import java.nio.file.Files;
 /** A command line run in this process. */
 record InProcess(int code, String out, String err) {
 
-    private static final Engine ENGINE = engine();
+    /** Camberwell without packs, opened once for all that is asked of it in this process. */
+    static final Engine ENGINE = engine();
 
     private static Engine engine() {
         try {

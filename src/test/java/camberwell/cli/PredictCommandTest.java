@@ -26,7 +26,7 @@ class PredictCommandTest {
     private Path scratch;
 
     private Ran run(int width, String... arguments) {
-        return Ran.in(Path.of(""), width, "", new Engine(Path.of(""), scratch), arguments);
+        return Ran.in(Path.of(""), width, "", InProcess.ENGINE, arguments);
     }
 
     @Test

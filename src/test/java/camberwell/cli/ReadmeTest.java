@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.Golden;
-import camberwell.engine.RuleBase;
 import camberwell.input.CaseFile;
 import camberwell.input.CaseReader;
 import java.io.ByteArrayInputStream;
@@ -94,8 +93,7 @@ class ReadmeTest {
     }
 
     private static List<String> run(String command) {
-        Ran ran = Ran.in(Path.of(""), 80, "", new Engine(Path.of(System.getProperty("camberwell.home")),
-                RuleBase.defaultCache()), words(command));
+        Ran ran = Ran.in(Path.of(""), 80, "", InProcess.ENGINE, words(command));
         assertEquals(0, ran.code(), command + "\n" + ran.err());
         return ran.out().stripTrailing().lines().toList();
     }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
@@ -23,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SheetOfRunsTest {
 
     private static final Path HOME = Path.of(System.getProperty("camberwell.home"));
-    private static final Engine ENGINE = new Engine(HOME, RuleBase.defaultCache());
+    private static final Engine ENGINE = InProcess.ENGINE;
     private static final String CASE = HOME.resolve("demo-cases/pushes-in-snaps-out.yaml").toString();
     private static final String COUPE = HOME.resolve("demo-cases/cars/corvane-coupe.yaml").toString();
 

@@ -1,6 +1,5 @@
 package camberwell.cli;
 
-import camberwell.engine.RuleBase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -21,8 +20,7 @@ record Typed(int code, String out, String err) {
     }
 
     static Typed on(int width, String in, String... arguments) {
-        Ran ran = Ran.in(Path.of(""), width, in, new Engine(Path.of(System.getProperty("camberwell.home", ".")),
-                RuleBase.defaultCache()), arguments);
+        Ran ran = Ran.in(Path.of(""), width, in, InProcess.ENGINE, arguments);
         return new Typed(ran.code(), ran.out(), ran.err());
     }
 

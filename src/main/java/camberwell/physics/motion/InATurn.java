@@ -18,6 +18,8 @@ public record InATurn(Kind what, double radius, double speed, double change, boo
 
     private static final double COMES_IN = 4.0;
     private static final double LASTS = 3.0;
+    /** What the car does of itself, before it has turned away, s. */
+    private static final double SHOWS = 1.0;
 
     /** What is done in the turn. */
     public enum Kind {
@@ -37,6 +39,15 @@ public record InATurn(Kind what, double radius, double speed, double change, boo
 
     @Override
     public History drive(MovingCar car) {
+        return drive(car, LASTS);
+    }
+
+    @Override
+    public History driveParts(MovingCar car) {
+        return drive(car, SHOWS + History.INTERVAL);
+    }
+
+    private History drive(MovingCar car, double until) {
         double straight = 0.3 * speed;
         double bend = straight + 1.2 * speed;
         Course course = new Course(new double[] {straight, bend}, new double[] {0.0, 1.0 / radius});
@@ -48,12 +59,12 @@ public record InATurn(Kind what, double radius, double speed, double change, boo
         }
         motion.look();
         motion.handTo(new Held(car, driver, motion.steer(), motion.drive()));
-        return History.of(motion, LASTS, Double.POSITIVE_INFINITY, Motion.STEP);
+        return History.of(motion, until, Double.POSITIVE_INFINITY, Motion.STEP);
     }
 
     @Override
     public List<Part> parts() {
-        return List.of(new Part(what.phase, Channel.TIME, 0.0, 1.0));
+        return List.of(new Part(what.phase, Channel.TIME, 0.0, SHOWS));
     }
 
     /** Pedals that change, and a wheel that is held or not. */

@@ -11,6 +11,11 @@ public interface Manoeuvre {
     /** Has a car do it. */
     History drive(MovingCar car);
 
+    /** The same no further than its parts go, for figures of them. */
+    default History driveParts(MovingCar car) {
+        return drive(car);
+    }
+
     /** The parts of it, in order; none before the first begins. */
     List<Part> parts();
 

@@ -1,0 +1,270 @@
+package camberwell.advice;
+
+import camberwell.fact.Proposal;
+import camberwell.knowledge.Notes;
+import camberwell.learning.Trials;
+import camberwell.run.Case;
+import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Surface;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** What earlier changes make of the order: what is put back, goes on, gives way to another mechanism, or is let go. */
+final class AfterRuns {
+
+    private final Case run;
+    private final List<Complaint> complaints;
+    private final Worth worth;
+    private final Ranking ranking;
+    private final Sizer sizer;
+    private final Leverage leverage;
+    private final Weights weights;
+    private final Undo undo;
+    private final LastChange last;
+    /** Every change that was scored. */
+    private final List<RankedChange> candidates;
+    private Experience experience;
+
+    /**
+     * @param ranking by the rules alone; it is put in another order
+     * @param experience what the trials of the case said
+     * @param candidates every change that was scored
+     */
+    AfterRuns(Case run, List<Complaint> complaints, Worth worth, Ranking ranking, Experience experience,
+            List<RankedChange> candidates, Sizer sizer, Leverage leverage, Notes notes, Weights weights) {
+        this.run = run;
+        this.complaints = complaints;
+        this.worth = worth;
+        this.ranking = ranking;
+        this.experience = experience;
+        this.candidates = candidates;
+        this.sizer = sizer;
+        this.leverage = leverage;
+        this.weights = weights;
+        this.undo = new Undo(run, complaints, notes, weights);
+        this.last = new LastChange(run, complaints, new Trials(run, weights.learning()), worth::score, leverage);
+    }
+
+    /**
+     * Puts them in order.
+     *
+     * @return what the trials taught, with what is said of the ways back
+     */
+    Experience order() {
+        if (last.barInVain()) {
+            otherMechanism();
+        } else if (last.unfelt()) {
+            leverage.strongest(ranking.changes()).ifPresent(choice -> ranking.first(choice.change(), choice.why()));
+        }
+        keepBetween();
+        undoFirst();
+        if (!putsBack()) {
+            goOn();
+        }
+        noCoarse();
+        leaveBalance();
+        if (!ranking.isEmpty() && !putsBack()) {
+            lookAhead();
+        }
+        if (ranking.isEmpty() && run.conditions().surface() == Surface.DRY) {
+            lastResort(LastResort.Asked.NOTHING_LEFT).ifPresent(ranking::add);
+        }
+        if (ranking.isEmpty()) {
+            onceMore();
+            ranking.byScore();
+        }
+        ranking.number();
+        return experience;
+    }
+
+    /**
+     * A bar or spring did nothing: others of them share out the same load transfer, so what works otherwise comes first, but
+     * for one that by the model does much more.
+     */
+    private void otherMechanism() {
+        List<Change> advised = ranking.advised();
+        Optional<Change> other = advised.stream().filter(change -> !Leverage.ofRollStiffness(change))
+                .filter(worth::helpsReported).findFirst();
+        if (other.isPresent() && advised.stream().filter(Leverage::ofRollStiffness)
+                .noneMatch(bar -> leverage.muchStronger(bar, last.change()))) {
+            ranking.first(other.get(), "a bar or spring did nothing for this, and the others do the same work: something that "
+                    + "works otherwise");
+        }
+    }
+
+    /** No change goes as far as a setting from which one has come away for the better. */
+    private void keepBetween() {
+        for (RankedChange change : ranking.changes()) {
+            int room = last.room(change.change());
+            if (room == 0) {
+                ranking.withhold(change.change(), "a step of it leads back to a setting that was tried, and no other lies "
+                        + "between: look for a finer lever", List.of());
+            } else if (room < change.size().steps()) {
+                RankedChange shorter = change.sized(run.car().setting(change.change().adjuster()).get()
+                        .moved(change.change().direction(), room), room, "no further: beyond lies a setting that was tried");
+                ranking.replace(each -> each == change ? shorter : each);
+            }
+        }
+    }
+
+    /** What made things worse is put back before anything else is tried. */
+    private void undoFirst() {
+        List<RankedChange> all = new ArrayList<>(undo.all());
+        experience = experience.with(all.stream().map(undo::learned).toList());
+        Collections.reverse(all);
+        all.forEach(this::putBack);
+    }
+
+    private void putBack(RankedChange back) {
+        ranking.drop(back.change().adjuster());
+        ranking.lead(back);
+    }
+
+    private boolean putsBack() {
+        return !ranking.isEmpty() && isUndo(ranking.first().change());
+    }
+
+    private boolean isUndo(Change change) {
+        return experience.of(change).filter(Learned::undo).isPresent();
+    }
+
+    /** After what is to be put back: what helped goes on, what went too far goes half way back, or to finer levers. */
+    private void goOn() {
+        if (last.call() == LastChange.Call.GO_ON) {
+            ranking.first(last.change(), "it helped in the last run and something of what it helps is left: on with it");
+        } else if (last.call() == LastChange.Call.BACK) {
+            last.sizeBack().ifPresent(size -> {
+                RankedChange back = undo.halfBack(last, size);
+                putBack(back);
+                experience = experience.with(List.of(Undo.learned(back, last)));
+            });
+        } else if (last.call() == LastChange.Call.FINER && !ranking.isEmpty() && !last.fine(ranking.first().change())) {
+            finer();
+        }
+    }
+
+    /** What is left to finer levers: also those that cost more than they bring, since the others cost more still. */
+    private void finer() {
+        String why = "a whole step of a stronger lever went too far before: a finer one now";
+        Predicate<Change> wanted = change -> last.fine(change) && worth.helpsReported(change);
+        Optional<Change> fine = ranking.advised().stream().filter(wanted).findFirst();
+        if (fine.isPresent()) {
+            ranking.first(fine.get(), why);
+            return;
+        }
+        candidates.stream().filter(candidate -> wanted.test(candidate.change()) && !candidate.score().worthIt())
+                .map(RankedChange::change).findFirst().ifPresent(change -> {
+                    take(change, worth.certainty(change), why);
+                    ranking.first(change, "it acts little, and little is left to do");
+                });
+    }
+
+    /**
+     * What turned the car round in one step, and what moves it as much, is not tried again. Where something is strong, that
+     * is only what by the model moves it as much as the change that has just turned it round.
+     */
+    private void noCoarse() {
+        if (last.overshot().isEmpty()) {
+            return;
+        }
+        for (Change coarse : ranking.advised()) {
+            boolean tooMuch = last.strong() ? last.asCoarse(coarse) : Leverage.ofRollStiffness(coarse) && !last.fine(coarse);
+            if (tooMuch && !isUndo(coarse)) {
+                ranking.withhold(coarse, "a whole step of such a lever turned the car round before: live with what is left, or "
+                        + "look for a finer step", List.of());
+            }
+        }
+    }
+
+    /** Where a bar or spring has put the balance right, another one that is for something else would only upset it. */
+    private void leaveBalance() {
+        if (!last.balanced()) {
+            return;
+        }
+        for (Change change : ranking.advised()) {
+            if (Leverage.ofRollStiffness(change) && !isUndo(change)) {
+                ranking.withhold(change, "bars and springs have put the balance right, and this is for something else: look for "
+                        + "what leaves the balance alone", List.of());
+            }
+        }
+    }
+
+    /**
+     * Puts the next change to the driven model of this car. What the car itself has said outranks the model: what helped goes
+     * on unless it would harm. Where all is strong one way it is not asked, as how far off such a car is nobody has said.
+     */
+    private void lookAhead() {
+        Optional<LookAhead> asked = LookAhead.of(run, complaints, leverage, ranking.first());
+        if (asked.isPresent() && Complaint.farOff(complaints)) {
+            TwiceAsFar.of(run, last, ranking.first()).ifPresent(ranking::lead);
+        }
+        if (asked.isEmpty() || Complaint.farOff(complaints)) {
+            return;
+        }
+        LookAhead ahead = asked.get();
+        boolean goesOn = last.call() == LastChange.Call.GO_ON && ranking.first().change().equals(last.change());
+        if (!goesOn || ahead.harms(ranking.first())) {
+            ahead.worthARun(ranking.changes()).ifPresent(ranking::lead);
+        }
+        if (!goesOn && !ahead.isWorthARun(ranking.first())) {
+            lastResort(LastResort.Asked.NOTHING_HELPS).ifPresent(ranking::lead);
+        }
+        while (!ranking.isEmpty() && leverage.beyondNeutral() && ahead.harms(ranking.first())) {
+            ranking.withhold(ranking.first().change(), "the car is beyond neutral: by the model of it, driven, this would turn "
+                    + "it round", List.of());
+        }
+    }
+
+    /** What the model of this car does most with, where nothing that rules propose does enough. */
+    private Optional<RankedChange> lastResort(LastResort.Asked asked) {
+        Predicate<Change> open = change -> !ranking.advised().contains(worth.named(change)) && last.open(worth.named(change))
+                && worth.holding(change).isEmpty() && last.room(change) > 0 && worth.certainty(worth.named(change)) >= 0
+                && worth.score(change).harmToComplaints() == 0;
+        Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
+        return leverage.toDrive().map(car -> new LastResort(car, forecast, complaints, this::lastSize, open))
+                .flatMap(model -> last.helped().flatMap(model::again).or(() -> model.choice(asked))).map(choice -> {
+                    Change change = worth.named(choice.change());
+                    worth.propose(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
+                    RankedChange candidate = worth.candidate(change, weights.leastCertainty());
+                    return new RankedChange(1, change, choice.size(), candidate.score(), candidate.proposals(),
+                            Optional.of(asked.why(choice)), List.of(), candidate.note(),
+                            asked.told(choice, candidate.way(), complaints));
+                });
+    }
+
+    private Optional<Size> lastSize(Change change) {
+        return sizer.size(change, List.of(), true).filter(Sized.Possible.class::isInstance)
+                .map(sized -> ((Sized.Possible) sized).size());
+    }
+
+    /** What did nothing that was felt, once: when nothing else is left, one more step of it may be felt. */
+    private void onceMore() {
+        Change justTried = run.tried().get(run.tried().size() - 1).change();
+        List<Change> again = ranking.out().stream().filter(experience::onceMore)
+                .filter(change -> !last.balanced() || !Leverage.ofRollStiffness(change))
+                .filter(change -> worth.candidate(change, before(change)).score().worthIt()).toList();
+        for (Change change : again) {
+            if (!change.equals(justTried) || again.size() == 1) {
+                take(change, before(change), "it did nothing that was felt the first time, and nothing else is left: once more");
+            }
+        }
+    }
+
+    /** What the rules alone think of a change that was tried. */
+    private double before(Change change) {
+        return experience.of(change).map(Learned::before).orElseGet(() -> worth.certainty(change));
+    }
+
+    /** Takes in what was withheld, if it can be made. */
+    private void take(Change change, double certainty, String why) {
+        RankedChange candidate = worth.candidate(change, certainty);
+        Optional<Sized> sized = sizer.size(change, candidate.score().helped(), true);
+        if (sized.isPresent() && sized.get() instanceof Sized.Possible possible
+                && candidate.score().certainty() >= weights.leastCertainty()) {
+            ranking.add(candidate.sized(possible.size()).explained(why));
+        }
+    }
+}

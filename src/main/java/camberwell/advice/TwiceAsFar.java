@@ -1,0 +1,33 @@
+package camberwell.advice;
+
+import camberwell.car.Setting;
+import camberwell.run.Case;
+import java.util.Optional;
+
+/**
+ * How far a bar or spring goes where all is strong one way and the last change took nothing of it: twice as far. How far off
+ * such a car is nobody can tell until something turns round, and steps that double find that soonest; that is how a minimum
+ * is bracketed (W. H. Press et al., Numerical Recipes, Cambridge, ch. 10.1, cited from memory).
+ */
+final class TwiceAsFar {
+
+    /** What is left by more than this is as much as it was. */
+    private static final double AS_MUCH = 0.9;
+
+    private TwiceAsFar() {
+    }
+
+    /** The change, gone twice as far as it would; empty where something has become less or has turned, or no room is left. */
+    static Optional<RankedChange> of(Case run, LastChange last, RankedChange change) {
+        Optional<Setting> setting = run.car().setting(change.change().adjuster());
+        if (last.left() < AS_MUCH || last.overshot().isPresent() || setting.isEmpty() || run.car().generic()
+                || !Leverage.ofRollStiffness(change.change())) {
+            return Optional.empty();
+        }
+        int steps = Math.min(2 * change.size().steps(), Math.min(last.room(change.change()),
+                setting.get().stepsLeft(change.change().direction())));
+        return steps <= change.size().steps() ? Optional.empty()
+                : Optional.of(change.sized(setting.get().moved(change.change().direction(), steps), steps,
+                "all is as strong as before the last change: twice as far, to find where it turns round"));
+    }
+}
