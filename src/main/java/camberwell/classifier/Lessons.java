@@ -22,7 +22,12 @@ final class Lessons {
 
     /** @param leastOften in how many examples a feature has to be to be kept */
     Lessons(List<Example> examples, String[] labels, int leastOften) {
-        features = often(examples, leastOften);
+        Tally tally = new Tally();
+        for (int i = 0; i < examples.size(); i++) {
+            tally.add(i, examples.get(i).features());
+        }
+        features = tally.often(leastOften);
+        int[] numbers = tally.numbered(features);
         Map<String, Integer> columns = new HashMap<>();
         for (int label = 0; label < labels.length; label++) {
             columns.put(labels[label], label);
@@ -30,7 +35,7 @@ final class Lessons {
         known = new int[examples.size()][];
         truths = new byte[known.length][labels.length];
         for (int i = 0; i < known.length; i++) {
-            known[i] = rows(examples.get(i).features());
+            known[i] = rows(examples.get(i).features(), tally, numbers);
             for (String open : examples.get(i).open()) {
                 Integer column = columns.get(open);
                 if (column != null) {
@@ -43,21 +48,13 @@ final class Lessons {
         }
     }
 
-    private static int[] often(List<Example> examples, int leastOften) {
-        Tally tally = new Tally();
-        for (int i = 0; i < examples.size(); i++) {
-            tally.add(i, examples.get(i).features());
-        }
-        return tally.often(leastOften);
-    }
-
-    private int[] rows(int[] of) {
+    private static int[] rows(int[] of, Tally tally, int[] numbers) {
         int[] rows = new int[of.length];
         int count = 0;
         for (int feature : of) {
-            int row = Arrays.binarySearch(features, feature);
-            if (row >= 0) {
-                rows[count++] = row;
+            int number = numbers[tally.at(feature)];
+            if (number > 0) {
+                rows[count++] = number - 1;
             }
         }
         return Arrays.copyOf(rows, count);

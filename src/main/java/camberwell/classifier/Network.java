@@ -71,13 +71,17 @@ public final class Network {
     static float[] sums(float[] weights, float[] layer, int labels) {
         float[] sums = Arrays.copyOfRange(weights, layer.length * labels, (layer.length + 1) * labels);
         for (int i = 0; i < layer.length; i++) {
-            float figure = layer[i];
-            int at = i * labels;
-            for (int label = 0; figure != 0 && label < labels; label++) {
-                sums[label] += figure * weights[at + label];
+            if (layer[i] != 0) {
+                add(layer[i], weights, i * labels, sums);
             }
         }
         return sums;
+    }
+
+    private static void add(float times, float[] from, int at, float[] to) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] += times * from[at + i];
+        }
     }
 
     /** Makes probabilities of sums, of which the first ones share one. */

@@ -46,7 +46,17 @@ final class Tally {
         return sorted;
     }
 
-    private int at(int feature) {
+    /** What each feature is numbered by that is one of these, from 1 on, and 0 for all others. */
+    int[] numbered(int[] often) {
+        int[] numbers = new int[features.length];
+        for (int i = 0; i < often.length; i++) {
+            numbers[at(often[i])] = i + 1;
+        }
+        return numbers;
+    }
+
+    /** Where a feature stands in the table; at its end a place that is free. */
+    int at(int feature) {
         int at = (feature * SPREAD) >>> (Integer.SIZE - bits);
         while (last[at] != 0 && features[at] != feature) {
             at = (at + 1) & (features.length - 1);

@@ -28,7 +28,9 @@ final class Agreement {
     private static final double WITHDRAWN = 0.9;
     /** How likely right a reading has to be, to be taken. */
     private static final double TAKEN = 0.74;
-    /** The same where all is well and the grammar does not read that, or where it reads where and when and no complaint. */
+    /** The same where all is well and the grammar does not read that. */
+    private static final double WELL = 0.94;
+    /** The same where the grammar reads where and when, and no complaint. */
     private static final double CERTAIN = 0.9;
     /** The same where the grammar reads that it is one of several, of which that is one. */
     private static final double EITHER = 0.955;
@@ -100,7 +102,7 @@ final class Agreement {
             // "Exit", "both, every lap": where and when, of no complaint.
             return heard;
         }
-        if (most >= (best.get(0).heard().fine() && !heard.fine() ? CERTAIN : TAKEN) && !withdrawn(best.get(0), read)) {
+        if (most >= (best.get(0).heard().fine() && !heard.fine() ? WELL : TAKEN) && !withdrawn(best.get(0), read)) {
             return best.get(0).heard();
         }
         if (heard.told().size() == 1) {
