@@ -6,7 +6,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
 /** Tells how likely each of its labels is of a text. Safe for use by several threads. */
 public final class Classifier {
@@ -33,20 +32,22 @@ public final class Classifier {
         this.shared = shared;
     }
 
-    /** @param weights of each feature's row, a weight for each label */
-    static Classifier of(String[] labels, Map<Integer, Integer> rows, float[] weights, boolean shared) {
+    /**
+     * @param features sorted
+     * @param weights of each feature in turn, a weight for each label
+     */
+    static Classifier of(String[] labels, int[] features, float[] weights, boolean shared) {
         float most = 0;
         for (float weight : weights) {
             most = Math.max(most, Math.abs(weight));
         }
         float unit = Math.max(most, Float.MIN_NORMAL) / Byte.MAX_VALUE;
-        int[] features = rows.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();
         int[] starts = new int[features.length + 1];
         byte[] labelled = new byte[weights.length];
         byte[] kept = new byte[weights.length];
         int count = 0;
         for (int i = 0; i < features.length; i++) {
-            int row = rows.get(features[i]) * labels.length;
+            int row = i * labels.length;
             for (int label = 0; label < labels.length; label++) {
                 int weight = Math.round(weights[row + label] / unit);
                 if (Math.abs(weight) > SMALL) {

@@ -21,7 +21,7 @@ public final class Network {
     private final byte[] brought;
     private final float unit;
     private final float[] offsets;
-    /** Of each label in turn, the weights of the hidden figures and an offset. */
+    /** Of each hidden figure in turn, its weight for each label, and last an offset for each. */
     private final float[] weights;
 
     Network(String[] labels, int shared, int[] features, byte[] brought, float unit, float[] offsets, float[] weights) {
@@ -58,22 +58,30 @@ public final class Network {
         for (int i = 0; i < hidden; i++) {
             layer[i] = (float) StrictMath.tanh(sums[i] * scale + offsets[i]);
         }
+        float[] outcome = sums(weights, layer, labels.length);
         double[] likely = new double[labels.length];
         for (int label = 0; label < likely.length; label++) {
-            likely[label] = sum(weights, label, layer);
+            likely[label] = outcome[label];
         }
         probable(likely, shared);
         return likely;
     }
 
-    /** What a label's weights make of the hidden layer. */
-    static double sum(float[] weights, int label, float[] layer) {
-        int at = label * (layer.length + 1);
-        float sum = weights[at + layer.length];
+    /** What the weights make of the hidden layer, for each label. */
+    static float[] sums(float[] weights, float[] layer, int labels) {
+        float[] sums = Arrays.copyOfRange(weights, layer.length * labels, (layer.length + 1) * labels);
         for (int i = 0; i < layer.length; i++) {
-            sum += weights[at + i] * layer[i];
+            if (layer[i] != 0) {
+                add(layer[i], weights, i * labels, sums);
+            }
         }
-        return sum;
+        return sums;
+    }
+
+    private static void add(float times, float[] from, int at, float[] to) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] += times * from[at + i];
+        }
     }
 
     /** Makes probabilities of sums, of which the first ones share one. */

@@ -1,11 +1,9 @@
 package camberwell.classifier;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeSet;
 
 /**
@@ -21,21 +19,16 @@ public final class NetworkTraining {
     private static final float STEP = 0.1f;
     private static final float TINY = 1e-6f;
     private static final float FIRST = 0.1f;
-    private static final int SEED = 1;
     /** Of how many of the last rounds the mean is taken. */
     private static final int AVERAGED = 3;
-    /** A label of an example of which nothing is known; that it holds is 1, that it does not 0. */
-    private static final byte OPEN = 2;
 
-    private final List<Example> examples;
     private final Plan plan;
     private final String[] labels;
     private final int shared;
-    private final Random random = new Random(SEED);
-    /** Of each example, what each label is to it. */
-    private final byte[][] truths;
-    /** The row of each feature that is kept. */
-    private final Map<Integer, Integer> rows = new HashMap<>();
+    private final SplittableRandom random;
+    private final Lessons lessons;
+    /** A sum from which a label that does not hold is near enough to the truth. */
+    private final float surely;
     private final float[] brought;
     private final float[] broughtPast;
     private final float[] offsets;
@@ -56,17 +49,15 @@ public final class NetworkTraining {
     public record Plan(int hidden, int rounds, double featuresOut, double hiddenOut, double sure, int leastOften) {
     }
 
-    private NetworkTraining(List<Example> examples, Set<String> together, Plan plan) {
-        this.examples = examples;
+    private NetworkTraining(List<Example> examples, Set<String> together, Plan plan, int seed) {
+        random = new SplittableRandom(seed);
         this.plan = plan;
         Set<String> sharing = new TreeSet<>();
         Set<String> others = new TreeSet<>();
-        Map<Integer, Integer> often = new HashMap<>();
         for (Example example : examples) {
             for (String label : example.labels()) {
                 (together.contains(label) ? sharing : others).add(label);
             }
-            Arrays.stream(example.features()).distinct().forEach(feature -> often.merge(feature, 1, Integer::sum));
         }
         shared = sharing.size();
         labels = new String[shared + others.size()];
@@ -76,15 +67,9 @@ public final class NetworkTraining {
                 labels[count++] = label;
             }
         }
-        for (Example example : examples) {
-            for (int feature : example.features()) {
-                if (often.get(feature) >= plan.leastOften()) {
-                    rows.putIfAbsent(feature, rows.size());
-                }
-            }
-        }
-        truths = examples.stream().map(this::truth).toArray(byte[][]::new);
-        brought = begun(rows.size() * plan.hidden(), FIRST);
+        lessons = new Lessons(examples, labels, plan.leastOften());
+        surely = (float) StrictMath.log(plan.sure() / (1 - plan.sure()));
+        brought = begun(lessons.features.length * plan.hidden(), FIRST);
         offsets = new float[plan.hidden()];
         weights = begun(labels.length * (plan.hidden() + 1), (float) (1 / Math.sqrt(plan.hidden())));
         broughtPast = past(brought);
@@ -97,23 +82,15 @@ public final class NetworkTraining {
      *
      * @param together the labels that share one probability, as only one holds of most texts; all others have their own
      */
-    public static Network of(List<Example> examples, Set<String> together, Plan plan) {
-        return new NetworkTraining(examples, together, plan).learned();
-    }
-
-    private byte[] truth(Example example) {
-        byte[] truth = new byte[labels.length];
-        for (int label = 0; label < truth.length; label++) {
-            truth[label] = example.labels().contains(labels[label]) ? 1 : example.open().contains(labels[label]) ? OPEN : 0;
-        }
-        return truth;
+    public static Network of(List<Example> examples, Set<String> together, Plan plan, int seed) {
+        return new NetworkTraining(examples, together, plan, seed).learned();
     }
 
     /** Figures to begin with, evenly spread about none. */
     private float[] begun(int count, float size) {
         float[] begun = new float[count];
         for (int i = 0; i < count; i++) {
-            begun[i] = (2 * random.nextFloat() - 1) * size * (float) Math.sqrt(3);
+            begun[i] = (float) (2 * random.nextDouble() - 1) * size * (float) Math.sqrt(3);
         }
         return begun;
     }
@@ -125,10 +102,8 @@ public final class NetworkTraining {
     }
 
     private Network learned() {
-        int[][] known = new int[examples.size()][];
-        int[] order = new int[known.length];
-        for (int i = 0; i < known.length; i++) {
-            known[i] = Arrays.stream(examples.get(i).features()).distinct().filter(rows::containsKey).map(rows::get).toArray();
+        int[] order = new int[lessons.known.length];
+        for (int i = 0; i < order.length; i++) {
             order[i] = i;
         }
         float[][] learned = {brought, offsets, weights};
@@ -137,7 +112,7 @@ public final class NetworkTraining {
         for (int round = 0; round < plan.rounds(); round++) {
             Training.shuffle(order, random);
             for (int i : order) {
-                learn(known[i], truths[i]);
+                learn(lessons.known[i], lessons.truths[i]);
             }
             for (int part = 0; part < learned.length && round >= plan.rounds() - averaged; part++) {
                 for (int i = 0; i < means[part].length; i++) {
@@ -154,30 +129,23 @@ public final class NetworkTraining {
         int[] used = new int[known.length];
         int count = 0;
         for (int row : known) {
-            if (random.nextFloat() >= plan.featuresOut()) {
+            if (random.nextDouble() >= plan.featuresOut()) {
                 used[count++] = row;
             }
         }
-        float[] sums = new float[hidden];
+        float[] layer = new float[hidden];
         for (int k = 0; k < count; k++) {
-            add(brought, used[k] * hidden, sums);
+            add(brought, used[k] * hidden, layer);
         }
         float scale = (float) Classifier.scale(count);
         float[] slope = new float[hidden];
-        float[] layer = new float[hidden];
         for (int i = 0; i < hidden; i++) {
-            float figure = (float) StrictMath.tanh(sums[i] * scale + offsets[i]);
-            float kept = random.nextFloat() < plan.hiddenOut() ? 0 : (float) (1 / (1 - plan.hiddenOut()));
+            float figure = (float) StrictMath.tanh(layer[i] * scale + offsets[i]);
+            float kept = random.nextDouble() < plan.hiddenOut() ? 0 : (float) (1 / (1 - plan.hiddenOut()));
             layer[i] = figure * kept;
             slope[i] = (1 - figure * figure) * kept;
         }
-        float[] back = new float[hidden];
-        float[] off = off(layer, truth);
-        for (int label = 0; label < off.length; label++) {
-            if (off[label] != 0) {
-                down(label, off[label], layer, back);
-            }
-        }
+        float[] back = down(layer, truth);
         for (int i = 0; i < hidden; i++) {
             back[i] *= slope[i];
             offsetsPast[i] += back[i] * back[i];
@@ -189,35 +157,44 @@ public final class NetworkTraining {
         }
     }
 
-    /** How far each label's probability is off; none where it is near enough, or nothing is known. */
-    private float[] off(float[] layer, byte[] truth) {
-        double[] likely = new double[labels.length];
+    /** A step of the weights of those labels that are off, and what it means for the hidden layer. */
+    private float[] down(float[] layer, byte[] truth) {
+        int width = labels.length;
+        float[] off = Network.sums(weights, layer, width);
+        int[] wrong = new int[width];
+        int count = 0;
+        double all = 0;
         int sharing = 0;
-        for (int label = 0; label < likely.length; label++) {
-            boolean out = truth[label] == OPEN && label < shared;
-            likely[label] = out ? Double.NEGATIVE_INFINITY : Network.sum(weights, label, layer);
-            sharing += label < shared && truth[label] == 1 ? 1 : 0;
+        for (int label = 0; label < shared; label++) {
+            off[label] = truth[label] == Lessons.OPEN ? 0 : (float) StrictMath.exp(off[label]);
+            all += off[label];
+            sharing += truth[label] == Lessons.HOLDS ? 1 : 0;
         }
-        Network.probable(likely, shared);
-        float[] off = new float[likely.length];
-        for (int label = 0; label < off.length; label++) {
-            double holds = truth[label] == 0 ? 0 : label < shared ? 1.0 / sharing : 1;
-            double by = likely[label] - holds;
-            off[label] = truth[label] == OPEN || Math.abs(by) < plan.sure() ? 0 : (float) by;
+        for (int label = 0; label < width; label++) {
+            if (truth[label] == Lessons.OPEN || label >= shared && truth[label] == Lessons.HOLDS_NOT && off[label] < surely) {
+                continue;
+            }
+            double likely = label < shared ? off[label] / all : 1 / (1 + StrictMath.exp(-off[label]));
+            double by = likely - (truth[label] == Lessons.HOLDS_NOT ? 0 : label < shared ? 1.0 / sharing : 1);
+            if (Math.abs(by) >= plan.sure()) {
+                off[label] = (float) by;
+                wrong[count++] = label;
+            }
         }
-        return off;
-    }
-
-    /** A step of one label's weights, and what it means for the hidden layer. */
-    private void down(int label, float off, float[] layer, float[] back) {
-        int at = label * (layer.length + 1);
-        float[] slopes = new float[layer.length + 1];
-        for (int i = 0; i < layer.length; i++) {
-            back[i] += off * weights[at + i];
-            slopes[i] = off * layer[i];
+        float[] back = new float[layer.length];
+        for (int i = 0; i <= layer.length; i++) {
+            float figure = i < layer.length ? layer[i] : 1;
+            for (int k = 0; k < count; k++) {
+                int at = i * width + wrong[k];
+                float slope = off[wrong[k]] * figure;
+                if (i < layer.length) {
+                    back[i] += off[wrong[k]] * weights[at];
+                }
+                weightsPast[at] += slope * slope;
+                weights[at] -= STEP * slope / (float) Math.sqrt(weightsPast[at]);
+            }
         }
-        slopes[layer.length] = off;
-        step(weights, weightsPast, at, slopes);
+        return back;
     }
 
     private static void add(float[] from, int at, float[] to) {
@@ -229,26 +206,22 @@ public final class NetworkTraining {
     private static void step(float[] weights, float[] past, int at, float[] slopes) {
         for (int i = 0; i < slopes.length; i++) {
             float slope = slopes[i];
-            past[at + i] += slope * slope;
-            weights[at + i] -= STEP * slope / (float) Math.sqrt(past[at + i]);
+            float sum = past[at + i] + slope * slope;
+            past[at + i] = sum;
+            weights[at + i] -= STEP * slope / (float) Math.sqrt(sum);
         }
     }
 
     private Network written(float[] brought, float[] offsets, float[] weights) {
-        int hidden = plan.hidden();
         float most = 0;
         for (float one : brought) {
             most = Math.max(most, Math.abs(one));
         }
         float unit = Math.max(most, Float.MIN_NORMAL) / Byte.MAX_VALUE;
-        int[] features = rows.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();
         byte[] kept = new byte[brought.length];
-        for (int k = 0; k < features.length; k++) {
-            int row = rows.get(features[k]) * hidden;
-            for (int i = 0; i < hidden; i++) {
-                kept[k * hidden + i] = (byte) Math.round(brought[row + i] / unit);
-            }
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = (byte) Math.round(brought[i] / unit);
         }
-        return new Network(labels, shared, features, kept, unit, offsets, weights);
+        return new Network(labels, shared, lessons.features, kept, unit, offsets, weights);
     }
 }

@@ -1,11 +1,9 @@
 package camberwell.classifier;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeSet;
 
 /**
@@ -15,15 +13,13 @@ import java.util.TreeSet;
  */
 public final class Training {
 
-    private static final double STEP = 0.5;
-    private static final double TINY = 1e-8;
+    private static final float STEP = 0.5f;
+    private static final float TINY = 1e-8f;
     private static final int SEED = 1;
 
-    private final List<Example> examples;
     private final Plan plan;
     private final String[] labels;
-    /** The row of each feature that is kept. */
-    private final Map<Integer, Integer> rows = new HashMap<>();
+    private final Lessons lessons;
     private final float[] weights;
     /** The sum of the squares of each weight's gradients. */
     private final float[] past;
@@ -41,25 +37,14 @@ public final class Training {
     }
 
     private Training(List<Example> examples, Plan plan) {
-        this.examples = examples;
         this.plan = plan;
         Set<String> all = new TreeSet<>();
-        Map<Integer, Integer> often = new HashMap<>();
-        for (Example example : examples) {
-            all.addAll(example.labels());
-            Arrays.stream(example.features()).distinct().forEach(feature -> often.merge(feature, 1, Integer::sum));
-        }
+        examples.forEach(example -> all.addAll(example.labels()));
         labels = all.toArray(new String[0]);
-        for (Example example : examples) {
-            for (int feature : example.features()) {
-                if (often.get(feature) >= plan.leastOften()) {
-                    rows.putIfAbsent(feature, rows.size());
-                }
-            }
-        }
-        weights = new float[rows.size() * labels.length];
+        lessons = new Lessons(examples, labels, plan.leastOften());
+        weights = new float[lessons.features.length * labels.length];
         past = new float[weights.length];
-        Arrays.fill(past, (float) TINY);
+        Arrays.fill(past, TINY);
     }
 
     /** The classifier that these examples teach. */
@@ -68,63 +53,60 @@ public final class Training {
     }
 
     private Classifier learned() {
-        int[][] known = new int[examples.size()][];
-        int[] order = new int[known.length];
-        for (int i = 0; i < known.length; i++) {
-            known[i] = Arrays.stream(examples.get(i).features()).filter(rows::containsKey).map(rows::get).toArray();
+        int[] order = new int[lessons.known.length];
+        for (int i = 0; i < order.length; i++) {
             order[i] = i;
         }
-        Random random = new Random(SEED);
+        SplittableRandom random = new SplittableRandom(SEED);
         for (int round = 0; round < plan.rounds(); round++) {
             shuffle(order, random);
             for (int i : order) {
-                learn(known[i], examples.get(i));
+                learn(lessons.known[i], lessons.truths[i]);
             }
         }
-        return Classifier.of(labels, rows, weights, plan.shared());
+        return Classifier.of(labels, lessons.features, weights, plan.shared());
     }
 
     /** One example: a step down the slope of its loss, for those labels that it has not yet been taught. */
-    private void learn(int[] known, Example example) {
+    private void learn(int[] known, byte[] truth) {
         int width = labels.length;
-        double scale = Classifier.scale(known.length);
-        double[] sums = new double[width];
+        float scale = (float) Classifier.scale(known.length);
+        float[] added = new float[width];
         for (int row : known) {
             for (int label = 0; label < width; label++) {
-                sums[label] += weights[row * width + label];
+                added[label] += weights[row * width + label];
             }
         }
-        boolean[] open = new boolean[width];
+        double[] sums = new double[width];
+        int holding = 0;
         for (int label = 0; label < width; label++) {
-            sums[label] *= scale;
-            open[label] = example.open().contains(labels[label]);
-            if (open[label] && plan.shared()) {
-                sums[label] = Double.NEGATIVE_INFINITY;
-            }
+            sums[label] = truth[label] == Lessons.OPEN && plan.shared() ? Double.NEGATIVE_INFINITY : added[label] * scale;
+            holding += truth[label] == Lessons.HOLDS ? 1 : 0;
         }
         Classifier.probable(sums, plan.shared());
-        double holds = plan.shared() ? 1.0 / example.labels().size() : 1;
+        double holds = plan.shared() ? 1.0 / holding : 1;
         int count = 0;
         int[] taught = new int[width];
-        double[] slopes = new double[width];
+        float[] slopes = new float[width];
         for (int label = 0; label < width; label++) {
-            double off = sums[label] - (example.labels().contains(labels[label]) ? holds : 0);
-            if (Math.abs(off) > plan.sure() && !open[label]) {
-                slopes[count] = off * scale;
+            double off = sums[label] - (truth[label] == Lessons.HOLDS ? holds : 0);
+            if (Math.abs(off) > plan.sure() && truth[label] != Lessons.OPEN) {
+                slopes[count] = (float) off * scale;
                 taught[count++] = label;
             }
         }
+        float penalty = (float) plan.penalty();
         for (int row : known) {
             for (int i = 0; i < count; i++) {
                 int at = row * width + taught[i];
-                double slope = slopes[i] + plan.penalty() * weights[at];
-                past[at] += (float) (slope * slope);
-                weights[at] -= (float) (STEP * slope / Math.sqrt(past[at]));
+                float slope = slopes[i] + penalty * weights[at];
+                past[at] += slope * slope;
+                weights[at] -= STEP * slope / (float) Math.sqrt(past[at]);
             }
         }
     }
 
-    static void shuffle(int[] order, Random random) {
+    static void shuffle(int[] order, SplittableRandom random) {
         for (int i = order.length - 1; i > 0; i--) {
             int other = random.nextInt(i + 1);
             int kept = order[i];

@@ -33,6 +33,9 @@ final class Reply {
                     "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks");
     private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either");
 
+    private static final List<String> EACH = List.of("both ", "both, ", "both: ", "all of them ",
+            "each of them ");
+
     private Reply() {
     }
 
@@ -101,6 +104,12 @@ final class Reply {
 
     static boolean all(String typed) {
         return ALL.contains(plain(typed));
+    }
+
+    /** Whether it says of each of several what follows: "both every lap". */
+    static boolean ofEach(String typed) {
+        String small = plain(typed);
+        return EACH.stream().anyMatch(word -> small.startsWith(word) && small.length() > word.length() + 1);
     }
 
     private static String plain(String typed) {

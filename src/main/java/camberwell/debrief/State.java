@@ -242,7 +242,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             state = state.tell(told);
         }
         for (Word word : heard.loose()) {
-            state = state.loose(topic, word);
+            state = state.loose(topic, word, Reply.ofEach(heard.said()));
         }
         Set<Field> more = EnumSet.copyOf(state.known);
         if (!heard.told().isEmpty() || topic.field() == Field.DOING || topic.field() == Field.LOOK) {
@@ -286,15 +286,20 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         return true;
     }
 
-    /** A word that was said of no complaint: of the one that was asked about, or else of all that lack it. */
-    private State loose(Topic topic, Word word) {
+    /**
+     * A word that was said of no complaint: of the one that was asked about, or else of all that lack it.
+     *
+     * @param each whether it was said of each of them
+     */
+    private State loose(Topic topic, Word word, boolean each) {
         Field field = Field.telling(word);
         List<Report> reports = new ArrayList<>(run.reports());
         List<Set<Field>> more = new ArrayList<>(details);
         for (int i = 0; i < reports.size(); i++) {
-            boolean asked = topic.field().ofComplaint() ? topic.complaint() == i
-                    : Field.TAKEN.contains(field) || i == reports.size() - 1;
-            if (asked && (topic.field().ofComplaint() || !more.get(i).contains(field))) {
+            boolean here = topic.field().ofComplaint() && topic.complaint() == i;
+            boolean asked = here || each
+                    || !topic.field().ofComplaint() && (Field.TAKEN.contains(field) || i == reports.size() - 1);
+            if (asked && (here || !more.get(i).contains(field))) {
                 reports.set(i, detailed(reports.get(i), List.of(word)));
                 Set<Field> fields = EnumSet.of(field);
                 fields.addAll(more.get(i));

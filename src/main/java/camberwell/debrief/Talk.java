@@ -202,7 +202,7 @@ public final class Talk {
         }
         Optional<TrackWords.Besides> track = TrackWords.of(typed);
         if (track.isPresent()) {
-            String text = Spoken.text(track.get().track());
+            String text = "track " + Spoken.text(track.get().track());
             page.paragraph(0, "Heard: " + text + ".");
             return besides(Topic.of(Field.TRACK), track.get().track(), text, track.get().rest());
         }
@@ -356,7 +356,7 @@ public final class Talk {
         }
         Understanding.Understood understood = understanding.of(asked, Asking.listed(asked), typed);
         if (understood.answer() instanceof Answer.Unknown) {
-            page.paragraph(0, "That stays open.");
+            page.paragraph(0, topic.field() == Field.TYRES ? "Heard: not read." : "That stays open.");
         } else {
             echo(understood);
         }

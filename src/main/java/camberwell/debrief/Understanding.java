@@ -140,7 +140,8 @@ final class Understanding {
         Topic topic = question.topic();
         Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
         unclear = Optional.empty();
-        boolean own = topic.field().ofComplaint() && heard.told().isEmpty() && !heard.loose().isEmpty()
+        boolean ofEach = Reply.ofEach(typed) && debrief.run().reports().size() > 1;
+        boolean own = topic.field().ofComplaint() && !ofEach && heard.told().isEmpty() && !heard.loose().isEmpty()
                 && heard.loose().stream().allMatch(word -> topic.field().words().contains(word)
                         || topic.field().alongside().contains(Field.telling(word)));
         if (own) {

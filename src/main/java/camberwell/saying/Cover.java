@@ -28,6 +28,13 @@ final class Cover {
         this.sentence = sentence;
     }
 
+    /** The phrases of all sentences of what was said, in its order. */
+    static List<Atom> ofAll(Sayings sayings, String said) {
+        List<Atom> atoms = new ArrayList<>();
+        sayings.sentences(said).forEach(sentence -> atoms.addAll(of(sayings, sentence)));
+        return atoms;
+    }
+
     /** The phrases of a sentence, in its order; no two overlap. */
     static List<Atom> of(Sayings sayings, List<Token> sentence) {
         Cover cover = new Cover(sayings, sentence);

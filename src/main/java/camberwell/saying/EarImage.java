@@ -45,11 +45,11 @@ public final class EarImage {
         }
     }
 
-    /** The lessons of a folder, file by file in the order of their names. */
-    static List<Lesson> lessons(Path folder) throws IOException {
-        List<Lesson> lessons = new ArrayList<>();
+    /** The lessons of each file of a folder, in the order of their names. */
+    static List<List<Lesson>> lessons(Path folder) throws IOException {
+        List<List<Lesson>> lessons = new ArrayList<>();
         for (Path file : files(folder)) {
-            lessons.addAll(Lesson.read(file.toString(), Files.readString(file)));
+            lessons.add(Lesson.read(file.toString(), Files.readString(file)));
         }
         return lessons;
     }
@@ -87,7 +87,7 @@ public final class EarImage {
         }
         Sayings sayings = Sayings.read(new LinkedHashMap<>(Map.of(phrases.toString(), Files.readString(phrases))));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        Ear.taught(sayings, lessons(lessons)).write(new DataOutputStream(bytes));
+        Teaching.of(sayings, lessons(lessons)).write(new DataOutputStream(bytes));
         WholeFiles.write(classes.resolve(RESOURCE), bytes.toByteArray());
         Files.writeString(marked, mark.text());
     }

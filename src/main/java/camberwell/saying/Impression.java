@@ -2,6 +2,8 @@ package camberwell.saying;
 
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,8 +13,9 @@ import java.util.TreeSet;
  *
  * @param what how likely each symptom is, and each of {@link Lesson#NOTHING}, {@link Lesson#REFUSED} and {@link Lesson#DAY}
  * @param details how likely each word is that narrows a complaint, and each that narrows just that one ({@link Lesson#pair})
+ * @param members what each of those that were asked says by itself, of both
  */
-record Impression(Map<String, Double> what, Map<String, Double> details) {
+record Impression(Map<String, Double> what, Map<String, Double> details, List<Map<String, Double>> members) {
 
     private static final double EVEN = 0.6;
     /** How likely the second of several has to be. */
@@ -22,6 +25,11 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     private static final double SECOND_OF_CLEARLY = 0.08;
     /** How sure it is one that sounds like several of which there is no second. */
     private static final double NO_SECOND = 0.78;
+
+    /** One of which no members are known. */
+    Impression(Map<String, Double> what, Map<String, Double> details) {
+        this(what, details, List.of());
+    }
 
     /** What it sounds like most: one, or two where it sounds like several. */
     Set<String> likeliest() {
@@ -73,6 +81,23 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
         return what.getOrDefault(of, 0.0);
     }
 
+    /** How likely it is that several complaints are meant. */
+    double likelySeveral() {
+        return details.getOrDefault(Lesson.SEVERAL, 0.0);
+    }
+
+    /** How likely a label is by one of the members alone; 0 for one that it has never met. */
+    double by(int member, String label) {
+        return members.get(member).getOrDefault(label, 0.0);
+    }
+
+    /** The symptoms, the likeliest first. */
+    List<Symptom> symptoms() {
+        return what.keySet().stream().filter(one -> !Lesson.NO_COMPLAINT.contains(one))
+                .sorted(Comparator.comparing((String one) -> -what.get(one)).thenComparing(Comparator.naturalOrder()))
+                .map(one -> Word.of(Symptom.class, one)).toList();
+    }
+
     /** How likely it is that a word that narrows is meant; 0 for one that was never met. */
     double likely(Word detail) {
         return details.getOrDefault(detail.id(), 0.0);
@@ -81,7 +106,7 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     /** How likely it is that a word is meant where that symptom is the only one: by itself, and as narrowing just that. */
     double likely(Symptom symptom, Word detail) {
         Double pair = details.get(Lesson.pair(symptom.id(), detail.id()));
-        return pair == null ? likely(detail) : pooled(pair, likely(detail));
+        return pair == null ? likely(detail) : Pool.ofOdds(pair, likely(detail));
     }
 
     /** How likely it is that a word narrows that symptom of several. */
@@ -93,13 +118,6 @@ record Impression(Map<String, Double> what, Map<String, Double> details) {
     /** Whether it was met often enough that the word narrows that symptom. */
     boolean pairs(Symptom symptom, Word detail) {
         return details.containsKey(Lesson.pair(symptom.id(), detail.id()));
-    }
-
-    /** The geometric mean of two odds, as a probability. */
-    static double pooled(double one, double other) {
-        double holds = Math.sqrt(one * other);
-        double not = Math.sqrt((1 - one) * (1 - other));
-        return holds + not == 0 ? 0 : holds / (holds + not);
     }
 
     /** Whether there is anything to be told of that symptom: it was met. */

@@ -97,6 +97,43 @@ record Lesson(String saying, Set<String> labels, Set<String> open, Set<String> p
         return lessons;
     }
 
+    /** Whether that is what is meant: every symptom, and nothing else; words that narrow may be missing. */
+    boolean isMeant(Heard heard) {
+        Set<String> told = new HashSet<>();
+        for (Told one : heard.told()) {
+            told.add(one.symptom().id());
+            for (Word word : one.words()) {
+                if (!mayNarrow(one, word)) {
+                    return false;
+                }
+            }
+        }
+        if (heard.fine()) {
+            told.add(NOTHING);
+        }
+        Set<String> certain = new HashSet<>(labels);
+        certain.removeAll(DETAILS);
+        boolean all = told.containsAll(certain) || told.size() == 1 && open.containsAll(told);
+        return all && told.stream().allMatch(this::mayBe)
+                && heard.surface().filter(surface -> !mayBe(surface.id())).isEmpty();
+    }
+
+    private boolean mayBe(String label) {
+        return labels.contains(label) || open.contains(label);
+    }
+
+    /** Whether a word narrows that complaint, or may, or goes without saying: wheels lock on the brakes, a hairpin is slow. */
+    boolean mayNarrow(Told told, Word word) {
+        String pair = pair(told.symptom().id(), word.id());
+        boolean always = open.contains(word.id()) && word instanceof CornerKind && !pairs.contains(pair);
+        return pairs.contains(pair) || openPairs.contains(pair) || always
+                || word == Phase.BRAKING
+                        && (told.symptom() == Symptom.FRONT_LOCKING || told.symptom() == Symptom.REAR_LOCKING)
+                || word == CornerSpeed.SLOW && mayBe(CornerKind.HAIRPIN.id())
+                || word instanceof Phase phase && Word.all(Phase.class).stream()
+                        .filter(it -> told.symptom().senseless(it).isEmpty()).toList().equals(List.of(phase));
+    }
+
     /** The first word of a meaning that is none. */
     private static Optional<Problem> problem(String file, int line, int column, String meaning) {
         Set<String> known = new TreeSet<>(DETAILS);
@@ -160,7 +197,8 @@ record Lesson(String saying, Set<String> labels, Set<String> open, Set<String> p
 
     private static void words(String part, Set<String> here, Set<String> possible) {
         if (part.startsWith(SURFACE)) {
-            here.add(part.substring(SURFACE.length()).strip());
+            String surface = part.substring(SURFACE.length()).strip();
+            (surface.endsWith("?") ? possible : here).add(plain(surface));
             return;
         }
         for (String word : part.split(" ")) {

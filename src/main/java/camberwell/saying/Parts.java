@@ -3,7 +3,9 @@ package camberwell.saying;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,71 +20,91 @@ final class Parts {
     /** What may join two clauses, in several languages. */
     private static final List<String> JOINS = List.of(" and ", " but ", " then ", " while ", " when ", " und ", " aber ", " et ",
             " mais ", " y ", " pero ", " e ", " ma ");
-    /** How sure both parts have to be together. */
-    private static final double SURE = 0.62;
-
+    /** How sure both parts have to be together, to be worth weighing. */
+    private static final double SURE = 0.4;
     /** How sure each of two parts has to be, of which one is no complaint. */
     private static final double APART = 0.75;
 
-    private Parts() {
+    private final Sayings sayings;
+    private final Ear ear;
+    private final String said;
+    private final Map<String, Part> heard = new HashMap<>();
+
+    /** A part, as the grammar reads it and as it sounds. */
+    private record Part(Heard heard, Impression sounds) {
     }
 
-    /** The complaint of each part, if some cut leaves two parts that sound like just these; none otherwise. */
-    static List<Told> of(Sayings sayings, Ear ear, String said, Set<String> sounds) {
-        List<Told> best = List.of();
-        double most = SURE;
+    /**
+     * A complaint of each of two parts.
+     *
+     * @param sure how sure both are together
+     */
+    record Two(List<Told> told, double sure) {
+    }
+
+    Parts(Sayings sayings, Ear ear, String said) {
+        this.sayings = sayings;
+        this.ear = ear;
+        this.said = said;
+    }
+
+    private Part part(int from, int to) {
+        return heard.computeIfAbsent(said.substring(from, to), text -> {
+            Heard read = Hearing.of(sayings, text);
+            return new Part(read, ear.impression(sayings, text, read));
+        });
+    }
+
+    /** The complaint of each part, if some cut leaves two parts that sound like just these; of several the surest. */
+    Optional<Two> of(Set<String> sounds) {
+        Two best = new Two(List.of(), SURE);
         for (int cut : cuts(said)) {
-            List<Told> parts = new ArrayList<>();
-            Set<String> told = new TreeSet<>();
-            double both = 1;
-            for (String part : List.of(said.substring(0, cut), said.substring(cut))) {
-                Heard heard = Hearing.of(sayings, part);
-                Impression here = ear.impression(sayings, part, heard);
-                Set<String> likeliest = here.likeliest();
-                both *= here.sure(likeliest);
-                told.addAll(likeliest);
+            List<Told> told = new ArrayList<>();
+            Set<String> both = new TreeSet<>();
+            double sure = 1;
+            for (Part part : List.of(part(0, cut), part(cut, said.length()))) {
+                Set<String> likeliest = part.sounds().likeliest();
+                sure *= part.sounds().sure(likeliest);
+                both.addAll(likeliest);
                 if (likeliest.size() == 1 && !Lesson.NO_COMPLAINT.containsAll(likeliest)) {
-                    parts.addAll(Details.of(here, Word.of(Symptom.class, likeliest.iterator().next()), heard, List.of()).told());
+                    told.addAll(Details.of(ear.ofWords(), part.sounds(),
+                            List.of(Word.of(Symptom.class, likeliest.iterator().next())), part.heard(), Named.NOTHING).told());
                 }
             }
-            if (parts.size() == 2 && told.equals(sounds) && both > most) {
-                most = both;
-                best = parts;
+            if (told.size() == 2 && both.equals(sounds) && sure > best.sure()) {
+                best = new Two(told, sure);
             }
         }
-        return best;
+        return best.told().isEmpty() ? Optional.empty() : Optional.of(best);
     }
 
     /**
      * What the part sounds like that tells that symptom, if it is sure by itself, and so is the other that it is no complaint:
      * "it pushes on the way in, and the seat hurts".
      */
-    static Optional<Impression> beside(Sayings sayings, Ear ear, String said, String symptom) {
+    Optional<Impression> beside(Symptom symptom) {
         for (int cut : cuts(said)) {
-            Optional<Impression> first = alone(sayings, ear, said.substring(0, cut), symptom);
-            if (first.isPresent() && other(sayings, ear, said.substring(cut))) {
-                return first;
+            Part first = part(0, cut);
+            Part second = part(cut, said.length());
+            if (alone(first, symptom) && other(second)) {
+                return Optional.of(first.sounds());
             }
-            Optional<Impression> second = alone(sayings, ear, said.substring(cut), symptom);
-            if (second.isPresent() && other(sayings, ear, said.substring(0, cut))) {
-                return second;
+            if (alone(second, symptom) && other(first)) {
+                return Optional.of(second.sounds());
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<Impression> alone(Sayings sayings, Ear ear, String part, String symptom) {
-        Heard heard = Hearing.of(sayings, part);
-        Impression here = ear.impression(sayings, part, heard);
-        return heard.told().size() == 1 && heard.told().get(0).symptom().id().equals(symptom)
-                && here.likeliest().equals(Set.of(symptom)) && here.sure(Set.of(symptom)) >= APART ? Optional.of(here)
-                : Optional.empty();
+    private static boolean alone(Part part, Symptom symptom) {
+        Set<String> just = Set.of(symptom.id());
+        return part.heard().told().size() == 1 && part.heard().told().get(0).symptom() == symptom
+                && part.sounds().likeliest().equals(just) && part.sounds().sure(just) >= APART;
     }
 
-    private static boolean other(Sayings sayings, Ear ear, String part) {
-        Heard heard = Hearing.of(sayings, part);
-        Impression here = ear.impression(sayings, part, heard);
-        return heard.told().isEmpty() && !heard.fine() && here.likely(Lesson.REFUSED) + here.likely(Lesson.NOTHING) >= APART;
+    private static boolean other(Part part) {
+        return part.heard().told().isEmpty() && !part.heard().fine()
+                && part.sounds().likely(Lesson.REFUSED) + part.sounds().likely(Lesson.NOTHING) >= APART;
     }
 
     /** Where a new clause may begin. */

@@ -17,8 +17,10 @@ import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
 import camberwell.yaml.Problems;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -98,6 +100,11 @@ public final class Sayings {
     /** Only while the files are read. */
     private final Map<String, List<String>> stemmed = new HashMap<>();
 
+    /** The complaints that phrases of packs mean, each itself and none that is equal. */
+    private final Set<Meaning> brought = Collections.newSetFromMap(new IdentityHashMap<>());
+    /** Whether the file that is read is not the first. */
+    private boolean further;
+
     private Sayings() {
     }
 
@@ -116,7 +123,10 @@ public final class Sayings {
         roots.forEach(root -> root.map("same", "word").ifPresent(same -> same.keys().forEach(word ->
                 same.prose(word).ifPresent(other -> sayings.same.put(word, other)))));
         roots.forEach(sayings::classes);
-        roots.forEach(sayings::sections);
+        for (Fields root : roots) {
+            sayings.sections(root);
+            sayings.further = true;
+        }
         problems.warningsOrFail();
         sayings.stemmed.clear();
         sayings.spelling = new Spelling(sayings.stems, sayings.ordinary, sayings.written);
@@ -145,7 +155,12 @@ public final class Sayings {
 
     private void sections(Fields root) {
         root.map("complaints", "meaning").ifPresent(section -> section.keys().forEach(words ->
-                complaint(words, section, words).ifPresent(meaning -> add(section.prose(words), meaning, section))));
+                complaint(words, section, words).ifPresent(meaning -> {
+                    if (further) {
+                        brought.add(meaning);
+                    }
+                    add(section.prose(words), meaning, section);
+                })));
         root.map("things", "thing").ifPresent(section -> section.keys().forEach(thing -> {
             String[] parts = thing.split(" ");
             add(section.prose(thing), new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])), section);
@@ -353,6 +368,11 @@ public final class Sayings {
             all.addAll(known);
         }
         return all;
+    }
+
+    /** Whether a phrase of a pack is in it that tells a complaint whole, which no ear has heard. */
+    boolean brought(Atom atom) {
+        return !brought.isEmpty() && atom.meanings().stream().anyMatch(brought::contains);
     }
 
     /** The root of the tree of phrases. */

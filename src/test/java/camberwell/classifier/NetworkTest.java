@@ -35,7 +35,7 @@ class NetworkTest {
     @DisplayName("a worked example: what two features bring, squeezed, weighed and made probable")
     void worked() {
         Network network = new Network(new String[] {"a", "b", "c"}, 2, new int[] {3, 5}, new byte[] {1, 0, 1, 2}, 0.1f,
-                new float[] {0, 0.5f}, new float[] {2, 1, 0, -1, 0, 0.3f, 0.5f, -1, 0.1f});
+                new float[] {0, 0.5f}, new float[] {2, -1, 0.5f, 1, 0, -1, 0, 0.3f, 0.1f});
         double first = Math.tanh(0.2 / Math.sqrt(2));
         double second = Math.tanh(0.2 / Math.sqrt(2) + 0.5);
         double a = Math.exp(2 * first + second);
@@ -55,7 +55,7 @@ class NetworkTest {
             examples.add(example(Set.of("odd"), 1, 3));
             examples.add(example(Set.of(), 1, 2, 3));
         }
-        Network network = NetworkTraining.of(examples, Set.of(), PLAIN);
+        Network network = NetworkTraining.of(examples, Set.of(), PLAIN, 1);
         assertTrue(likely(network, "odd", 1) < 0.1);
         assertTrue(likely(network, "odd", 1, 2) > 0.9);
         assertTrue(likely(network, "odd", 1, 3) > 0.9);
@@ -74,7 +74,7 @@ class NetworkTest {
         for (int i = 0; i < 40; i++) {
             examples.add(example(i % 4 == 0 ? Set.of("yes", "also") : Set.of("no"), 7));
         }
-        Network network = NetworkTraining.of(examples, Set.of("yes", "no"), PLAIN);
+        Network network = NetworkTraining.of(examples, Set.of("yes", "no"), PLAIN, 1);
         assertEquals(0.25, likely(network, "yes", 7), 0.05);
         assertEquals(0.25, likely(network, "also", 7), 0.05);
         assertEquals(1, likely(network, "yes", 7) + likely(network, "no", 7), 1e-9);
@@ -89,7 +89,7 @@ class NetworkTest {
             examples.add(example(Set.of("b"), 2));
             examples.add(example(Set.of("a"), 3));
         }
-        Network network = NetworkTraining.of(examples, Set.of(), PLAIN);
+        Network network = NetworkTraining.of(examples, Set.of(), PLAIN, 1);
         assertTrue(likely(network, "b", 1) > likely(network, "b", 3));
         assertTrue(likely(network, "b", 3) < 0.1);
     }
@@ -99,8 +99,8 @@ class NetworkTest {
     void written() throws IOException {
         List<Example> examples = List.of(example(Set.of("a"), 1, 2), example(Set.of("b"), 1, 3), example(Set.of("a", "c"), 2, 3));
         NetworkTraining.Plan plan = new NetworkTraining.Plan(4, 20, 0.3, 0.2, 0.02, 1);
-        byte[] bytes = bytes(NetworkTraining.of(examples, Set.of("a", "b"), plan));
-        assertArrayEquals(bytes, bytes(NetworkTraining.of(examples, Set.of("a", "b"), plan)));
+        byte[] bytes = bytes(NetworkTraining.of(examples, Set.of("a", "b"), plan, 1));
+        assertArrayEquals(bytes, bytes(NetworkTraining.of(examples, Set.of("a", "b"), plan, 1)));
         Network read = Network.read(ByteBuffer.wrap(bytes));
         assertArrayEquals(bytes, bytes(read));
         assertEquals(List.of("a", "b", "c"), read.labels());

@@ -14,6 +14,7 @@ import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Wheel;
 import java.io.IOException;
@@ -101,6 +102,23 @@ class TalkTest {
         assertEquals(Field.PHASE, asked());
         say("when I lift, in the fast ones");
         assertEquals(List.of("oversteer at lift-off in fast corners"), told());
+    }
+
+    @Test
+    @DisplayName("what is said of both complaints counts for both")
+    void ofBoth() {
+        say("it pushes on the way in and snaps on the way out");
+        say("both every lap, medium corners");
+        assertEquals(List.of("understeer at entry in medium corners", "snap oversteer at exit in medium corners"),
+                told().stream().map(text -> text.replace(", on every lap", "")).toList());
+        assertTrue(debrief.run().reports().stream().allMatch(report -> report.occurrence() == Occurrence.EVERY_LAP));
+    }
+
+    @Test
+    @DisplayName("a temperature of the track is echoed as that, and that no tyre was read as that")
+    void echoed() {
+        say("oversteer at exit in slow corners");
+        assertTrue(say("track 34").startsWith("Heard: track 34 \u00b0C.\n"));
     }
 
     @Test

@@ -29,7 +29,7 @@ class AgreementTest {
                 LISTENER.hear("the nose takes its holidays when I feed the throttle in").text());
         Heard half = LISTENER.hear("my hands are busy all the way round");
         assertEquals("", half.text());
-        assertEquals(List.of("oversteer at mid-corner"), half.doubtful().stream().map(Heard.Unclear::text).toList());
+        assertTrue(half.doubtful().get(0).mayBe().stream().anyMatch(told -> told.symptom() == Symptom.OVERSTEER));
     }
 
     @ParameterizedTest
@@ -68,6 +68,17 @@ class AgreementTest {
             texts.put("mine/sayings.yaml", "complaints:\n  axle-tramp: tramps like mad, goes like a pogo stick\n");
             assertEquals("axle tramp", new Listener(Sayings.read(texts)).hear("it tramps like mad").text());
         }
+    }
+
+    @Test
+    @DisplayName("a pack's own phrase means what the pack says, whatever else it sounds like")
+    void packsFirst() {
+        Map<String, String> texts = Corpus.texts();
+        String said = "the back steps out like a drunk on every exit, I mean it";
+        assertEquals(Symptom.OVERSTEER, LISTENER.hear(said).told().get(0).symptom());
+        texts.put("mine/sayings.yaml", "complaints:\n  wheelspin: steps out like a drunk\n");
+        Heard heard = new Listener(Sayings.read(texts)).hear(said);
+        assertEquals(List.of(Symptom.WHEELSPIN), heard.told().stream().map(Told::symptom).toList());
     }
 
     @Test

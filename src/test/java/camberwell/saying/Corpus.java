@@ -151,10 +151,15 @@ final class Corpus {
             if (line.startsWith("#") || line.isBlank()) {
                 continue;
             }
-            String[] halves = line.split(" \\| ");
-            entries.add(new Entry(halves[0], Arrays.stream(halves[1].split(" \\|\\| ")).map(it -> meant(it, corners)).toList()));
+            entries.add(entry(line, corners));
         }
         return entries;
+    }
+
+    /** The saying of a line; {@code corners}: whether kinds of corners count. */
+    static Entry entry(String line, boolean corners) {
+        String[] halves = line.split(" \\| ");
+        return new Entry(halves[0], Arrays.stream(halves[1].split(" \\|\\| ")).map(it -> meant(it, corners)).toList());
     }
 
     private static Meant meant(String text, boolean corners) {
