@@ -58,7 +58,7 @@ final class Candidates {
         if (impression.likelySeveral() >= SEVERAL && symptoms.size() > 1) {
             Set<Symptom> two = new TreeSet<>(symptoms.subList(0, 2));
             Set<String> ids = Set.of(symptoms.get(0).id(), symptoms.get(1).id());
-            parts.of(ids).ifPresent(it -> add(all, Candidate.Sort.PARTS, new Details.Outcome(it.told(), List.of(), List.of()),
+            parts.of(ids).ifPresent(it -> add(all, Candidate.Sort.PARTS, new Details.Outcome(it.told(), it.doubts(), List.of()),
                     it.sure()));
             if (!read.equals(two)) {
                 add(all, Candidate.Sort.TWO, sounding(two), 0);

@@ -37,9 +37,10 @@ final class Parts {
     /**
      * A complaint of each of two parts.
      *
+     * @param doubts what is left out of them
      * @param sure how sure both are together
      */
-    record Two(List<Told> told, double sure) {
+    record Two(List<Told> told, List<Heard.Unclear> doubts, double sure) {
     }
 
     Parts(Sayings sayings, Ear ear, String said) {
@@ -57,9 +58,10 @@ final class Parts {
 
     /** The complaint of each part, if some cut leaves two parts that sound like just these; of several the surest. */
     Optional<Two> of(Set<String> sounds) {
-        Two best = new Two(List.of(), SURE);
+        Two best = new Two(List.of(), List.of(), SURE);
         for (int cut : cuts(said)) {
             List<Told> told = new ArrayList<>();
+            List<Heard.Unclear> doubts = new ArrayList<>();
             Set<String> both = new TreeSet<>();
             double sure = 1;
             for (Part part : List.of(part(0, cut), part(cut, said.length()))) {
@@ -67,12 +69,14 @@ final class Parts {
                 sure *= part.sounds().sure(likeliest);
                 both.addAll(likeliest);
                 if (likeliest.size() == 1 && !Lesson.NO_COMPLAINT.containsAll(likeliest)) {
-                    told.addAll(Details.of(ear.ofWords(), part.sounds(),
-                            List.of(Word.of(Symptom.class, likeliest.iterator().next())), part.heard(), Named.NOTHING).told());
+                    Details.Outcome outcome = Details.of(ear.ofWords(), part.sounds(),
+                            List.of(Word.of(Symptom.class, likeliest.iterator().next())), part.heard(), Named.NOTHING);
+                    told.addAll(outcome.told());
+                    doubts.addAll(outcome.doubts());
                 }
             }
             if (told.size() == 2 && both.equals(sounds) && sure > best.sure()) {
-                best = new Two(told, sure);
+                best = new Two(told, doubts, sure);
             }
         }
         return best.told().isEmpty() ? Optional.empty() : Optional.of(best);
