@@ -1,8 +1,6 @@
 package camberwell.saying;
 
 import camberwell.vocabulary.Surface;
-import camberwell.vocabulary.Symptom;
-import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
