@@ -108,11 +108,24 @@ final class Forecast {
         if (with.isEmpty()) {
             return OptionalDouble.empty();
         }
-        List<Place> places = places().keySet().stream().filter(place -> complaints.stream()
-                .map(it -> it.report().orElseThrow()).anyMatch(report -> place.in(report)
-                        && (report.speed().isPresent() || place.speed() == CornerSpeed.MEDIUM))).toList();
+        List<Place> places = placesTold();
         drive(List.of(track.car(), with.get()), places);
         return OptionalDouble.of(places.stream().mapToDouble(place -> gain(place, places().get(place), with.get())).sum());
+    }
+
+    /** Drives at once what {@link #gainWhereTold} will be asked about. */
+    void driveWhereTold(List<RankedChange> changes) {
+        List<CarModel> cars = new ArrayList<>(List.of(track.car()));
+        for (RankedChange change : changes) {
+            change.size().to().flatMap(to -> changed.apply(change.change(), to)).ifPresent(cars::add);
+        }
+        drive(cars, placesTold());
+    }
+
+    private List<Place> placesTold() {
+        return places().keySet().stream().filter(place -> complaints.stream().map(it -> it.report().orElseThrow())
+                .anyMatch(report -> place.in(report)
+                        && (report.speed().isPresent() || place.speed() == CornerSpeed.MEDIUM))).toList();
     }
 
     private OptionalDouble gain(Change change, Quantity to, double untold) {

@@ -90,6 +90,7 @@ final class LookAhead {
     Optional<RankedChange> worthLeading(List<RankedChange> ranked) {
         List<RankedChange> leading = ranked.stream()
                 .filter(change -> change.score().total() >= NEAR * ranked.get(0).score().total()).limit(LEADING).toList();
+        forecast.driveWhereTold(leading);
         double own = gain(forecast::gainWhereTold, ranked.get(0), ranked.get(0).size().to()).orElse(Double.POSITIVE_INFINITY);
         RankedChange best = ranked.get(0);
         double most = Math.max(MORE * own, forecast.noticeable());
