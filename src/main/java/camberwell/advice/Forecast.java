@@ -161,7 +161,6 @@ final class Forecast {
             List<CarModel> then = runs.stream().map(HowFarOff.Run::car).distinct().toList();
             if (then.stream().anyMatch(car -> car != track.car())) {
                 drive(then, all);
-                drive(List.of(track.car()), all);
             }
             all.forEach(this::add);
         }

@@ -86,7 +86,7 @@ final class Agreement {
                 .forEach(it -> likely.put(it, ear.ofReadings().likely(it.evidence())));
         List<Candidate> best = new ArrayList<>(likely.keySet());
         best.sort(Comparator.comparing(it -> -likely.get(it)));
-        if (exact() && impression.likeliest().equals(read) && impression.likelyAny(read) >= AGREED) {
+        if (heard.exact() && impression.likeliest().equals(read) && impression.likelyAny(read) >= AGREED) {
             return best.stream().filter(it -> it.sort() == Candidate.Sort.READ || heard.fine() && it.heard().fine()).findFirst()
                     .orElseThrow().heard();
         }
@@ -96,7 +96,7 @@ final class Agreement {
             // The grammar would ask about that, and between which.
             return heard;
         }
-        if (read.isEmpty() && exact() && heard.anything() && most < CERTAIN) {
+        if (read.isEmpty() && heard.exact() && heard.anything() && most < CERTAIN) {
             // "Exit", "both, every lap": where and when, of no complaint.
             return heard;
         }
@@ -122,11 +122,6 @@ final class Agreement {
             read.add(Lesson.NOTHING);
         }
         return read;
-    }
-
-    /** Whether the grammar has a reading of every word. */
-    private boolean exact() {
-        return heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
     }
 
     /** Whether the grammar reads that it is one of several. */

@@ -29,7 +29,7 @@ final class CandidateEvidence {
                 .count("unknown", words.stream().filter(word -> !word.equals(",") && !ear.knows(word)).count(), 3)
                 .count("not read", heard.notUnderstood().size(), 4)
                 .count("told", heard.told().size(), 3)
-                .is("exact", heard.unclear().isEmpty() && heard.notUnderstood().isEmpty())
+                .is("exact", heard.exact())
                 .is("either", heard.doubtful().stream().anyMatch(doubt -> doubt.mayBe().size() > 1))
                 .is("surface", heard.surface().isPresent()).is("loose", !heard.loose().isEmpty())
                 .is("asked", said.contains(Token.ASKED)).is("well", heard.fine());
@@ -44,9 +44,8 @@ final class CandidateEvidence {
     /** @param parts how sure two parts of it are together; 0 where it was not cut */
     void add(Candidate candidate, Named named, double parts) {
         Set<String> means = candidate.means();
-        boolean exact = heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
         String how = read.isEmpty() ? "silent" : read.equals(means) ? "same" : "other";
-        String sort = candidate.sort() + " " + how + (exact ? " exact" : "");
+        String sort = candidate.sort() + " " + how + (heard.exact() ? " exact" : "");
         Evidence evidence = candidate.evidence().all(ofAll).is(candidate.sort().name()).is(how).is(sort);
         means.forEach(evidence::is);
         evidence.likely("sure", impression.sure(means), sort).likely("any", impression.likelyAny(means), sort)

@@ -87,7 +87,7 @@ final class Details {
     /** The complaint with what narrows it for sure; of each kind that which is likeliest right. */
     private Told told(Symptom symptom, Optional<Told> read) {
         List<Word> words = new ArrayList<>();
-        boolean exact = weighed.heard().unclear().isEmpty() && weighed.heard().notUnderstood().isEmpty();
+        boolean exact = weighed.heard().exact();
         for (Class<? extends Word> kind : KINDS) {
             Optional<Word> said = read.flatMap(told -> told.word(kind));
             boolean lenient = exact || kind == Severity.class;

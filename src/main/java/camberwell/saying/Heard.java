@@ -53,6 +53,11 @@ public record Heard(String said, List<Told> told, Optional<Surface> surface, boo
         notUnderstood = List.copyOf(notUnderstood);
     }
 
+    /** Whether the grammar has a reading of every word. */
+    boolean exact() {
+        return unclear.isEmpty() && notUnderstood.isEmpty();
+    }
+
     /** Whether anything at all was understood. */
     public boolean anything() {
         return !told.isEmpty() || surface.isPresent() || fine || !loose.isEmpty();

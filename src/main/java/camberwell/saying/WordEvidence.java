@@ -23,7 +23,7 @@ record WordEvidence(Impression impression, Heard heard, List<Word> named, boolea
     Evidence of(Symptom symptom, Word word, Optional<Told> read) {
         String kind = word.getClass().getSimpleName() + (several ? " of several" : "");
         boolean said = read.filter(told -> told.words().contains(word)).isPresent();
-        boolean exact = heard.unclear().isEmpty() && heard.notUnderstood().isEmpty();
+        boolean exact = heard.exact();
         String how = said ? exact ? "read of all" : "read" : read.isEmpty() ? "silent" : exact ? "not in all" : "not read";
         String sort = kind + " " + how;
         String pair = Lesson.pair(symptom.id(), word.id());
