@@ -194,14 +194,16 @@ final class AfterRuns {
 
     /**
      * Puts the next change to the driven model of this car. What the car itself has said outranks the model: what helped goes
-     * on unless it would harm. Where all is strong one way it is not asked, as how far off such a car is nobody has said.
+     * on unless it would harm. Where all is strong one way and was before the last change it is not asked, as how far off such
+     * a car is nobody has said.
      */
     private void lookAhead() {
         Optional<LookAhead> asked = LookAhead.of(run, complaints, leverage, ranking.first());
-        if (asked.isPresent() && Complaint.farOff(complaints)) {
+        boolean unknown = Complaint.farOff(complaints) && !last.tells();
+        if (asked.isPresent() && unknown) {
             TwiceAsFar.of(run, last, ranking.first()).ifPresent(ranking::lead);
         }
-        if (asked.isEmpty() || Complaint.farOff(complaints)) {
+        if (asked.isEmpty() || unknown) {
             return;
         }
         LookAhead ahead = asked.get();

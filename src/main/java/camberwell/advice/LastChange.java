@@ -19,8 +19,9 @@ import java.util.function.Function;
 /**
  * What the last change calls for, by what came of it and what is complained of now. One that helped goes on while there is
  * something left of what it helps. One that went too far, so that the complaint turned round, goes half way back; where
- * it was one step, the rest is left to finer levers, unless what it brought is more than slight. Common practice, no source;
- * halving is how any bracketed quantity is found.
+ * it was one step, the rest is left to finer levers, unless what it brought is more than slight. One step that left the car
+ * worse on the whole goes back, though it did what it was made for. Common practice, no source; halving is how any bracketed
+ * quantity is found.
  */
 final class LastChange {
 
@@ -33,6 +34,10 @@ final class LastChange {
     private static final Set<Adjuster.Kind> FINE = Set.of(Adjuster.Kind.TOE, Adjuster.Kind.CAMBER, Adjuster.Kind.PRESSURE);
     /** What is left by less than this is worth keeping, whatever came in its place. */
     private static final double MOST_GONE = 0.5;
+    /** Half as much again as was told before is worse on the whole, whatever has gone. */
+    private static final double WORSE = 1.5;
+    /** What is left by more than this is as much as it was. */
+    private static final double AS_MUCH = 0.9;
 
     private final Case run;
     private final List<Complaint> complaints;
@@ -67,6 +72,9 @@ final class LastChange {
         boolean helped = speaks && trials.any(last, Outcome.BETTER);
         double more = helped ? helps(change()) : 0;
         double back = helped ? helps(change().opposite()) : 0;
+        if (helped && steps() == 1 && worse() && !triedTheOtherWay()) {
+            return Call.BACK;
+        }
         if (more > back) {
             return room(change()) > 0 && !(slight() && leverage.onEdge(change(), complaints)) ? Call.GO_ON : Call.FINER;
         }
@@ -95,9 +103,10 @@ final class LastChange {
             return Optional.empty();
         }
         Quantity to = setting.get().moved(change().direction().opposite(), steps);
-        return Optional.of(new Size(Optional.of(setting.get().now()), Optional.of(to), steps, List.of(), List.of(moved == 1
-                ? "one step was too much: back by it, and on with a finer lever"
-                : "it was moved " + moved + " steps and went too far: half of them back")));
+        String why = moved > 1 ? "it was moved " + moved + " steps and went too far: half of them back"
+                : worse() ? "more is wrong than before it: back by the one step"
+                : "one step was too much: back by it, and on with a finer lever";
+        return Optional.of(new Size(Optional.of(setting.get().now()), Optional.of(to), steps, List.of(), List.of(why)));
     }
 
     /**
@@ -237,6 +246,21 @@ final class LastChange {
     double left() {
         double before = run.earlier().isEmpty() ? 0 : Forecast.words(run.earlier().get(run.earlier().size() - 1).reports());
         return before > 0 ? Forecast.words(run.reports()) / before : 1;
+    }
+
+    /** Whether it took nothing of what was told, and no step has turned the car round yet. */
+    boolean tookNothing() {
+        return left() >= AS_MUCH && overshot().isEmpty();
+    }
+
+    /** Whether it says how far off the car is: most of what was told went, or a step has turned the car round. */
+    boolean tells() {
+        return left() < MOST_GONE || overshot().isPresent();
+    }
+
+    /** Whether on the whole the car is clearly worse than before it, whatever has gone. */
+    boolean worse() {
+        return left() >= WORSE;
     }
 
     /** Whether it was a bar or spring that did nothing at all for what is not strong. */

@@ -11,17 +11,13 @@ import java.util.Optional;
  */
 final class TwiceAsFar {
 
-    /** What is left by more than this is as much as it was. */
-    private static final double AS_MUCH = 0.9;
-
     private TwiceAsFar() {
     }
 
-    /** The change, gone twice as far as it would; empty where something has become less or has turned, or no room is left. */
+    /** The change, gone twice as far as it would; empty where no room is left, or it is no bar or spring. */
     static Optional<RankedChange> of(Case run, LastChange last, RankedChange change) {
         Optional<Setting> setting = run.car().setting(change.change().adjuster());
-        if (last.left() < AS_MUCH || last.overshot().isPresent() || setting.isEmpty() || run.car().generic()
-                || !Leverage.ofRollStiffness(change.change())) {
+        if (!last.tookNothing() || setting.isEmpty() || run.car().generic() || !Leverage.ofRollStiffness(change.change())) {
             return Optional.empty();
         }
         int steps = Math.min(2 * change.size().steps(), Math.min(last.room(change.change()),

@@ -103,9 +103,10 @@ final class Undo {
 
     /** The way back of a change that helped and went too far. */
     RankedChange halfBack(LastChange last, Size size) {
+        String found = last.worse() && size.steps() == 1 ? ". Something of it helped, but on the whole more is wrong than before."
+                : ". It went too far: what was complained of has turned round, so the place for it lies between.";
         return back(last.trial().get(0), size, last.relievedByGoingBack(), new Note.Way(List.of(), "It was moved the other way "
-                + Tried.text(last.trial()) + ". It went too far: what was complained of has turned round, so the place "
-                + "for it lies between.",
+                + Tried.text(last.trial()) + found,
                 "You changed this the other way, and that was too much of a good thing. So go back part of the way.",
                 "What you felt before that change and what you feel now are both gone, or nearly.",
                 "What you felt before that change is back."));

@@ -81,4 +81,32 @@ class HowFarToGoTest {
                 .stepsLeft(far.change().direction())), far.size().steps());
         assertTrue(far.size().steps() > usual.size().steps(), far.size().toString());
     }
+
+    /** The rear bar by two steps moves this car as much as the front bar by one, which had just turned it round. */
+    @Test
+    @DisplayName("what one step has turned round is not far off, though strong: what would turn it back is not the next")
+    void notBackAgain() {
+        Case then = run("rear-ride-height: 80 mm", "", PUSHES);
+        Case now = run("rear-ride-height: 80 mm, front-anti-roll-bar: 3", TURNED, "strong oversteer lift-off",
+                "clear oversteer exit");
+        RankedChange first = Paddock.advise(now.withEarlier(List.of(then))).changes().get(0);
+        assertFalse(first.change().id().equals("rear-anti-roll-bar softer") && first.size().steps() > 1, first.size().toString());
+    }
+
+    /** With hardly any lock left the unloaded rear wheel spins, and the car no longer turns under power. */
+    @Test
+    @DisplayName("one step after which clearly more is wrong than before goes back, though what it was made for has gone")
+    void worseOnTheWhole() {
+        String lock = "differential-power less";
+        String tried = tried(lock, "2", "1", 2, "better", "snap-oversteer") + tried(lock, "2", "1", 2, "worse", "understeer");
+        Case then = run("differential-power: 2", "", "strong snap-oversteer exit");
+        Case worse = run("differential-power: 1", tried, "strong understeer exit", "strong understeer lift-off");
+        RankedChange back = Paddock.advise(worse.withEarlier(List.of(then))).changes().get(0);
+        assertEquals("differential-power more", back.change().id());
+        assertEquals("2", back.size().to().orElseThrow().toString());
+        assertTrue(back.why().contains("on the whole more is wrong than before"), back.why());
+        Case less = run("differential-power: 1", tried, "clear understeer exit");
+        assertFalse(Paddock.advise(less.withEarlier(List.of(then))).changes().get(0).change().id()
+                .equals("differential-power more"));
+    }
 }
