@@ -262,6 +262,9 @@ final class Understanding {
         if (topic.field() == Field.CIRCUIT && WayRound.said(typed).isPresent()) {
             return Optional.of(Answer.Said.of(WayRound.said(typed).get()));
         }
+        if (topic.field() == Field.WHERE && !Ends.said(typed).isEmpty()) {
+            return Optional.of(Answer.Said.each(List.copyOf(Ends.said(typed))));
+        }
         if (topic.field() == Field.DOUBT) {
             return Optional.of(new Answer.Chosen(choice(small)));
         }
