@@ -315,17 +315,29 @@ public final class Fields {
             String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
             Optional<Change> change = Change.parse(text);
             if (change.isEmpty()) {
-                Optional<Adjuster> adjuster = Word.find(Adjuster.class, text.split("\\s", 2)[0]);
-                List<String> known = adjuster.map(it -> it.directions().stream()
-                        .map(way -> new Change(it, way).id()).toList())
-                        .orElseGet(() -> Change.all().stream().map(Change::id).toList());
-                Optional<String> meant = Nearest.to(text, known);
-                in.error(node, Text.quoted(key) + " cannot be " + Document.kind(node) + (meant.isPresent() ? ""
-                        : adjuster.isPresent() ? "; it is " + Text.oneOf(known)
-                        : "; write an adjuster and a direction, like \"rear-wing more\""), meant);
+                noChange(node, Text.quoted(key) + " cannot be " + Document.kind(node), text);
             }
             return change;
         });
+    }
+
+    /** A change that is a key itself. */
+    public Optional<Change> changeOfKey(String key) {
+        Optional<Change> change = Change.parse(key);
+        if (change.isEmpty()) {
+            noChange(entries.get(key).getKeyNode(), Text.quoted(key) + " is no change", key);
+        }
+        return change;
+    }
+
+    /** Notes what is no change, with what may stand there: of an adjuster that is known, its own directions. */
+    private void noChange(Node node, String message, String text) {
+        Optional<Adjuster> adjuster = Word.find(Adjuster.class, text.split("\\s", 2)[0]);
+        List<String> known = adjuster.map(it -> it.directions().stream().map(way -> new Change(it, way).id()).toList())
+                .orElseGet(() -> Change.all().stream().map(Change::id).toList());
+        Optional<String> meant = Nearest.to(text, known);
+        in.error(node, message + (meant.isPresent() ? "" : adjuster.isPresent() ? "; it is " + Text.oneOf(known)
+                : "; write an adjuster and a direction, like \"rear-wing more\""), meant);
     }
 
     /** A map below this one. */
