@@ -1,6 +1,5 @@
 package camberwell.debrief;
 
-import camberwell.car.Car;
 import camberwell.saying.Heard;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
@@ -52,7 +51,9 @@ final class PlainAnswer {
         if (Reply.yes(typed) && !(topic.field() == Field.TURN && Word.find(Turn.class, small).isPresent())) {
             return Optional.of(yes(topic));
         }
-        return all && Reply.all(typed) ? all(topic, debrief) : Optional.empty();
+        boolean every = Reply.all(typed) || topic.field() == Field.WHERE && Reply.bothEnds(typed)
+                || topic.field() == Field.PHASE && Reply.wholeCorner(typed);
+        return all && every ? all(topic, debrief) : Optional.empty();
     }
 
     /** So many laps, where it is asked since when or how often; elsewhere it is asked which. */

@@ -183,7 +183,7 @@ public final class Talk {
         Answer answer = new Answer.InWords(Heard.of(back.get(0).mayBe().get(0)));
         understood(Understanding.Understood.of(answer));
         askedBack = back.subList(1, back.size());
-        if (!waiting && !adding && question.isPresent()) {
+        if (!waiting && !adding && question.filter(it -> debrief.cars(it.topic()).isEmpty()).isPresent()) {
             return answered(answer);
         }
         waiting = false;

@@ -170,7 +170,7 @@ final class Understanding {
         if (unclear.isEmpty()) {
             return Optional.empty();
         }
-        if (Reply.all(typed)) {
+        if (Reply.all(typed) || Reply.bothEnds(typed)) {
             return Optional.of(Heard.of(unclear.get().unclear().get(0).mayBe().stream().map(this::atItsEnd)
                     .toArray(Told[]::new)));
         }
@@ -256,9 +256,14 @@ final class Understanding {
         }
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
         boolean begun = names.stream().anyMatch(name -> name.startsWith(slug(typed)));
-        if (!begun && typed.strip().indexOf(' ') > 0) {
-            if (listener.get().hear(typed).anything()) {
-                return words(typed);
+        if (!begun && (typed.strip().indexOf(' ') > 0 || unclear.isPresent())) {
+            Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
+            unclear = Optional.empty();
+            if (heard.anything()) {
+                return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));
+            }
+            if (!heard.doubtful().isEmpty()) {
+                throw notUnderstood(typed, heard);
             }
             throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");
         }
