@@ -7,13 +7,21 @@ import camberwell.vocabulary.Change;
 import java.util.List;
 import java.util.Locale;
 
-/** What is asked of the advice once it is given: why, why not another change, how it came about, what if. */
+/** What is asked of the advice: why, why not another change, how it came about, what if. */
 final class AskedAfter {
 
     private final Ending ending;
 
     AskedAfter(Ending ending) {
         this.ending = ending;
+    }
+
+    /** Answers what may be asked before the advice is given as well; false where something else was typed. */
+    boolean early(String typed, Page page) {
+        String lower = typed.toLowerCase(Locale.ROOT).strip();
+        // "Why no grip on entry?" tells what the car does.
+        boolean whyNot = lower.matches("(and )?why (not|no) .*") && !MovedWords.named(lower).isEmpty();
+        return (whyNot || lower.startsWith("what if ")) && of(typed, page);
     }
 
     /** Answers on {@code page}; false where something else was typed. */

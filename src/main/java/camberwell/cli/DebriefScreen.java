@@ -74,7 +74,7 @@ final class DebriefScreen {
             if (advised && !stale && talk.askedBack().isEmpty() && Ending.leaves(typed)) {
                 return;
             }
-            if (advised && talk.askedBack().isEmpty() && after(typed)) {
+            if (talk.askedBack().isEmpty() && (advised ? after(typed) : early(typed))) {
                 continue;
             }
             switch (talk.reply(typed)) {
@@ -127,6 +127,16 @@ final class DebriefScreen {
         console.out().print(page);
         advised = true;
         stale = false;
+    }
+
+    /** What may be asked of the advice on what is known by now; false where it is something else. */
+    private boolean early(String typed) {
+        Page page = page().blank();
+        boolean told = asked.early(typed, page);
+        if (told) {
+            console.out().print(page);
+        }
+        return told;
     }
 
     /** What may be asked once the advice is given; false where it is something else. */

@@ -62,6 +62,11 @@ final class Asking {
         }
     }
 
+    /** Writes a question once more, for somebody who did not understand it: as a newcomer is asked. */
+    void plainly(Question question, String complaint, Page page) {
+        new Asking(debrief, Audience.NEWCOMER).write(question, complaint, page);
+    }
+
     /** Asks back about words that are not sure. */
     void back(Heard.Unclear unclear, Page page) {
         Told meant = unclear.mayBe().get(0);

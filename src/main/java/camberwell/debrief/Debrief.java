@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
@@ -141,13 +140,13 @@ public final class Debrief implements AutoCloseable {
     }
 
     /** What nobody said, and is taken for what is most likely. */
-    public Set<Field> taken() {
+    public Taken taken() {
         return state.taken();
     }
 
     /** The same, as long as it was not shown and let stand. */
-    public Set<Field> takenUnseen() {
-        return state.knows(Topic.of(Field.ELSE)) ? Set.of() : state.taken();
+    public Taken takenUnseen() {
+        return state.knows(Topic.of(Field.ELSE)) ? Taken.NOTHING : state.taken();
     }
 
     /** What does not go together in the complaint that a doubt is about. */

@@ -131,7 +131,8 @@ public final class Ending {
             if (why.reasons().size() == 1 && why.sum().steps().isEmpty() && why.withholding().isEmpty()) {
                 unasked.add(Words.change(change));
             } else {
-                page.point(0, Words.sentence(Words.change(why.change())) + ": " + String.join("; ", why.reasons()) + ".");
+                page.point(0, Words.sentence(Words.change(why.change())) + ": "
+                        + String.join("; ", why.reasons()).replaceFirst("\\.$", "") + ".");
             }
         }
         if (!unasked.isEmpty()) {
@@ -154,14 +155,16 @@ public final class Ending {
 
     /** What would come first if that were so as well; nothing is kept of it. */
     public void whatIf(String said, Page page) {
+        Optional<Answer> track = TrackWords.of(said);
         Heard heard = listener.get().hear(said);
-        if (!heard.anything()) {
+        if (track.isEmpty() && !heard.anything()) {
             page.paragraph(0, "Not understood: \"" + said + "\". For instance: what if it was wet; what if slow corners.");
             return;
         }
-        Advice then = debrief.adviceIf(Topic.of(Field.ELSE), new Answer.InWords(heard));
-        page.paragraph(0, "If also " + Spoken.text(heard) + ": " + first(then) + ". As it is: " + first(debrief.advice())
-                + ".");
+        Advice then = track.isPresent() ? debrief.adviceIf(Topic.of(Field.TRACK), track.get())
+                : debrief.adviceIf(Topic.of(Field.ELSE), new Answer.InWords(heard));
+        page.paragraph(0, "If also " + track.map(it -> "a track of " + Spoken.text(it)).orElseGet(() -> Spoken.text(heard)) + ": "
+                + first(then) + ". As it is: " + first(debrief.advice()) + ".");
     }
 
     private static String first(Advice advice) {

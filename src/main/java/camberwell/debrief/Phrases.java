@@ -8,7 +8,6 @@ import camberwell.units.Unit;
 import camberwell.vocabulary.Audience;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /** How a debrief asks. A newcomer is asked about what was felt; the others are asked in the trade's words. */
 public final class Phrases {
@@ -63,21 +62,26 @@ public final class Phrases {
     }
 
     /** What is taken where nobody said it, in words; empty where all was said. */
-    public static String taken(Set<Field> taken, Audience audience) {
-        boolean newcomer = audience == Audience.NEWCOMER;
+    public static String taken(Taken taken, Audience audience) {
         List<String> words = new ArrayList<>();
         for (Field field : Field.TAKEN) {
-            if (taken.contains(field)) {
-                words.add(switch (field) {
-                    case SURFACE -> newcomer ? "the track was dry" : "dry";
-                    case SEVERITY -> newcomer ? "it bothered you clearly" : "plain to feel";
-                    case OCCURRENCE -> newcomer ? "you felt it on every lap" : "on every lap";
-                    case SINCE -> newcomer ? "from the first lap to the last" : "all run";
-                    default -> newcomer ? "in left and right turns alike" : "left and right alike";
-                });
+            if (taken.all().contains(field)) {
+                words.add(taken(field, audience == Audience.NEWCOMER));
+            } else if (taken.otherwise().contains(field)) {
+                words.add("otherwise " + taken(field, audience == Audience.NEWCOMER));
             }
         }
         return String.join(", ", words);
+    }
+
+    private static String taken(Field field, boolean newcomer) {
+        return switch (field) {
+            case SURFACE -> newcomer ? "the track was dry" : "dry";
+            case SEVERITY -> newcomer ? "it bothered you clearly" : "plain to feel";
+            case OCCURRENCE -> newcomer ? "you felt it on every lap" : "on every lap";
+            case SINCE -> newcomer ? "from the first lap to the last" : "all run";
+            default -> newcomer ? "in left and right turns alike" : "left and right alike";
+        };
     }
 
     /** What a run has from the one before it: the settings, and what was said of day, place and driver. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,8 +31,17 @@ final class Reply {
     private static final Set<String> CLOSING = Set.of("that's it", "thats it", "that is it", "that's all", "thats all",
             "that is all",
             "thanks", "thank you", "mate", "all good", "it's fine", "nothing else", "nothing more", "that was it",
-                    "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks");
-    private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either");
+                    "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks", "just that", "only that",
+            "just the one", "that's the lot", "thats the lot", "the rest is fine", "nothing much", "nothing really");
+    private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either",
+            "both ends", "both of them", "all of it", "the lot", "all round", "all around", "all over", "front and rear",
+            "the whole corner", "the whole way", "all the way", "all through");
+    /** Says that somebody is not sure, before what is thought all the same: "not sure, maybe entry". */
+    private static final Pattern HEDGE = Pattern.compile("^(?:(?:well|um+|erm*|hmm+),? *)?(?:(?:i'?m |i am )?"
+            + "not (?:really |too |so )?(?:sure|certain)|dunno|(?:i )?(?:do not|don'?t) (?:really )?know|no idea|no clue"
+            + "|hard to say)\\b[\\s,.;:-]+(?:but )?"
+            + "(?:(?:maybe|perhaps|possibly|probably|i think|i guess|i'?d say|could be|might be)\\b,? *)*",
+            Pattern.CASE_INSENSITIVE);
 
     private static final List<String> EACH = List.of("both ", "both, ", "both: ", "all of them ",
             "each of them ");
@@ -46,33 +56,47 @@ final class Reply {
 
         /** What was most likely meant; empty where nothing was. */
         private final transient Optional<String> meant;
-        /** What is asked back; empty where nothing is. */
-        private final transient Optional<Heard.Unclear> askedBack;
+        /** What is asked back, one after the other; none where nothing is. */
+        private final transient List<Heard.Unclear> askedBack;
+        /** What was not understood besides. */
+        private final transient List<String> besides;
 
         NoAnswer(String message) {
             this(message, Optional.empty());
         }
 
         /** One that is asked back about. */
-        NoAnswer(Heard.Unclear askedBack) {
-            super(askedBack.words());
+        NoAnswer(List<Heard.Unclear> askedBack, List<String> besides) {
+            super(askedBack.get(0).words());
             this.meant = Optional.empty();
-            this.askedBack = Optional.of(askedBack);
+            this.askedBack = List.copyOf(askedBack);
+            this.besides = List.copyOf(besides);
         }
 
         NoAnswer(String message, Optional<String> meant) {
             super(message);
             this.meant = meant;
-            this.askedBack = Optional.empty();
+            this.askedBack = List.of();
+            this.besides = List.of();
         }
 
-        Optional<Heard.Unclear> askedBack() {
+        List<Heard.Unclear> askedBack() {
             return askedBack;
+        }
+
+        List<String> besides() {
+            return besides;
         }
 
         Optional<String> meant() {
             return meant;
         }
+    }
+
+    /** What is thought by somebody who is not sure; the same where nobody says that. */
+    static String unhedged(String typed) {
+        String rest = HEDGE.matcher(typed.strip().replace('\u2019', '\'')).replaceFirst("");
+        return rest.isBlank() || rest.length() == typed.strip().length() ? typed : rest;
     }
 
     static boolean yes(String typed) {

@@ -4,7 +4,9 @@ import camberwell.report.Words;
 import camberwell.run.Made;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
+import camberwell.saying.Told;
 import camberwell.units.Quantity;
+import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Word;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +63,8 @@ final class Spoken {
 
     /** What was heard, loose words included. */
     static String text(Heard heard) {
-        String loose = heard.loose().stream().map(Word::spoken).distinct().collect(Collectors.joining(" "));
+        String loose = heard.loose().stream().map(word -> word instanceof Since since ? Told.text(since) : word.spoken())
+                .distinct().collect(Collectors.joining(" "));
         String text = heard.text();
         return text.isEmpty() ? loose : loose.isEmpty() ? text : text + "; " + loose;
     }

@@ -146,14 +146,16 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
     }
 
     /** What was not said, and is taken for what is most likely. */
-    Set<Field> taken() {
-        Set<Field> taken = EnumSet.noneOf(Field.class);
+    Taken taken() {
+        Set<Field> all = EnumSet.noneOf(Field.class);
+        Set<Field> otherwise = EnumSet.noneOf(Field.class);
         for (Field field : Field.TAKEN) {
-            if (field.ofComplaint() ? details.stream().anyMatch(told -> !told.contains(field)) : !known.contains(field)) {
-                taken.add(field);
+            long told = details.stream().filter(of -> of.contains(field)).count();
+            if (field.ofComplaint() ? told < details.size() : !known.contains(field)) {
+                (field.ofComplaint() && told > 0 ? otherwise : all).add(field);
             }
         }
-        return taken;
+        return new Taken(all, otherwise);
     }
 
     /** What is known after one more answer. */
@@ -208,7 +210,8 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
 
     private Case apply(Field field, Answer answer) {
         if (answer instanceof Answer.OfCar chosen) {
-            return run.ofCar(chosen.car(), Optional.empty());
+            // That it was a simulator may have been said before the kind of car.
+            return run.ofCar(run.car().simulated().map(chosen.car()::withSimulator).orElse(chosen.car()), Optional.empty());
         }
         if (answer instanceof Answer.Read read) {
             Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);

@@ -7,6 +7,7 @@ import camberwell.run.Tried;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Wheel;
@@ -20,7 +21,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is said at the prompt of a debrief, and what comes back. It neither reads nor prints by itself. */
@@ -28,6 +28,11 @@ public final class Talk {
 
     private static final List<String> COMMANDS =
             List.of("unknown", "why", "so far", "back", "change", "add", "help", "done", "quit");
+    private static final Set<String> WHY = Set.of("why do you ask", "why do you ask that", "why do you want to know", "why that",
+            "why is that", "why is that asked", "why do you need that", "what for", "what's that for", "does it matter");
+    private static final Set<String> EH = Set.of("eh", "what", "huh", "pardon", "sorry", "come again", "what do you mean",
+            "again", "i don't understand", "i dont understand", "i don't get it", "i dont get it", "say again", "repeat",
+            "meaning", "what does that mean", "what is that", "no comprendo");
     private static final Set<String> ENOUGH = Set.of("that is all", "that's all", "thats all", "only the front", "front only",
             "only front", "rears unknown", "rear unknown", "only the rear", "rear only", "no more", "that is it");
     private static final String UNKNOWN_KIND = "Then the advice keeps to what every kind of car in this list "
@@ -57,11 +62,13 @@ public final class Talk {
     private Optional<Question> question = Optional.empty();
     private Optional<String> suggested = Optional.empty();
     private Optional<String> heard = Optional.empty();
-    /** What was asked back about; empty where nothing was. */
-    private Optional<Heard.Unclear> askedBack = Optional.empty();
+    /** What is asked back about, the first of it just now; none where nothing is. */
+    private List<Heard.Unclear> askedBack = List.of();
     /** Whether the next question waits for what is answered to that. */
     private boolean waiting;
     private boolean adding;
+    /** Whether it was said in which order a tread is read. */
+    private boolean ordered;
     private Page page;
 
     /**
@@ -99,7 +106,7 @@ public final class Talk {
 
     /** The words that are asked back about, and what they may mean; empty while the question itself is asked. */
     public Optional<Heard.Unclear> askedBack() {
-        return askedBack;
+        return askedBack.stream().findFirst();
     }
 
     /** What was understood of the last line; empty where it was no answer. */
@@ -113,6 +120,7 @@ public final class Talk {
         tyres.clear();
         page.blank();
         question.ifPresent(it -> asking.write(it, complaint(), page));
+        ordered |= question.filter(it -> it.topic().field() == Field.TYRES).isPresent();
     }
 
     /** The words that may stand where the prompt is, for completion. */
@@ -159,10 +167,10 @@ public final class Talk {
             // As wide as the screen is now, not as it was when the question was put.
             page = pages.get();
         }
-        Optional<Heard.Unclear> meant = askedBack;
-        askedBack = Optional.empty();
-        if (meant.isPresent() && (Reply.yes(line) || Reply.no(line))) {
-            return Reply.yes(line) ? meant(meant.get()) : notMeant();
+        List<Heard.Unclear> back = askedBack;
+        askedBack = List.of();
+        if (!back.isEmpty() && (Reply.yes(line) || Reply.no(line))) {
+            return Reply.yes(line) ? meant(back) : notMeant(back);
         }
         if (waiting) {
             // Something else was said instead: it is heard as an answer to what would have been asked.
@@ -171,7 +179,8 @@ public final class Talk {
         }
         Optional<String> taken = suggested.filter(it -> Reply.yes(line));
         suggested = Optional.empty();
-        String typed = taken.orElse(line).strip();
+        String typed = Reply.unhedged(taken.orElse(line).strip());
+        boolean hedged = taken.isEmpty() && !typed.equals(line.strip());
         String lower = typed.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         if (typed.isEmpty()) {
             return nothing();
@@ -194,49 +203,54 @@ public final class Talk {
         if (command.isPresent()) {
             return obey(command.get());
         }
-        Optional<TyreLine.Besides> figures = question.filter(it -> it.topic().field() == Field.TYRES).isPresent()
-                ? Optional.empty() : TyreLine.unasked(typed, debrief.run().car());
-        if (figures.isPresent()) {
-            return besides(Topic.of(Field.TYRES), new Answer.Read(figures.get().read().tyres()), told(figures.get().read()),
-                    figures.get().rest());
-        }
-        Optional<TrackWords.Besides> track = TrackWords.of(typed);
-        if (track.isPresent()) {
-            String text = "track " + Spoken.text(track.get().track());
-            page.paragraph(0, "Heard: " + text + ".");
-            return besides(Topic.of(Field.TRACK), track.get().track(), text, track.get().rest());
+        Field asked = changing.isEmpty() ? question.map(it -> it.topic().field()).orElse(Field.ELSE) : Field.SIMULATOR;
+        Optional<Aside> aside = changing.isPresent() ? Optional.empty() : Aside.of(typed, asked, debrief.run().car());
+        if (aside.isPresent()) {
+            return besides(aside.get());
         }
         try {
             return adding ? added(typed) : question.isEmpty() ? added(typed) : answer(typed);
         } catch (Reply.NoAnswer e) {
-            return refused(typed, lower, e);
+            return hedged && e.askedBack().isEmpty() && !adding ? unknown() : refused(typed, lower, e);
         }
     }
 
-    /** Takes what was measured and not asked for just now, and then what was said with it. */
-    private Next besides(Topic topic, Answer measured, String text, String rest) {
-        debrief.answer(topic, measured);
-        if (rest.isEmpty()) {
+    /** Takes what was said and not asked for just now, and then what was said with it. */
+    private Next besides(Aside aside) {
+        boolean answers = question.filter(it -> it.topic().equals(aside.topic())).isPresent();
+        String text = (aside.topic().field() == Field.TRACK ? "track " : "") + Spoken.text(aside.answer());
+        page.paragraph(0, "Heard: " + text + "." + taken(aside.answer(), aside.taken()));
+        debrief.answer(aside.topic(), aside.answer());
+        if (aside.rest().isEmpty() || command(aside.rest().toLowerCase(Locale.ROOT)).equals(Optional.of("unknown"))) {
             heard = Optional.of(text);
             return goOn();
         }
-        Next next = reply(rest);
+        if (answers) {
+            question = debrief.next();
+        }
+        Next next = reply(aside.rest());
         heard = Optional.of(heard.map(said -> said + "; " + text).orElse(text));
+        if (next == Next.ASK && answers && askedBack.isEmpty()) {
+            ask();
+        }
         return next == Next.ASK ? Next.ANSWERED : next;
     }
 
-    /** Says what was read of tyres. */
-    private String told(TyreLine.Read read) {
-        String text = Spoken.text(new Answer.Read(read.tyres()));
-        page.paragraph(0, "Heard: " + text + "." + (read.taken().isEmpty() ? "" : " Taken as "
-                + read.taken().stream().map(unit -> unit.symbol()).collect(Collectors.joining(" and ")) + "."));
-        return text;
+    /** What figures were taken for that nobody said: their units, and the order of a tread the first time. */
+    private String taken(Answer answer, Set<Unit> units) {
+        List<String> taken = new ArrayList<>(units.stream().map(Unit::symbol).toList());
+        if (!ordered && answer instanceof Answer.Read read && read.tyres().values().stream().anyMatch(TyreReading::hasTread)) {
+            taken.add("inner, middle, outer edge");
+            ordered = true;
+        }
+        return taken.isEmpty() ? "" : " Taken as " + String.join(" and ", taken) + ".";
     }
 
-    /** Takes what was asked back about. */
-    private Next meant(Heard.Unclear meant) {
-        Answer answer = new Answer.InWords(Heard.of(meant.mayBe().get(0)));
+    /** Takes the first of what was asked back about. */
+    private Next meant(List<Heard.Unclear> back) {
+        Answer answer = new Answer.InWords(Heard.of(back.get(0).mayBe().get(0)));
         echo(Understanding.Understood.of(answer));
+        askedBack = back.subList(1, back.size());
         if (!waiting && !adding && question.isPresent()) {
             return answered(answer);
         }
@@ -246,10 +260,15 @@ public final class Talk {
         return goOn();
     }
 
-    private Next notMeant() {
+    private Next notMeant(List<Heard.Unclear> back) {
+        askedBack = back.subList(1, back.size());
         if (waiting) {
             waiting = false;
             return goOn();
+        }
+        if (!askedBack.isEmpty()) {
+            asking.back(askedBack.get(0), page);
+            return Next.ASK;
         }
         page.paragraph(0, "Then say it in other words, or unknown.");
         return Next.ASK;
@@ -257,9 +276,9 @@ public final class Talk {
 
     /** Asks what comes next: what is not sure first. */
     private Next goOn() {
-        if (askedBack.isPresent()) {
+        if (!askedBack.isEmpty()) {
             waiting = true;
-            asking.back(askedBack.get(), page);
+            asking.back(askedBack.get(0), page);
             return Next.ANSWERED;
         }
         ask();
@@ -267,9 +286,10 @@ public final class Talk {
     }
 
     private Next refused(String typed, String lower, Reply.NoAnswer no) {
-        if (no.askedBack().isPresent()) {
+        if (!no.askedBack().isEmpty()) {
             askedBack = no.askedBack();
-            asking.back(askedBack.get(), page);
+            no.besides().forEach(words -> page.paragraph(0, Words.sentence(words) + "."));
+            asking.back(askedBack.get(0), page);
             return Next.ASK;
         }
         Optional<String> begun = COMMANDS.stream().filter(it -> lower.length() > 1 && it.startsWith(lower)).findFirst();
@@ -297,7 +317,11 @@ public final class Talk {
         return Next.ASK;
     }
 
-    private static Optional<String> command(String typed) {
+    private static Optional<String> command(String line) {
+        String typed = line.length() > 1 ? line.replaceFirst("[?!. ]+$", "") : line;
+        if (WHY.contains(typed) || EH.contains(typed)) {
+            return Optional.of(WHY.contains(typed) ? "why" : "eh");
+        }
         return switch (typed) {
             case "?", "h" -> Optional.of("help");
             case "so-far", "sofar" -> Optional.of("so far");
@@ -326,6 +350,7 @@ public final class Talk {
                 adding = true;
                 page.paragraph(0, "What else did it do?");
             }
+            case "eh" -> question.ifPresent(it -> asking.plainly(it, complaint(), page));
             case "done" -> {
                 return Next.ADVISE;
             }
@@ -346,19 +371,16 @@ public final class Talk {
         if (topic.field() == Field.TRACK && TyreLine.figures(typed)) {
             return answered(Reply.track(typed));
         }
-        Optional<Boolean> simulator = Understanding.simulator(typed);
-        if (simulator.isPresent() && topic.field() != Field.SIMULATOR && debrief.cars(topic).isEmpty()) {
-            Answer answer = new Answer.Either(simulator.get());
-            echo(Understanding.Understood.of(answer));
-            debrief.answer(Topic.of(Field.SIMULATOR), answer);
-            ask();
-            return Next.ANSWERED;
-        }
         Understanding.Understood understood = understanding.of(asked, Asking.listed(asked), typed);
         if (understood.answer() instanceof Answer.Unknown) {
             page.paragraph(0, topic.field() == Field.TYRES ? "Heard: not read." : "That stays open.");
         } else {
             echo(understood);
+        }
+        if (!debrief.cars(topic).isEmpty() && understood.answer() instanceof Answer.InWords words) {
+            // Somebody was asked about the car, and told what it did.
+            debrief.answer(Topic.of(words.heard().told().isEmpty() ? Field.SURFACE : Field.DOING), words);
+            return goOn();
         }
         return answered(understood.answer());
     }
@@ -376,7 +398,7 @@ public final class Talk {
         try {
             return added(typed);
         } catch (Reply.NoAnswer e) {
-            adding |= e.askedBack().isPresent();
+            adding |= !e.askedBack().isEmpty();
             return refused(typed, typed.toLowerCase(Locale.ROOT), e);
         }
     }
@@ -388,7 +410,9 @@ public final class Talk {
         echo(understood);
         debrief.answer(Topic.of(Field.DOING), understood.answer());
         changing = Optional.empty();
-        goOn();
+        if (goOn() == Next.ADVISE) {
+            page.paragraph(0, "Enter shows the advice with that.");
+        }
         return Next.ANSWERED;
     }
 
@@ -402,7 +426,8 @@ public final class Talk {
         }
         TyreLine.Read read = TyreLine.of(typed, wheelsLeft(), debrief.run().car());
         tyres.add(read.tyres());
-        heard = Optional.of(told(read));
+        heard = Optional.of(Spoken.text(new Answer.Read(read.tyres())));
+        page.paragraph(0, "Heard: " + heard.get() + "." + taken(new Answer.Read(read.tyres()), read.taken()));
         if (wheelsLeft().isEmpty()) {
             return enough();
         }

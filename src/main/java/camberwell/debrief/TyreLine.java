@@ -37,7 +37,7 @@ final class TyreLine {
     private static final Pattern UNIT_APART = Pattern.compile("(?<=[0-9])\\s+(?=(?:°|[cCfF]\\b|bar|kPa|kpa|psi))");
     private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*-\\s*(?=\\d)");
 
-    private static final Pattern CLAUSE = Pattern.compile("[,;:.](?=\\s)|\\b(?:and|with|but)\\b");
+    private static final Pattern ENDS = Pattern.compile("(?<![\\d°]\\s{0,2})\\bf\\s+\\d.*\\br\\s+\\d", Pattern.CASE_INSENSITIVE);
     private static final Pattern COLD = Pattern.compile("\\bcold\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_PRESSURE = Pattern.compile("pressure|psi\\b|bar\\b|kpa\\b", Pattern.CASE_INSENSITIVE);
     /** A figure in bar as a gauge shows it; no number of a list or a click has a point. */
@@ -63,34 +63,13 @@ final class TyreLine {
     record Read(Map<Wheel, TyreReading> tyres, Set<Unit> taken) {
     }
 
-    /**
-     * What was read of tyres in a line that answers something else, or nothing.
-     *
-     * @param rest what is said before it; empty where there is nothing else
-     */
-    record Besides(String rest, Read read) {
-    }
-
-    /**
-     * The figures of tyres that somebody gives unasked, at the end of a line or as all of it: wheels that are named, all four
-     * treads, or four pressures that are called so.
-     */
-    static Optional<Besides> unasked(String typed, Car car) {
-        if (!figures(typed)) {
-            return Optional.empty();
-        }
-        Optional<Besides> whole = besides("", typed, car);
-        return whole.isPresent() ? whole : CLAUSE.matcher(typed).results()
-                .map(end -> besides(typed.substring(0, end.start()).strip(), typed.substring(end.end()), car))
-                .flatMap(Optional::stream).findFirst();
-    }
-
-    private static Optional<Besides> besides(String rest, String line, Car car) {
+    /** The figures of tyres that a line says unasked: wheels that are named, all four treads, or pressures that are called so. */
+    static Optional<Read> unasked(String line, Car car) {
         try {
             Read read = of(line, List.of(Wheel.values()), car);
-            return sure(line, read) ? Optional.of(new Besides(rest, read)) : Optional.empty();
+            return sure(line, read) ? Optional.of(read) : Optional.empty();
         } catch (Reply.NoAnswer e) {
-            // It may still end so.
+            // It says something else.
             return Optional.empty();
         }
     }
@@ -106,6 +85,11 @@ final class TyreLine {
     private static String joined(String line) {
         return line.replace("rear left", "rear-left").replace("rear right", "rear-right")
                 .replace("front left", "front-left").replace("front right", "front-right");
+    }
+
+    /** The line with "f 2.0 r 1.9" in whole words; an "r" by itself may be the right. */
+    private static String ends(String line) {
+        return ENDS.matcher(line).find() ? line.replaceAll("(?i)\\bf\\b", "front").replaceAll("(?i)\\br\\b", "rear") : line;
     }
 
     /** Whether a line can be one of figures. */
@@ -124,7 +108,7 @@ final class TyreLine {
         List<Wheel> named = List.of();
         List<String> figures = new ArrayList<>();
         String plain = DASHED.matcher(UNIT_APART.matcher(typed.strip()).replaceAll("")).replaceAll(" ");
-        List<String> words = List.of(BREAK.split(joined(plain)));
+        List<String> words = List.of(BREAK.split(ends(joined(plain))));
         for (String word : words) {
             List<Wheel> wheels = named(word);
             if (!wheels.isEmpty()) {

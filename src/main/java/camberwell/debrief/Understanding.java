@@ -21,15 +21,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** What a line that was typed answers: a number of the list, yes or no, a word, or a sentence about anything. */
 final class Understanding {
 
-    private static final Set<String> REAL = Set.of("real", "real car", "a real car", "the real car", "real life", "a car");
-    private static final Set<String> SIMULATED = Set.of("simulator", "sim", "a simulator", "simracing", "sim racing", "game",
-            "simulation", "sim rig", "rig");
+    /** How many words make a part of a saying that may tell something by itself. */
+    private static final int PART = 5;
+    private static final Pattern AS_BEFORE = Pattern.compile("(?:it'?s |it was |it is )?(?:the )?(?:same|like|as|usual)"
+            + "(?: as| like)?(?: before| last time| always| usual| ever| the last time| again)?", Pattern.CASE_INSENSITIVE);
 
     private final Debrief debrief;
     private final Supplier<Listener> listener;
@@ -40,24 +41,18 @@ final class Understanding {
      * An answer.
      *
      * @param besides what was not understood of the line, or was taken for something
-     * @param askedBack what may have been said besides, to be asked back about
+     * @param askedBack what may have been said besides, to be asked back about, one after the other
      */
-    record Understood(Answer answer, List<String> besides, Optional<Heard.Unclear> askedBack) {
+    record Understood(Answer answer, List<String> besides, List<Heard.Unclear> askedBack) {
 
         static Understood of(Answer answer) {
-            return new Understood(answer, List.of(), Optional.empty());
+            return new Understood(answer, List.of(), List.of());
         }
     }
 
     Understanding(Debrief debrief, Supplier<Listener> listener) {
         this.debrief = debrief;
         this.listener = listener;
-    }
-
-    /** Whether a line says that it was a simulator, or that it was none. */
-    static Optional<Boolean> simulator(String typed) {
-        String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "").replaceFirst("^(in |it was |it is )+", "");
-        return REAL.contains(small) ? Optional.of(false) : SIMULATED.contains(small) ? Optional.of(true) : Optional.empty();
     }
 
     /** Whether a line tells what the car does. */
@@ -74,9 +69,9 @@ final class Understanding {
         return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));
     }
 
-    /** What is asked back about, besides what was understood: the first that can be answered with yes or no. */
-    private static Optional<Heard.Unclear> askedBack(Heard heard) {
-        return heard.doubtful().stream().filter(it -> it.mayBe().size() == 1).findFirst();
+    /** What is asked back about, besides what was understood: all that can be answered with yes or no. */
+    private static List<Heard.Unclear> askedBack(Heard heard) {
+        return heard.doubtful().stream().filter(it -> it.mayBe().size() == 1).toList();
     }
 
     /** What a line answers, of the question's own words first. */
@@ -84,7 +79,7 @@ final class Understanding {
         Topic topic = question.topic();
         Field field = topic.field();
         if (!debrief.cars(topic).isEmpty()) {
-            return Understood.of(new Answer.OfCar(car(topic, typed)));
+            return car(topic, typed);
         }
         Optional<Answer> plain = plain(topic, typed);
         if (plain.isPresent()) {
@@ -181,6 +176,10 @@ final class Understanding {
         if (unclear.isEmpty()) {
             return Optional.empty();
         }
+        if (Reply.all(typed)) {
+            return Optional.of(Heard.of(unclear.get().unclear().get(0).mayBe().stream().map(this::atItsEnd)
+                    .toArray(Told[]::new)));
+        }
         Heard now = listener.get().hear(typed);
         if (now.told().size() == 1 && now.told().get(0).words().isEmpty() && unclear.get().told().isEmpty()) {
             Symptom chosen = now.told().get(0).symptom();
@@ -198,6 +197,12 @@ final class Understanding {
         return now.anything() || together.told().isEmpty() ? Optional.empty() : Optional.of(together);
     }
 
+    /** One of several that are meant all of them, with what was said of it. */
+    private Told atItsEnd(Told one) {
+        String said = one.symptom().axle().map(end -> end.id() + ", ").orElse("") + unclear.orElseThrow().said();
+        return listener.get().hear(said).told().stream().filter(told -> told.symptom() == one.symptom()).findFirst().orElse(one);
+    }
+
     /** The one of several that is about the end of the car that is named, if just one is. */
     private static Optional<Told> atEnd(List<Word> named, List<Told> several) {
         Optional<Axle> end = named.stream().filter(Axle.class::isInstance).map(Axle.class::cast).findFirst();
@@ -212,14 +217,20 @@ final class Understanding {
     }
 
     private Reply.NoAnswer notUnderstood(String typed, Heard heard) {
-        Optional<Heard.Unclear> one = askedBack(heard);
-        if (one.isPresent()) {
-            return new Reply.NoAnswer(one.get());
+        List<Heard.Unclear> back = askedBack(heard);
+        if (!back.isEmpty()) {
+            // A word of what is asked about is not named apart from it; a part of some words is.
+            return new Reply.NoAnswer(back, besides(new Heard(heard.said(), List.of(), heard.surface(), false, List.of(),
+                    heard.unclear(), heard.notUnderstood().stream().filter(rest -> rest.split(" ").length >= PART
+                            || back.stream().noneMatch(doubt -> doubt.words().contains(rest))).toList())));
         }
         if (!heard.unclear().isEmpty() && !heard.unclear().get(0).mayBe().isEmpty()) {
             unclear = Optional.of(heard);
             return new Reply.NoAnswer("\"" + heard.unclear().get(0).words() + "\": "
                     + heard.unclear().get(0).text() + "? Say which, or which end of the car.");
+        }
+        if (AS_BEFORE.matcher(typed.strip()).matches()) {
+            return new Reply.NoAnswer("What it was before is not known here: say it once more, or unknown.");
         }
         return new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Say it in other words, or unknown; help tells "
                 + "what else.");
@@ -227,9 +238,9 @@ final class Understanding {
 
     private static List<String> besides(Heard heard) {
         List<String> besides = new ArrayList<>();
-        Optional<Heard.Unclear> askedBack = askedBack(heard);
-        heard.unclear().stream().filter(it -> askedBack.filter(it::equals).isEmpty()).forEach(it -> besides.add("not clear: \""
-                + it.words() + "\"" + (it.mayBe().isEmpty() ? "" : ", which may be " + it.text())));
+        heard.unclear().stream().filter(it -> it.mayBe().size() != 1).forEach(it -> besides.add(
+                !it.mayBe().isEmpty() ? "not clear: \"" + it.words() + "\", which may be " + it.text()
+                : heard.quotes(it) ? "not clear: \"" + it.words() + "\"" : "left open, as it is not sure: " + it.words()));
         heard.notUnderstood().forEach(it -> besides.add("not understood: \"" + it + "\""));
         return besides;
     }
@@ -245,8 +256,11 @@ final class Understanding {
     /** Yes, no, both and the like, as far as they answer that question. */
     private Optional<Answer> plain(Topic topic, String typed) throws Reply.NoAnswer {
         String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "");
-        if (topic.field() == Field.SIMULATOR && (simulator(typed).isPresent() || small.equals("car") || small.equals("track"))) {
-            return Optional.of(new Answer.Either(simulator(typed).orElse(false)));
+        if (topic.field() == Field.SIMULATOR && Rig.said(typed, true).isPresent()) {
+            return Rig.said(typed, true).map(Answer.Either::new);
+        }
+        if (topic.field() == Field.CIRCUIT && WayRound.said(typed).isPresent()) {
+            return Optional.of(Answer.Said.of(WayRound.said(typed).get()));
         }
         if (topic.field() == Field.DOUBT) {
             return Optional.of(new Answer.Chosen(choice(small)));
@@ -257,13 +271,31 @@ final class Understanding {
         if (topic.own().isPresent()) {
             return Optional.empty();
         }
-        if (Reply.no(typed)) {
+        Optional<Answer> laps = laps(topic, typed);
+        if (laps.isPresent()) {
+            return laps;
+        }
+        if (Reply.no(typed) || topic.field() == Field.ELSE && Reply.closes(typed)) {
             return Optional.of(no(topic));
         }
-        if (Reply.yes(typed)) {
+        if (Reply.yes(typed) && !(topic.field() == Field.TURN && Word.find(Turn.class, small).isPresent())) {
             return Optional.of(yes(topic));
         }
-        return Reply.all(typed) ? all(topic) : Optional.empty();
+        return Reply.all(typed) && unclear.isEmpty() ? all(topic) : Optional.empty();
+    }
+
+    /** So many laps, where it is asked since when or how often; elsewhere it is asked which. */
+    private Optional<Answer> laps(Topic topic, String typed) throws Reply.NoAnswer {
+        Optional<? extends Word> said = switch (topic.field()) {
+            case SINCE -> Laps.since(typed, debrief.run().reports().get(topic.complaint()).symptom());
+            case SEVERITY, OCCURRENCE -> Laps.often(typed);
+            default -> Optional.empty();
+        };
+        if (said.isEmpty() && Laps.are(typed) && !debrief.run().reports().isEmpty()) {
+            throw new Reply.NoAnswer("Only in the first of them, or from there on? Type first laps, or late in the run; or some "
+                    + "laps, if it comes and goes.");
+        }
+        return said.map(Answer.Said::of);
     }
 
     private static Doubt.Choice choice(String typed) throws Reply.NoAnswer {
@@ -315,17 +347,22 @@ final class Understanding {
         };
     }
 
-    private Car car(Topic topic, String typed) throws Reply.NoAnswer {
+    /** A kind of car, or a complaint that somebody is full of. */
+    private Understood car(Topic topic, String typed) throws Reply.NoAnswer {
         List<Car> cars = debrief.cars(topic);
         List<Car> numbered = Reply.numbered(typed, cars);
         if (numbered.size() == 1) {
-            return numbered.get(0);
+            return Understood.of(new Answer.OfCar(numbered.get(0)));
         }
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
-        if (typed.strip().indexOf(' ') > 0 && names.stream().noneMatch(name -> name.startsWith(slug(typed)))) {
+        boolean begun = names.stream().anyMatch(name -> name.startsWith(slug(typed)));
+        if (!begun && typed.strip().indexOf(' ') > 0) {
+            if (listener.get().hear(typed).anything()) {
+                return words(typed);
+            }
             throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");
         }
-        return cars.get(names.indexOf(Reply.begun(slug(typed), names)));
+        return Understood.of(new Answer.OfCar(cars.get(names.indexOf(Reply.begun(begun ? slug(typed) : typed, names)))));
     }
 
     /** What a car is chosen by. */

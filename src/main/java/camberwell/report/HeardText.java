@@ -51,7 +51,8 @@ public final class HeardText {
                 + ".");
         for (Heard.Unclear unclear : heard.unclear()) {
             page.paragraph(0, switch (unclear.mayBe().size()) {
-                case 0 -> "Not clear: \"" + unclear.words() + "\".";
+                case 0 -> heard.quotes(unclear) ? "Not clear: \"" + unclear.words() + "\"."
+                        : "Left open, as it is not sure: " + unclear.words() + ".";
                 case 1 -> "Not sure of \"" + unclear.words() + "\": did you mean \"" + unclear.text() + "\"? Then say it so.";
                 default -> "Not clear: \"" + unclear.words() + "\" may be " + unclear.text() + ".";
             });

@@ -3,6 +3,7 @@ package camberwell.saying;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,7 @@ final class Agreement {
     private final Heard heard;
     private final Impression impression;
     private final List<Atom> atoms;
+    private final Parts parts;
 
     private Agreement(Sayings sayings, Ear ear, String said, Heard heard) {
         this.sayings = sayings;
@@ -55,11 +57,30 @@ final class Agreement {
         this.heard = heard;
         this.impression = ear.impression(sayings, said, heard);
         this.atoms = Cover.ofAll(sayings, said);
+        this.parts = new Parts(sayings, ear, said);
     }
 
     /** What is taken of a saying of which the grammar makes {@code heard}. */
     static Heard of(Sayings sayings, Ear ear, String said, Heard heard) {
-        return new Agreement(sayings, ear, said, heard).taken();
+        Agreement agreement = new Agreement(sayings, ear, said, heard);
+        return agreement.quoted(LeftOut.asked(sayings, ear, agreement.impression, agreement.parts, agreement.taken()));
+    }
+
+    /** The same, where a word that is left out is named as the driver said it: "the long ones", and no "sweeper". */
+    private Heard quoted(Heard taken) {
+        if (taken.unclear().stream().noneMatch(doubt -> doubt.mayBe().isEmpty())) {
+            return taken;
+        }
+        Map<String, String> typed = new HashMap<>();
+        for (List<Token> sentence : sayings.sentences(said)) {
+            for (Atom atom : Cover.of(sayings, sentence)) {
+                Named.of(List.of(atom)).words().forEach(word -> typed.putIfAbsent(Details.name(word),
+                        Tokens.typed(sentence.subList(atom.from(), atom.to()))));
+            }
+        }
+        List<Heard.Unclear> quoted = taken.unclear().stream().map(doubt -> doubt.mayBe().isEmpty()
+                ? new Heard.Unclear(typed.getOrDefault(doubt.words(), doubt.words()), List.of()) : doubt).distinct().toList();
+        return new Heard(said, taken.told(), taken.surface(), taken.fine(), taken.loose(), quoted, taken.notUnderstood());
     }
 
     private Heard taken() {
@@ -80,7 +101,6 @@ final class Agreement {
             // "It was wet": of the day, with no complaint.
             return heard;
         }
-        Parts parts = new Parts(sayings, ear, said);
         Map<Candidate, Double> likely = new LinkedHashMap<>();
         Candidates.of(ear, said, heard, impression, atoms, parts)
                 .forEach(it -> likely.put(it, ear.ofReadings().likely(it.evidence())));

@@ -164,7 +164,12 @@ final class Details {
     }
 
     private void doubt(Word word) {
-        doubts.add(new Heard.Unclear(word instanceof Phase phase ? phase.at() : word.spoken(), List.of()));
+        doubts.add(new Heard.Unclear(name(word), List.of()));
+    }
+
+    /** A word that narrows, as it is named where it is left out. */
+    static String name(Word word) {
+        return word instanceof Phase phase ? phase.at() : word.spoken();
     }
 
     private List<Heard.Unclear> once() {

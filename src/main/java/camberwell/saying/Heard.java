@@ -4,6 +4,7 @@ import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -51,6 +52,16 @@ public record Heard(String said, List<Told> told, Optional<Surface> surface, boo
         loose = List.copyOf(loose);
         unclear = List.copyOf(unclear);
         notUnderstood = List.copyOf(notUnderstood);
+    }
+
+    /** Whether these words were said, and not only sound as if they were meant. */
+    public boolean quotes(Unclear words) {
+        return plain(said).contains(plain(words.words()));
+    }
+
+    /** In small letters, with nothing between the words. */
+    static String plain(String words) {
+        return words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     }
 
     /** Whether the grammar has a reading of every word. */

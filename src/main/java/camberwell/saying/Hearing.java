@@ -561,12 +561,6 @@ final class Hearing {
     }
 
     private static String typed(List<Token> tokens, int from, int to) {
-        StringBuilder text = new StringBuilder();
-        for (Token token : tokens.subList(from, to)) {
-            if (!token.typed().isEmpty() && !token.asked()) {
-                text.append(text.length() == 0 || token.comma() ? "" : " ").append(token.typed());
-            }
-        }
-        return text.toString();
+        return Tokens.typed(tokens.subList(from, to));
     }
 }

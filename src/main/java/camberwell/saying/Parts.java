@@ -20,6 +20,8 @@ final class Parts {
     /** What may join two clauses, in several languages. */
     private static final List<String> JOINS = List.of(" and ", " but ", " then ", " while ", " when ", " und ", " aber ", " et ",
             " mais ", " y ", " pero ", " e ", " ma ");
+    /** What joins a clause to one that only says when. */
+    private static final String WHEN = " when ";
     /** How sure both parts have to be together, to be worth weighing. */
     private static final double SURE = 0.4;
     /** How sure each of two parts has to be, of which one is no complaint. */
@@ -31,7 +33,7 @@ final class Parts {
     private final Map<String, Part> heard = new HashMap<>();
 
     /** A part, as the grammar reads it and as it sounds. */
-    private record Part(Heard heard, Impression sounds) {
+    record Part(String text, Heard heard, Impression sounds) {
     }
 
     /**
@@ -50,10 +52,41 @@ final class Parts {
     }
 
     private Part part(int from, int to) {
-        return heard.computeIfAbsent(said.substring(from, to), text -> {
+        return part(said.substring(from, to));
+    }
+
+    private Part part(String words) {
+        return heard.computeIfAbsent(words, text -> {
             Heard read = Hearing.of(sayings, text);
-            return new Part(read, ear.impression(sayings, text, read));
+            return new Part(text, read, ear.impression(sayings, text, read));
         });
+    }
+
+    /** Each of its clauses, without what joins them; the whole where it is one. */
+    List<Part> clauses() {
+        List<Part> clauses = new ArrayList<>();
+        int from = 0;
+        for (int cut : cuts(said)) {
+            boolean mark = MARKS.indexOf(said.charAt(cut - 1)) >= 0;
+            if (cut > from && (mark ? said.charAt(cut) == ' ' : !said.regionMatches(true, cut, WHEN, 0, WHEN.length()))) {
+                clause(from, cut).ifPresent(clauses::add);
+                from = cut;
+            }
+        }
+        clause(from, said.length()).ifPresent(clauses::add);
+        return clauses;
+    }
+
+    private Optional<Part> clause(int from, int to) {
+        String words = said.substring(from, to).strip();
+        String join = JOINS.stream().map(String::strip).filter(it -> words.regionMatches(true, 0, it + " ", 0, it.length() + 1))
+                .findFirst().orElse("");
+        String rest = words.substring(join.length()).strip();
+        int end = rest.length();
+        while (end > 0 && MARKS.indexOf(rest.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return end == 0 ? Optional.empty() : Optional.of(part(rest.substring(0, end).strip()));
     }
 
     /** The complaint of each part, if some cut leaves two parts that sound like just these; of several the surest. */

@@ -146,6 +146,17 @@ final class Tokens {
                 && plain.chars().skip(1).allMatch(Character::isDigit);
     }
 
+    /** Some of the words of a sentence, as they were typed. */
+    static String typed(List<Token> tokens) {
+        StringBuilder text = new StringBuilder();
+        for (Token token : tokens) {
+            if (!token.typed().isEmpty() && !token.asked()) {
+                text.append(text.length() == 0 || token.comma() ? "" : " ").append(token.typed());
+            }
+        }
+        return text.toString();
+    }
+
     /** The words of a phrase of the file, as they are compared. */
     static List<String> phrase(String phrase, Map<String, String> same) {
         List<String> stems = new ArrayList<>();

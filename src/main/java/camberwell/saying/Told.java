@@ -57,10 +57,10 @@ public record Told(Symptom symptom, List<Word> words, List<Word> notIn) {
                 : " in " + turn.id() + " turns"));
         word(Occurrence.class).ifPresent(often -> text.append(", ").append(often == Occurrence.ONCE ? "once"
                 : "on " + often.spoken()));
-        word(Since.class).ifPresent(since -> text.append(since(since)));
+        word(Since.class).ifPresent(since -> text.append(", ").append(text(since)));
         for (Word not : notIn) {
             text.append(", not ").append(not instanceof Phase phase ? phase.at()
-                    : not instanceof Since since ? since(since).substring(2)
+                    : not instanceof Since since ? text(since)
                     : not instanceof Turn ? "in " + not.id() + " turns"
                     : not instanceof CornerSpeed ? "in " + not.id() + " corners"
                     : not instanceof CornerKind ? "at a " + not.id() : not.spoken());
@@ -68,11 +68,12 @@ public record Told(Symptom symptom, List<Word> words, List<Word> notIn) {
         return text.toString();
     }
 
-    private static String since(Since since) {
+    /** When it was, in words: {@code late in the run}. */
+    public static String text(Since since) {
         return switch (since) {
-            case FIRST_LAPS -> ", in the first laps";
-            case WHOLE_RUN -> ", the whole run";
-            case LATE_RUN -> ", late in the run";
+            case FIRST_LAPS -> "in the first laps";
+            case WHOLE_RUN -> "the whole run";
+            case LATE_RUN -> "late in the run";
         };
     }
 }

@@ -15,7 +15,10 @@ import camberwell.saying.Sayings;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Audience;
 import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Surface;
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Wheel;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -187,6 +190,9 @@ class TalkTest {
                 + "alike. Anything else it did? Enter if that is right and all."), last);
         say("only in the first laps");
         assertEquals(List.of("understeer at entry in slow corners, in the first laps"), told());
+        talk.ask();
+        talk.take();
+        assertTrue(talk.question().isEmpty() || say("just that").startsWith("Heard: nothing else."));
     }
 
     @ParameterizedTest
@@ -288,5 +294,129 @@ class TalkTest {
         assertEquals(List.of(), told());
         assertTrue(say("back").contains("This is the first question."));
         assertTrue(say("change of direction is slow").startsWith("Heard: slow turn-in"));
+    }
+
+    /** Answers what is asked until that is asked; what is not asked after all leaves the test without meaning. */
+    private void until(Field field) {
+        for (int i = 0; i < 8 && talk.question().isPresent() && asked() != field; i++) {
+            say(asked() == Field.SIMULATOR ? "car" : "unknown");
+        }
+        assertEquals(Optional.of(field), talk.question().map(it -> it.topic().field()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"it's on my pc | true", "in a sim | true", "no idea, it's a sim | true",
+        "just a game | true", "a real car, dry | false", "real car | false", "it was a track day | false"})
+    @DisplayName("a simulator or a real car is understood as people say it, with what else is said")
+    void simulator(String said, boolean simulated) {
+        say("understeer at entry");
+        until(Field.SIMULATOR);
+        String answer = say(said);
+        assertEquals(Optional.of(simulated), debrief.run().car().simulated(), answer);
+        assertFalse(answer.contains("Not understood"), answer);
+        assertNotEquals(Optional.of(Field.SIMULATOR), talk.question().map(it -> it.topic().field()), answer);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"clockwise | right", "anti-clockwise | left", "counterclockwise | left", "right | right",
+        "mostly lefts | left", "more rights than lefts | right", "about the same both ways | both", "lefts and rights | both"})
+    @DisplayName("which way a circuit goes is understood as people say it")
+    void circuit(String said, String turns) {
+        assertEquals(Optional.of(turns), WayRound.said(said).map(it -> it.id()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"it pushes in the rights", "the right front is hot", "same as before", "no idea"})
+    @DisplayName("what tells of something else does not tell which way a circuit goes")
+    void noCircuit(String said) {
+        assertEquals(Optional.empty(), WayRound.said(said));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"about 5 laps | late-run", "15 laps | late-run", "a dozen laps | late-run",
+        "after a dozen laps | late-run", "lap 6 | late-run", "a couple of laps | late-run", "since the start | whole-run",
+        "for the first 3 laps | first-laps"})
+    @DisplayName("so many laps, where it is asked since when, is since when")
+    void since(String said, String since) {
+        debrief.answer(Topic.of(Field.DOING), Answer.Said.of(Symptom.UNDERSTEER, Phase.ENTRY));
+        Understanding understanding = new Understanding(debrief, () -> LISTENER);
+        Question question = new Question(new Topic(Field.SINCE, 0), List.of(), null);
+        Answer answer;
+        try {
+            answer = understanding.of(question, List.of(Since.values()), said).answer();
+        } catch (Reply.NoAnswer e) {
+            throw new AssertionError(e.getMessage());
+        }
+        assertEquals(since, ((Answer.Said) answer).groups().get(0).get(0).id());
+    }
+
+    @Test
+    @DisplayName("a number of laps where it is not asked since when is asked about")
+    void laps() {
+        say("understeer at entry");
+        assertTrue(say("about 5 laps").startsWith("Only in the first of them, or from there on?"));
+        say("the first laps");
+        assertEquals(List.of("understeer at entry, in the first laps"), told());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"both ends | understeer at exit; oversteer at exit",
+        "both | understeer at exit; oversteer at exit", "the rear | oversteer at exit"})
+    @DisplayName("of two that are asked between, both may be meant")
+    void bothEnds(String said, String taken) {
+        say("it slides on exit");
+        assertEquals("Heard: " + taken + ".", say(said).lines().findFirst().orElseThrow());
+    }
+
+    @Test
+    @DisplayName("who is not sure and thinks something is heard; who is not sure and says no more does not know")
+    void hedged() {
+        say("oversteer");
+        assertEquals(Field.PHASE, asked());
+        assertTrue(say("not sure, maybe entry").startsWith("Heard: entry."));
+        assertEquals(List.of("oversteer at entry"), told());
+        say("back");
+        say("dunno mate");
+        assertTrue(debrief.entries().get(1).answer() instanceof Answer.Unknown);
+    }
+
+    @Test
+    @DisplayName("who does not understand a question is asked once more in plain words, and told why")
+    void notUnderstood() {
+        say("oversteer");
+        assertTrue(say("eh?").replaceAll("\\s+", " ").startsWith("Where in the corner did you feel it, and in what kind of "
+                + "corner? (oversteer) "));
+        assertTrue(say("why do you ask?").startsWith("The answer decides what comes first."));
+        assertTrue(say("same as before").startsWith("What it was before is not known here"));
+        assertEquals(Field.PHASE, asked());
+    }
+
+    @Test
+    @DisplayName("figures that are given before the order of a tread was told are taken inner edge first, which is said once")
+    void order() {
+        assertTrue(say("lf 82 85 91").startsWith("Heard: front-left 82 / 85 / 91 °C. Taken as inner, middle, outer edge.\n"));
+        assertTrue(say("rf 95 90 84").startsWith("Heard: front-right 95 / 90 / 84 °C.\n"));
+        assertTrue(say("f 2.0 r 1.9").contains("front-right 2 bar hot; rear-left 1.9 bar hot"));
+    }
+
+    @Test
+    @DisplayName("what was said of one complaint is taken otherwise for the other")
+    void otherwise() {
+        say("it pushes on entry in the first laps and it snaps on exit");
+        assertTrue(Phrases.taken(debrief.taken(), Audience.CLUB).contains("otherwise all run"),
+                Phrases.taken(debrief.taken(), Audience.CLUB));
+    }
+
+    @Test
+    @DisplayName("of two halves that are heard as one the other is asked about, and yes takes it with when it was")
+    void halves() {
+        String answer = say("the front just carries on when I turn and the back gets nervous when I get off the gas, "
+                + "late in the run");
+        assertTrue(answer.startsWith("Heard: oversteer at lift-off, late in the run.\n"), answer);
+        assertTrue(answer.replaceAll("\\s+", " ").contains("\"the front just carries on when I turn\": did you mean "
+                + "understeer at entry, late in the run?"),
+                answer);
+        say("yes");
+        assertEquals(List.of("oversteer at lift-off, late in the run", "understeer at entry, late in the run"), told());
     }
 }

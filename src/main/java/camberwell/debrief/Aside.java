@@ -1,0 +1,64 @@
+package camberwell.debrief;
+
+import camberwell.car.Car;
+import camberwell.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+
+/**
+ * What somebody says besides what was asked: figures of the tyres, the temperature of the track, that it was a simulator. It may
+ * be all of a line, or one of its clauses.
+ *
+ * @param topic what it answers
+ * @param taken units that figures without one were taken in
+ * @param rest what else the line says; empty where that is all
+ */
+record Aside(Topic topic, Answer answer, Set<Unit> taken, String rest) {
+
+    private static final Pattern CUT = Pattern.compile("\\s*[,;.](?=\\s)\\s*|\\s+(?:and|with|but)\\s+");
+
+    /**
+     * The first that a line says.
+     *
+     * @param asked what is asked just now; the figures of the tyres are no aside where they are
+     */
+    static Optional<Aside> of(String typed, Field asked, Car car) {
+        Optional<Aside> figures = asked == Field.TYRES || !TyreLine.figures(typed) ? Optional.empty() : tyres(typed, car);
+        return figures.or(() -> clause(typed, Field.TRACK, TrackWords::of))
+                .or(() -> clause(typed, Field.SIMULATOR, clause -> Rig.said(clause, asked == Field.SIMULATOR)
+                        .map(Answer.Either::new)));
+    }
+
+    /** Figures of tyres are all of a line, or its end. */
+    private static Optional<Aside> tyres(String typed, Car car) {
+        List<MatchResult> cuts = CUT.matcher(typed).results().toList();
+        Optional<Aside> whole = tyres("", typed, car);
+        return whole.isPresent() ? whole : cuts.stream()
+                .map(cut -> tyres(typed.substring(0, cut.start()).strip(), typed.substring(cut.end()), car))
+                .flatMap(Optional::stream).findFirst();
+    }
+
+    private static Optional<Aside> tyres(String rest, String line, Car car) {
+        return TyreLine.unasked(line, car)
+                .map(read -> new Aside(Topic.of(Field.TYRES), new Answer.Read(read.tyres()), read.taken(), rest));
+    }
+
+    private static Optional<Aside> clause(String typed, Field field, Function<String, Optional<? extends Answer>> reading) {
+        Optional<Answer> said = Optional.empty();
+        List<String> rest = new ArrayList<>();
+        for (String clause : CUT.split(typed.strip())) {
+            Optional<? extends Answer> read = said.isPresent() ? Optional.empty() : reading.apply(clause);
+            if (read.isPresent()) {
+                said = Optional.of(read.get());
+            } else if (!clause.isBlank()) {
+                rest.add(clause);
+            }
+        }
+        return said.map(answer -> new Aside(Topic.of(field), answer, Set.of(), String.join(", ", rest)));
+    }
+}
