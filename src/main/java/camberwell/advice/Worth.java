@@ -110,8 +110,7 @@ final class Worth {
 
     /** A rule by its name, and where it stands. */
     String named(String rule) {
-        return "\"" + rule + "\"" + Optional.ofNullable(rules.rules().get(rule))
-                .map(text -> " (" + text.file() + ":" + text.line() + ")").orElse("");
+        return "\"" + rule + "\"" + rules.place(rule).map(place -> " (" + place + ")").orElse("");
     }
 
     /** The rules that put it first, by their names. */
