@@ -7,6 +7,7 @@ import camberwell.language.Dictionary;
 import camberwell.language.Names;
 import camberwell.language.Stage;
 import camberwell.pack.RuleSet;
+import camberwell.saying.Told;
 import camberwell.upkeep.DemoCase;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Nearest;
@@ -25,6 +26,7 @@ final class NewRule {
 
     private String name;
     private final Dictionary dictionary;
+    private final Engine engine;
     private final Notes notes;
     private final Names names;
     private final Dialogue dialogue;
@@ -34,6 +36,7 @@ final class NewRule {
     /** @param engine with the rules that the folder has already */
     NewRule(String name, Engine engine, Dialogue dialogue) {
         this.name = name.strip();
+        this.engine = engine;
         this.dictionary = engine.dictionary();
         this.notes = engine.notes();
         this.names = Home.names(notes);
@@ -44,9 +47,9 @@ final class NewRule {
     NewRule ask() {
         List<String> stages = Arrays.stream(Stage.values()).map(Stage::id).toList();
         Stage stage = dialogue.ask("Stage (" + String.join(", ", stages) + "):",
-                answer -> word(answer, stages).map(id -> Word.of(Stage.class, id)));
+                answer -> word(stage(answer), stages).map(id -> Word.of(Stage.class, id)));
         dialogue.say("When does it apply? A sentence a line; lines with a dash narrow the report above them.");
-        RuleSentences sentences = new RuleSentences(stage, dictionary, names, dialogue);
+        RuleSentences sentences = new RuleSentences(stage, dictionary, names, dialogue, this::complaint);
         List<String> conditions = sentences.ask("when>", true);
         dialogue.say("What follows?");
         List<String> conclusions = sentences.ask("then>", false);
@@ -61,6 +64,18 @@ final class NewRule {
         files.put(stage.folder() + "/" + slug() + ".dslr", "rule \"" + name + "\"\n    @because(\"" + because + "\")\n"
                 + "    @note(\"" + note + "\")\nwhen\n" + lines(conditions) + "then\n" + lines(conclusions) + "end\n");
         return this;
+    }
+
+    /** The complaint that somebody means who writes as drivers speak; empty for none. */
+    private String complaint(String words) {
+        List<Told> told = engine.listener().hear(words).told();
+        return told.size() == 1 ? told.get(0).symptom().id() : "";
+    }
+
+    /** A stage may be named as its folder is, {@code 3-changes}, or by that number alone. */
+    private static String stage(String answer) {
+        return Arrays.stream(Stage.values()).filter(stage -> answer.equals(stage.folder())
+                || answer.equals(stage.folder().substring(0, 1))).map(Stage::id).findFirst().orElse(answer);
     }
 
     /** A rule that names an end without saying which is two rules, whose names tell them apart. */
@@ -86,6 +101,11 @@ final class NewRule {
 
     /** The rule's name as a file name. */
     String slug() {
+        return slug(name);
+    }
+
+    /** The name of a rule as a file name. */
+    static String slug(String name) {
         String plain = Normalizer.normalize(name.replaceAll("\\{[^}]*}", ""), Normalizer.Form.NFD).replaceAll("\\p{M}", "")
                 .toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         String slug = plain.replaceAll("^[-0-9]+|-+$", "");

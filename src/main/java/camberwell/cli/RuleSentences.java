@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The questions for the sentences of one rule: written whole, or chosen by some of their words and filled gap by gap. */
 final class RuleSentences {
@@ -29,13 +30,16 @@ final class RuleSentences {
     private final Dictionary dictionary;
     private final Names names;
     private final Dialogue dialogue;
+    private final UnaryOperator<String> heard;
     private String newNote = "";
 
-    RuleSentences(Stage stage, Dictionary dictionary, Names names, Dialogue dialogue) {
+    /** @param heard the complaint that words of the paddock mean, as rules write it; empty for none */
+    RuleSentences(Stage stage, Dictionary dictionary, Names names, Dialogue dialogue, UnaryOperator<String> heard) {
         this.stage = stage;
         this.dictionary = dictionary;
         this.names = names;
         this.dialogue = dialogue;
+        this.heard = heard;
     }
 
     /** The name of a note that a sentence spoke of and that is yet to be written; empty where there is none. */
@@ -77,7 +81,10 @@ final class RuleSentences {
                 .filter(sentence -> sentence.condition() == condition)
                 .sorted(Comparator.comparing(sentence -> !hasItself(sentence, spaced))).limit(MOST_OFFERED).toList();
         if (found.isEmpty()) {
-            dialogue.say("No sentence has all of those words. Write fewer, for instance: tread, report, differential.");
+            String meant = condition ? heard.apply(spaced) : "";
+            dialogue.say("No sentence has all of those words. " + (meant.isEmpty()
+                    ? "Write fewer, for instance: tread, report, differential."
+                    : "Rules call that " + meant + ": the driver reports " + meant));
             return Optional.empty();
         }
         for (int i = 0; i < found.size(); i++) {

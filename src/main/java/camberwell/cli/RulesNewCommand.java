@@ -1,9 +1,11 @@
 package camberwell.cli;
 
+import camberwell.language.BothEnds;
 import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
+import camberwell.vocabulary.Axle;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,7 +65,9 @@ final class RulesNewCommand implements Callable<Integer>, TakesRules {
         engine = rules.on(engine, console);
         Path into = console.path(folder);
         List<RulePack> before = Files.exists(into) ? RulesOption.read(List.of(folder), List.of(), console) : List.of();
-        Optional<NewRule> asked = ask(engine.withRules(before));
+        Engine known = engine.withRules(before);
+        taken(known, before);
+        Optional<NewRule> asked = ask(known);
         if (asked.isEmpty()) {
             kept().ifPresent(KeptAnswers::forget);
             console.out().println("Nothing was written.");
@@ -100,6 +104,18 @@ final class RulesNewCommand implements Callable<Integer>, TakesRules {
         console.out().print(new Page(console.width(), console.styled()).paragraph(0, "Now check and try it:")
                 .command("camberwell", "rules", "check", folder).command("camberwell", "rules", "try", folder));
         return ExitCode.DONE;
+    }
+
+    /** Says so before the first question, not after the last, when there is a rule of that name, or its file. */
+    private void taken(Engine known, List<RulePack> before) {
+        String file = "/" + NewRule.slug(name) + ".";
+        Optional<String> there = before.stream().flatMap(pack -> pack.files().keySet().stream())
+                .filter(path -> path.contains(file) && !path.endsWith(".md")).findFirst().map(path -> folder + "/" + path)
+                .or(() -> Optional.ofNullable(known.ruleSet().rules().get(BothEnds.at(Axle.FRONT, name.strip())))
+                        .map(rule -> rule.file() + ":" + rule.line()));
+        there.ifPresent(place -> {
+            throw new ProblemsException(Problem.of(place, "is there already; give the rule another name", Optional.empty()));
+        });
     }
 
     private Optional<KeptAnswers> kept() {

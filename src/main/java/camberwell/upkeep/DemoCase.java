@@ -50,6 +50,8 @@ public final class DemoCase {
     private final Collection<RuleText> rules;
     private final List<Map<String, String>> reports = new ArrayList<>();
     private final Map<String, Passing> car = new TreeMap<>();
+    /** What the rule itself changes: a car without it would not show what the rule does. */
+    private final Set<Adjuster> changed = new HashSet<>();
     private final Map<String, Passing> day = new TreeMap<>();
     private final Map<String, String> readings = new TreeMap<>();
     private final DemoFigures figures = new DemoFigures();
@@ -62,6 +64,7 @@ public final class DemoCase {
     /** The text of a case file for {@code rule}; {@code rules} are those that may find what it asks for. */
     public static String of(RuleText rule, Collection<RuleText> rules) {
         DemoCase made = new DemoCase(rules);
+        rule.statements().forEach(said -> said.aboutChange().ifPresent(change -> made.changed.add(change.adjuster())));
         made.meet(rule, new HashSet<>(), 0);
         return made.text("A case for the rule: " + rule.name());
     }
@@ -223,13 +226,20 @@ public final class DemoCase {
         for (Adjuster adjuster : Adjuster.values()) {
             Passing adjustable = car.get(Setup.adjustable(adjuster));
             boolean lacks = adjustable != null && adjustable.words().contains("no");
-            boolean wanted = adjustable != null && !lacks || adjuster.wheel().isPresent() && camberByWheel(adjuster);
-            boolean usual = adjuster.wheel().isEmpty() && adjuster.adjustment() != Adjustment.WING && !camberByWheel(adjuster);
+            boolean wanted = adjustable != null && !lacks || changed.contains(adjuster)
+                    || adjuster.wheel().isPresent() && byWheel(adjuster);
+            boolean usual = adjuster.wheel().isEmpty() && adjuster.adjustment() != Adjustment.WING && !byWheel(adjuster);
             if (!lacks && (usual || wanted)) {
                 settings.put(adjuster, setting(adjuster));
             }
         }
         return settings;
+    }
+
+    /** Whether it is one of an axle that the rule asks for, or changes, wheel by wheel. */
+    private boolean byWheel(Adjuster adjuster) {
+        return camberByWheel(adjuster) || changed.stream().anyMatch(other -> other.wheel().isPresent()
+                && other.adjustment() == adjuster.adjustment() && other.axle().equals(adjuster.axle()));
     }
 
     /** Whether it is a camber of an axle that the rule asks for wheel by wheel. */

@@ -71,6 +71,31 @@ class NewRuleTest {
     }
 
     @Test
+    @DisplayName("a stage by its number, a complaint as drivers say it, and a case in which one wheel's camber can be changed")
+    void oneWheel() throws IOException {
+        Bench.Run run = bench.runWith(String.join("\n", "3", "push", "the driver reports understeer at mid-corner", "",
+                "propose front-right-camber more-negative with certainty 0.6", "", "The right front does the work.") + SECOND_HALF
+                + "\n", "rules", "new", "Right front", "--into", "mine");
+        assertEquals(0, run.code(), run.all());
+        assertTrue(run.out().contains("Rules call that understeer: the driver reports understeer"), run.out());
+        String made = Files.readString(directory.resolve("mine/demo-cases/right-front.yaml"));
+        assertTrue(made.contains("front-right-camber: {") && made.contains("front-left-camber: {"), made);
+        assertFalse(made.contains(" front-camber: {"), made);
+        assertTrue(bench.run("rules", "try", "mine").out().matches("(?s).*\\* \\d+\\. Right front.*"));
+    }
+
+    @Test
+    @DisplayName("a name that is taken is told before anything is asked")
+    void taken() {
+        bench.file("mine/3-changes/own.dslr", Bench.rule("Hot wheels", "the driver reports kerb-instability",
+                "propose front-bump softer with certainty 0.5"));
+        Bench.Run run = bench.runWith("", "rules", "new", "Hot wheels", "--into", "mine");
+        assertEquals(2, run.code());
+        assertEquals("mine/3-changes/own.dslr:1: is there already; give the rule another name\n", run.err());
+        assertFalse(run.out().contains("Stage"), run.out());
+    }
+
+    @Test
     @DisplayName("quit leaves no answers either, and a file with something else in it is left alone")
     void leavesNothing() throws IOException {
         Bench.Run left = bench.runWith("changes\nthe surface is wet\nquit\n", "rules", "new", "Hot wheels", "--into", "mine",
