@@ -2,6 +2,7 @@ package camberwell.advice;
 
 import camberwell.car.Setting;
 import camberwell.physics.GasLaw;
+import camberwell.reading.HotCorner;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.reading.WheelFigures;
@@ -56,7 +57,13 @@ final class PressureSizer {
             return Optional.of(new Sized.Impossible("one step of " + setting.get().step() + " is more than 2 psi, by which the "
                     + "trade moves a pressure: check the step in the car's file, or set it by a finer gauge"));
         }
-        List<WheelFigures> measured = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
+        Optional<Wheel> held = tyres.held().map(HotCorner::wheel).filter(wheels::contains);
+        if (held.isPresent() && change.adjuster().wheel().isPresent()) {
+            return Optional.of(new Sized.Impossible("what its gauge reads is what heats that corner: its pressure is held until "
+                    + "the cause is found and the tyre has been read again"));
+        }
+        List<WheelFigures> measured = wheels.stream().filter(wheel -> !held.equals(Optional.of(wheel)))
+                .map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.cold().isPresent() && figures.overTargetBar().isPresent()).toList();
         Optional<WheelFigures> lost = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.hot().isPresent() && figures.warm().isEmpty()).findFirst();

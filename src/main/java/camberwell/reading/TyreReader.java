@@ -36,9 +36,11 @@ public final class TyreReader {
         Map<Wheel, WheelFigures> wheels = new EnumMap<>(Wheel.class);
         run.tyres().forEach((wheel, tyre) -> wheels.put(wheel, reader.figures(wheel, tyre)));
         Map<Wheel, WheelFigures> all = Collections.unmodifiableMap(wheels);
-        TyreReadings figures = new TyreReadings(all, reader.side, List.of(), List.of());
+        Optional<HotCorner> hot = HotCorner.of(run, all);
+        TyreReadings figures = new TyreReadings(all, reader.side, hot, List.of(), List.of());
         Notepad notes = new Notepad();
-        TreadReader pyrometer = new TreadReader(run, notes);
+        figures.held().ifPresent(corner -> notes.doubt(corner.text()));
+        TreadReader pyrometer = new TreadReader(run, hot, notes);
         GaugeReader gauge = new GaugeReader(run, notes);
         for (Axle axle : Axle.values()) {
             pyrometer.read(axle, figures.wheels(axle));
@@ -47,7 +49,7 @@ public final class TyreReader {
         pyrometer.axles(figures);
         pyrometer.sides(figures);
         wheels.values().forEach(gauge::growth);
-        return new TyreReadings(all, reader.side, notes.readings(), notes.doubts());
+        return new TyreReadings(all, reader.side, hot, notes.readings(), notes.doubts());
     }
 
     /**
