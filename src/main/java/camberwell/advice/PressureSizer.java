@@ -14,6 +14,7 @@ import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +29,8 @@ final class PressureSizer {
     private static final double HAIR = 0.02;
     /** A target this near is met, in Pa. */
     private static final double MET = 2000;
+    /** Readings of two tyres this near are one to a gauge, in Pa: common practice, no source. */
+    private static final double READ = 2000 + 1e-6;
     /** More at once is a mistake or a leak, in Pa. */
     private static final double MOST = 50_000;
 
@@ -102,6 +105,10 @@ final class PressureSizer {
                     + target.to(unit).text(decimals) + " hot: " + wanted.computation() + " cold");
             each.add(new Size.WheelSize(wheel.wheel(), cold, ColdSetting.toStep(wanted.pascal(), setting.step())));
         }
+        if (alike(measured, each)) {
+            Quantity both = ColdSetting.toStep(total, setting.step());
+            each.replaceAll(size -> new Size.WheelSize(size.wheel(), size.from(), both));
+        }
         Quantity from = mean(each.stream().map(Size.WheelSize::from).toList(), unit);
         if (change.direction().raises() ? total < from.si() - MET : total > from.si() + MET) {
             return new Sized.Impossible("the gauge says the opposite: " + computation.get(0)
@@ -133,6 +140,17 @@ final class PressureSizer {
         computation.addAll(notes(change, measured, to, tooLow.isPresent(), decimals));
         return new Sized.Possible(new Size(Optional.of(from), Optional.of(to), steps,
                 differ(each) ? List.copyOf(each) : List.of(), List.copyOf(computation)));
+    }
+
+    /** Whether the two sides read and stand alike to the gauge, so that only the rounding to a step tells them apart. */
+    private static boolean alike(List<WheelFigures> measured, List<Size.WheelSize> each) {
+        return spread(measured.stream().map(wheel -> wheel.warm().orElseThrow()).toList()) <= READ
+                && spread(each.stream().map(Size.WheelSize::from).toList()) <= READ;
+    }
+
+    private static double spread(List<Quantity> pressures) {
+        DoubleSummaryStatistics pascal = pressures.stream().mapToDouble(Quantity::si).summaryStatistics();
+        return pascal.getMax() - pascal.getMin();
     }
 
     /** What the person at the valve needs beside the number. */
