@@ -8,12 +8,10 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Direction;
-import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,16 +19,12 @@ import java.util.Optional;
  * car's file tells, the share of the braking force at the front is held against the share of the load there at hard
  * braking: an axle locks first that has more of the force than of the load (T. D. Gillespie, Fundamentals of Vehicle
  * Dynamics, SAE, 1992, ch. 3, cited from memory), and rearward stops short of a rear axle that does, unless the driver saw the
- * fronts lock. Rears that are seen to lock on a car whose figures say why go half of the way forward at once, by how bad it is no
- * more than one, two or four per cent (common practice, no source): that way a mistake of the file costs a locked front, not a
- * spin.
+ * fronts lock.
  */
 final class BrakeSizer {
 
     private static final double LEAST_PERCENT = 0.5;
     private static final double MOST_PERCENT = 1.0;
-    private static final Map<Severity, Double> MOST_FORWARD = Map.of(Severity.SLIGHT, 1.0, Severity.CLEAR, 2.0,
-            Severity.STRONG, 4.0);
     private static final double HAIR = 1e-9;
 
     private final Car car;
@@ -49,7 +43,6 @@ final class BrakeSizer {
         boolean rearsLock = helped.stream().anyMatch(it -> it.symptom() == Symptom.REAR_LOCKING);
         boolean frontsLock = helped.stream().anyMatch(it -> it.symptom() == Symptom.FRONT_LOCKING && it.reported());
         double aim = Complaint.strong(helped) || rearsLock || again ? MOST_PERCENT : LEAST_PERCENT;
-        double most = MOST_PERCENT;
         if (balance.isPresent()) {
             double spare = balance.get().sparePercent();
             // Of rear wheels that were seen to lock the figures say nothing better than the driver.
@@ -63,38 +56,27 @@ final class BrakeSizer {
                 return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: look for what "
                         + "else locks the front, and check the brake bias in the car's file");
             }
-            if (!rearward && rearsLock) {
-                most = Math.max(MOST_PERCENT, Math.min(mostForward(helped), -spare / 2));
-            }
             double balanced = rearward ? spare : Math.max(aim, -spare);
             boolean seen = rearward && frontsLock && again;
-            aim = seen ? aim : Math.max(LEAST_PERCENT, Math.min(most, balanced));
+            aim = seen ? aim : Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, balanced));
         } else if (setting.now().unit().dimension() == Unit.Dimension.RATIO) {
             computation.add(BrakeBalance.unknown(car));
         }
         if (setting.now().unit().dimension() != Unit.Dimension.RATIO) {
             aim = setting.step().value();
         }
-        boolean farOff = most > MOST_PERCENT && setting.now().unit().dimension() == Unit.Dimension.RATIO;
-        int steps = Math.max(1, farOff ? steps(aim, setting)
-                : Math.min(Math.max(1, Bounds.steps(change.adjuster(), setting)), steps(aim, setting)));
+        int most = Math.max(1, Bounds.steps(change.adjuster(), setting));
+        int steps = Math.max(1, Math.min(most, steps(aim, setting)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         Quantity to = setting.moved(change.direction(), steps);
         if (rearward && !frontsLock && balance.isPresent() && balance.get().at(to).sparePercent() < 0) {
             return new Sized.Impossible(balance.get().text() + "; a step of " + setting.step() + " rearward would make the "
                     + "rear wheels lock first");
         }
-        computation.add(Figures.fill("%s: %d step%s of %s", farOff ? "rears that lock and brake so much more than they carry: at "
-                + "most half of the way at once. Try it at a low speed first, and watch that no front wheel locks"
-                : "half a per cent to one at a time, either way", steps, steps == 1 ? "" : "s", setting.step()));
+        computation.add(Figures.fill("half a per cent to one at a time, either way: %d step%s of %s", steps,
+                steps == 1 ? "" : "s", setting.step()));
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(),
                 List.copyOf(computation)));
-    }
-
-    /** By the worst of the rear locking that was told, per cent. */
-    private static double mostForward(List<Complaint> helped) {
-        return helped.stream().filter(it -> it.symptom() == Symptom.REAR_LOCKING).flatMap(it -> it.report().stream())
-                .mapToDouble(report -> MOST_FORWARD.get(report.severity())).max().orElse(MOST_PERCENT);
     }
 
     /** No more than is aimed at, unless that is less than half a per cent. */
