@@ -229,7 +229,8 @@ final class TreadReader {
         double corner = hotCorner.filter(hot -> hot.wheel().axle() == axle).map(HotCorner::clearness).orElse(0.0);
         notes.note(axle.id(), State.SIDES_DIFFER, Math.max(clear, corner), axle.id() + " left tyre "
                 + celsius(meanOf(read, true)) + ", right tyre " + celsius(meanOf(read, false))
-                + (run.conditions().turns() == Turn.BOTH ? "" : ", on a circuit that mostly turns " + run.conditions().turns().id()));
+                + (run.conditions().turns() == Turn.BOTH ? ""
+                        : ", on a circuit that mostly turns " + run.conditions().turns().id()));
     }
 
     private static double meanOf(List<WheelFigures> read, boolean left) {
