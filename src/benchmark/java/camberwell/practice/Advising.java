@@ -20,8 +20,16 @@ import java.util.Random;
 /** Somebody who is told what a car does and names the next change to it. */
 interface Advising {
 
-    /** A setting to try. */
-    record Move(Adjuster adjuster, Quantity to) {
+    /**
+     * A setting to try.
+     *
+     * @param beside what is set with it, as one change
+     */
+    record Move(Adjuster adjuster, Quantity to, Map<Adjuster, Quantity> beside) {
+
+        Move(Adjuster adjuster, Quantity to) {
+            this(adjuster, to, Map.of());
+        }
     }
 
     /** The next change; empty where there is none to make. */

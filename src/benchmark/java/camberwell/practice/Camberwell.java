@@ -48,7 +48,7 @@ final class Camberwell implements Advising {
         for (RankedChange change : ADVISOR.advise(remembers ? new History(runs).inform(run) : run).changes()) {
             Optional<Quantity> to = change.size().to();
             if (to.isPresent() && CarModel.representsInMotion(change.change().adjuster())) {
-                return Optional.of(new Move(change.change().adjuster(), to.get()));
+                return Optional.of(new Move(change.change().adjuster(), to.get(), change.besideIt()));
             }
         }
         return Optional.empty();

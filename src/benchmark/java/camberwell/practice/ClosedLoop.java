@@ -106,7 +106,7 @@ public final class ClosedLoop {
         for (int run = 0; run < MOST_CHANGES && !session.cured(); run++) {
             List<Report> told = noise ? Told.of(session.felt(), luck) : Told.of(session.felt());
             Optional<Move> move = adviser.next(session, told);
-            move.ifPresent(it -> session.make(it.adjuster(), it.to(), told));
+            move.ifPresent(it -> session.make(it.adjuster(), it.to(), it.beside(), told));
             if (move.isEmpty() && !noise) {
                 break;
             }

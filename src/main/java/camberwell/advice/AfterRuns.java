@@ -211,6 +211,13 @@ final class AfterRuns {
         if (!goesOn || ahead.harms(ranking.first())) {
             ahead.worthARun(ranking.changes()).ifPresent(ranking::lead);
         }
+        BothWings wings = new BothWings(run, complaints, worth, weights);
+        Optional<RankedChange> both = goesOn ? Optional.empty() : leverage.forecast(run, complaints).flatMap(wings::choice)
+                .filter(choice -> wings.helped() || ahead.givesWay(ranking.first(), choice.gain())).map(BothWings.Choice::change);
+        if (both.isPresent()) {
+            ranking.lead(both.get());
+            return;
+        }
         if (!goesOn && !ahead.isWorthARun(ranking.first())) {
             lastResort(LastResort.Asked.NOTHING_HELPS).ifPresent(ranking::lead);
         }

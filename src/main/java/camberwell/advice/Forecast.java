@@ -128,8 +128,16 @@ final class Forecast {
                         && (report.speed().isPresent() || place.speed() == CornerSpeed.MEDIUM))).toList();
     }
 
+    /** The same after two changes that are made as one. */
+    OptionalDouble gain(Change one, Quantity to, Change other, Quantity otherTo) {
+        return gain(changed.apply(one, to).flatMap(car -> car.withInMotion(other.adjuster(), otherTo)), UNTOLD);
+    }
+
     private OptionalDouble gain(Change change, Quantity to, double untold) {
-        Optional<CarModel> with = changed.apply(change, to);
+        return gain(changed.apply(change, to), untold);
+    }
+
+    private OptionalDouble gain(Optional<CarModel> with, double untold) {
         if (with.isEmpty()) {
             return OptionalDouble.empty();
         }

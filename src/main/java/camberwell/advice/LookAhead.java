@@ -111,6 +111,12 @@ final class LookAhead {
         return own >= enough && (most < MUCH * own || most - own < CLEARLY);
     }
 
+    /** Whether a change gives way to one after which so many words less are left: it does next to nothing, or much less. */
+    boolean givesWay(RankedChange change, double gain) {
+        OptionalDouble own = gain(forecast::gain, change, change.size().to());
+        return own.isPresent() && !stands(own.getAsDouble(), gain, forecast.noticeable());
+    }
+
     /** Whether noticeably less is left after a change than before it, or the model does not know what is changed. */
     boolean isWorthARun(RankedChange change) {
         return change.size().to().isEmpty() || forecast.worthARun(change.change(), change.size().to().get());

@@ -3,9 +3,11 @@ package camberwell.advice;
 import camberwell.fact.Proposal;
 import camberwell.knowledge.Note;
 import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -19,9 +21,25 @@ import java.util.Optional;
  * @param note the adjuster's knowledge note
  * @param firstBy the rules that put it before the others, whatever its score
  * @param way the note on this direction: rationale, what to watch, when to put it back
+ * @param beside what is moved with it as one change, where it is not made alone
  */
 public record RankedChange(int rank, Change change, Size size, Score score, List<Proposal> proposals,
-        Optional<String> because, List<String> firstBy, Note note, Note.Way way) {
+        Optional<String> because, List<String> firstBy, Note note, Note.Way way,
+        Optional<Beside> beside) {
+
+    /**
+     * What is moved with it, as one change.
+     *
+     * @param size how far
+     */
+    public record Beside(Change change, Size size) {
+    }
+
+    /** A change that is made alone. */
+    public RankedChange(int rank, Change change, Size size, Score score, List<Proposal> proposals, Optional<String> because,
+            List<String> firstBy, Note note, Note.Way way) {
+        this(rank, change, size, score, proposals, because, firstBy, note, way, Optional.empty());
+    }
 
     /** Why it is advised: the rule's own reason, or else the note's. */
     public String why() {
@@ -30,7 +48,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
 
     /** Whether no rule speaks for it, and a model of the car alone does. */
     public boolean ofModelAlone() {
-        return because.filter(LastResort::isWhy).isPresent();
+        return because.filter(why -> LastResort.isWhy(why) || BothWings.isWhy(why)).isPresent();
     }
 
     /** Whether it relieves a complaint. */
@@ -38,21 +56,32 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
         return score.helped().contains(complaint);
     }
 
+    /** What is moved with it, and where to; nothing where it is made alone. */
+    public Map<Adjuster, Quantity> besideIt() {
+        return beside.isEmpty() ? Map.of()
+                : Map.of(beside.get().change().adjuster(), beside.get().size().to().orElseThrow());
+    }
+
     /** The same change at another place. */
     RankedChange at(int place) {
-        return new RankedChange(place, change, size, score, proposals, because, firstBy, note, way);
+        return new RankedChange(place, change, size, score, proposals, because, firstBy, note, way, beside);
     }
 
     /** The same change as far as another setting, and why. */
     RankedChange sized(Quantity to, int steps, String why) {
         return new RankedChange(rank, change, new Size(size.from(), Optional.of(to), steps, size.wheels(),
-                size.computation()), score, proposals, because, firstBy, note, way)
+                size.computation()), score, proposals, because, firstBy, note, way, beside)
                 .explained(why);
     }
 
     /** The same change, told with another size. */
     RankedChange sized(Size other) {
-        return new RankedChange(rank, change, other, score, proposals, because, firstBy, note, way);
+        return new RankedChange(rank, change, other, score, proposals, because, firstBy, note, way, beside);
+    }
+
+    /** The same change, made as one with another. */
+    RankedChange with(Beside other) {
+        return new RankedChange(rank, change, size, score, proposals, because, firstBy, note, way, Optional.of(other));
     }
 
     /** The same change with one more line to its computation. */
@@ -60,7 +89,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
         List<String> computation = new ArrayList<>(size.computation());
         computation.add(line);
         return new RankedChange(rank, change, new Size(size.from(), size.to(), size.steps(), size.wheels(),
-                List.copyOf(computation)), score, proposals, because, firstBy, note, way);
+                List.copyOf(computation)), score, proposals, because, firstBy, note, way, beside);
     }
 
     /** The names of the rules that speak for it, strongest first. */

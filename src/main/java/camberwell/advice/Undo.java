@@ -9,6 +9,7 @@ import camberwell.learning.Trials;
 import camberwell.run.Case;
 import camberwell.run.Tried;
 import camberwell.units.Quantity;
+import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Severity;
@@ -51,7 +52,28 @@ final class Undo {
                 size(trial).ifPresent(size -> undos.add(undo(trial, size)));
             }
         }
+        return asOne(undos);
+    }
+
+    /** Two wings that were moved as one change go back as one. */
+    private List<RankedChange> asOne(List<RankedChange> undos) {
+        for (RankedChange back : undos) {
+            Optional<RankedChange> other = undos.stream().filter(it -> it != back && together(it, back)).findFirst();
+            if (other.isPresent()) {
+                List<RankedChange> all = new ArrayList<>(undos);
+                all.set(all.indexOf(back), back.with(new RankedChange.Beside(other.get().change(), other.get().size())));
+                all.remove(other.get());
+                return all;
+            }
+        }
         return undos;
+    }
+
+    private boolean together(RankedChange one, RankedChange other) {
+        return run.tried().stream().filter(it -> it.trial().together() == 2 && it.trial().run().isPresent()
+                && it.change().adjuster().kind() == Adjuster.Kind.WING && it.change().equals(one.change().opposite()))
+                .anyMatch(it -> run.tried().stream().anyMatch(its -> its.trial().run().equals(it.trial().run())
+                && its.change().adjuster().kind() == Adjuster.Kind.WING && its.change().equals(other.change().opposite())));
     }
 
     /** Whether it helped as well: then one would only trade the complaints back. */

@@ -16,7 +16,6 @@ import camberwell.run.Case;
 import camberwell.run.Conditions;
 import camberwell.run.Driven;
 import camberwell.run.Report;
-import camberwell.units.Quantity;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Surface;
 import java.io.IOException;
@@ -165,8 +164,7 @@ final class PractiseCommand implements Callable<Integer> {
             if (first.isEmpty()) {
                 return;
             }
-            Quantity to = first.get().size().to().orElseThrow();
-            session.make(first.get().change().adjuster(), to, told);
+            session.make(first.get().change().adjuster(), first.get().size().to().orElseThrow(), first.get().besideIt(), told);
         }
     }
 

@@ -34,8 +34,11 @@ final class Reply {
                     "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks", "just that", "only that",
             "just the one", "that's the lot", "thats the lot", "the rest is fine", "nothing much", "nothing really");
     private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either",
-            "both ends", "both of them", "all of it", "the lot", "all round", "all around", "all over", "front and rear",
-            "the whole corner", "the whole way", "all the way", "all through");
+            "both of them", "all of it", "the lot");
+    private static final Set<String> BOTH_ENDS = Set.of("both ends", "front and rear", "front and back", "all round",
+            "all around", "all four corners", "the whole car");
+    private static final Set<String> WHOLE_CORNER = Set.of("the whole corner", "the whole way", "all the way", "all through",
+            "all the way through", "all the way round", "start to finish", "the whole way round");
     /** Says that somebody is not sure, before what is thought all the same: "not sure, maybe entry". */
     private static final Pattern HEDGE = Pattern.compile("^(?:(?:well|um+|erm*|hmm+),? *)?(?:(?:i'?m |i am )?"
             + "not (?:really |too |so )?(?:sure|certain)|dunno|(?:i )?(?:do not|don'?t) (?:really )?know|no idea|no clue"
@@ -128,6 +131,16 @@ final class Reply {
 
     static boolean all(String typed) {
         return ALL.contains(plain(typed));
+    }
+
+    /** Whether it says of the car that it is both ends of it. */
+    static boolean bothEnds(String typed) {
+        return BOTH_ENDS.contains(plain(typed));
+    }
+
+    /** Whether it says of a corner that it is all of it. */
+    static boolean wholeCorner(String typed) {
+        return WHOLE_CORNER.contains(plain(typed));
     }
 
     /** Whether it says of each of several what follows: "both every lap". */

@@ -28,7 +28,7 @@ final class Rig {
      */
     static Optional<Boolean> said(String words, boolean asked) {
         String plain = words.strip().toLowerCase(Locale.ROOT).replace('\u2019', '\'').replaceAll("[.!?]+$", "");
-        String small = ROUND_IT.matcher(plain).replaceFirst("");
+        String small = ROUND_IT.matcher(plain).replaceFirst("").replaceFirst(" (?:at home|in my (?:room|garage)|this time)$", "");
         return SIMULATED.contains(small) ? Optional.of(true)
                 : REAL.contains(small) || asked && REAL_WHERE_ASKED.contains(small) || plain.equals("a car") ? Optional.of(false)
                 : Optional.empty();

@@ -1,19 +1,10 @@
 package camberwell.debrief;
 
 import camberwell.run.Case;
-import camberwell.run.Driven;
 import camberwell.run.Report;
-import camberwell.run.Tried;
 import camberwell.run.TyreReading;
-import camberwell.saying.Heard;
-import camberwell.saying.Told;
-import camberwell.vocabulary.CornerKind;
-import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
-import camberwell.vocabulary.Phase;
-import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Severity;
-import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
@@ -161,10 +152,10 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
     /** What is known after one more answer. */
     State with(Topic topic, Answer answer) {
         if (answer instanceof Answer.InWords words) {
-            return hear(topic, words.heard());
+            return DriversWords.heard(this, topic, words.heard());
         }
         if (answer instanceof Answer.Chosen chosen) {
-            return decided(topic, chosen.choice());
+            return Settled.decided(this, topic, chosen.choice());
         }
         if (topic.own().isPresent()) {
             return new State(topic.own().get().answered(run, answer), known, details);
@@ -175,10 +166,12 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         if (topic.field() == Field.CHANGED) {
             Set<Field> more = EnumSet.copyOf(known);
             more.remove(Field.CARRIED);
-            return new State(answer instanceof Answer.Changed changed ? changed(changed.settings()) : run, more, details);
+            return new State(answer instanceof Answer.Changed changed ? Settled.changed(run, changed.settings()) : run, more,
+                    details);
         }
         if (topic.field() == Field.CAME) {
-            return came(topic.complaint(), answer instanceof Answer.Said said ? (Came) said.groups().get(0).get(0) : null);
+            return Settled.came(this, topic.complaint(),
+                    answer instanceof Answer.Said said ? (Came) said.groups().get(0).get(0) : null);
         }
         if (topic.field().ofComplaint()) {
             return withDetail(topic, answer);
@@ -189,21 +182,22 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             more.add(Field.DRIVE);
         }
         if (topic.field() == Field.DOING) {
-            return new State(run.withReports(List.of()), more, List.of()).add(answer instanceof Answer.Said said
+            return new State(run.withReports(List.of()), more, List.of()).and(answer instanceof Answer.Said said
                     ? said.groups() : List.of());
         }
         return new State(apply(topic.field(), answer), more, details);
     }
 
-    private State add(List<List<Word>> groups) {
+    /** What is known with these complaints besides, each a symptom and what narrows it. */
+    State and(List<List<Word>> groups) {
         List<Report> reports = new ArrayList<>(run.reports());
         List<Set<Field>> told = new ArrayList<>(details);
         for (List<Word> group : groups) {
             Report report = Report.of((Symptom) group.stream().filter(Symptom.class::isInstance).findFirst()
                     .orElseThrow());
             List<Word> rest = group.stream().filter(word -> !(word instanceof Symptom)).toList();
-            reports.add(detailed(report, rest));
-            told.add(fields(rest));
+            reports.add(ReportWords.detailed(report, rest));
+            told.add(ReportWords.fields(rest));
         }
         return new State(run.withReports(reports), known, List.copyOf(told));
     }
@@ -233,87 +227,8 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         return run;
     }
 
-    /** What is understood of a driver's own words, whatever was asked. */
-    private State hear(Topic topic, Heard heard) {
-        State state = this;
-        if (heard.surface().isPresent()) {
-            Set<Field> more = EnumSet.of(Field.SURFACE);
-            more.addAll(known);
-            state = new State(run.withConditions(run.conditions().withSurface(heard.surface().get())), more, details);
-        }
-        for (Told told : heard.told()) {
-            state = state.tell(told);
-        }
-        for (Word word : heard.loose()) {
-            state = state.loose(topic, word, Reply.ofEach(heard.said()));
-        }
-        Set<Field> more = EnumSet.copyOf(state.known);
-        if (!heard.told().isEmpty() || topic.field() == Field.DOING || topic.field() == Field.LOOK) {
-            more.add(topic.field() == Field.LOOK ? Field.LOOK : Field.DOING);
-        }
-        State said = new State(state.run, more, state.details);
-        // To "anything else?" more complaints are no end yet; corrections are.
-        return topic.field() == Field.ELSE && said.details.size() == details.size() ? said.allTaken() : said;
-    }
-
-    /** Adds a complaint, or what is new of one that is there. */
-    private State tell(Told told) {
-        List<Report> reports = new ArrayList<>(run.reports());
-        List<Set<Field>> more = new ArrayList<>(details);
-        boolean there = false;
-        for (int i = 0; i < reports.size(); i++) {
-            if (reports.get(i).symptom() == told.symptom() && goesWith(told, i)) {
-                there = true;
-                reports.set(i, detailed(reports.get(i), told.words()));
-                Set<Field> fields = EnumSet.noneOf(Field.class);
-                fields.addAll(more.get(i));
-                fields.addAll(fields(told.words()));
-                more.set(i, fields);
-            }
-        }
-        State state = new State(run.withReports(reports), known, List.copyOf(more));
-        List<Word> group = new ArrayList<>(List.of(told.symptom()));
-        group.addAll(told.words());
-        return there ? state : state.add(List.of(group));
-    }
-
-    /** Whether what was told may be of that complaint: the same place, or one of them not said. */
-    private boolean goesWith(Told told, int complaint) {
-        for (Word word : told.words()) {
-            Field field = Field.telling(word);
-            if (!Field.TAKEN.contains(field) && details.get(complaint).contains(field)
-                    && !detailed(run.reports().get(complaint), List.of(word)).equals(run.reports().get(complaint))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /**
-     * A word that was said of no complaint: of the one that was asked about, or else of all that lack it.
-     *
-     * @param each whether it was said of each of them
-     */
-    private State loose(Topic topic, Word word, boolean each) {
-        Field field = Field.telling(word);
-        List<Report> reports = new ArrayList<>(run.reports());
-        List<Set<Field>> more = new ArrayList<>(details);
-        for (int i = 0; i < reports.size(); i++) {
-            boolean here = topic.field().ofComplaint() && topic.complaint() == i;
-            boolean asked = here || each
-                    || !topic.field().ofComplaint() && (Field.TAKEN.contains(field) || i == reports.size() - 1);
-            if (asked && (here || !more.get(i).contains(field))) {
-                reports.set(i, detailed(reports.get(i), List.of(word)));
-                Set<Field> fields = EnumSet.of(field);
-                fields.addAll(more.get(i));
-                more.set(i, fields);
-            }
-        }
-        return new State(run.withReports(reports), known, List.copyOf(more));
-    }
-
     /** The same with all that nobody said taken for what is most likely. */
-    private State allTaken() {
+    State allTaken() {
         Set<Field> more = EnumSet.of(Field.ELSE, Field.SURFACE);
         more.addAll(known);
         List<Set<Field>> told = new ArrayList<>();
@@ -323,67 +238,6 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             told.add(fields);
         }
         return new State(run, more, List.copyOf(told));
-    }
-
-    private Case changed(Earlier.Changed changed) {
-        Driven driven = run.driven();
-        Case set = changed.made().isEmpty() ? run : run.withSetup(changed.settings());
-        return set.withDriven(new Driven(driven.sheet(), changed.made(), driven.laps(), driven.verdict(), driven.judged()));
-    }
-
-    /** A complaint of the run before, with what became of it; null where nobody knows. */
-    private State came(int complaint, Came came) {
-        List<Report> reports = new ArrayList<>(run.reports());
-        List<Set<Field>> more = new ArrayList<>(details);
-        Set<Field> told = EnumSet.copyOf(more.get(complaint));
-        told.remove(Field.CARRIED);
-        more.set(complaint, told);
-        Report report = reports.get(complaint);
-        List<Tried> judged = new ArrayList<>(run.driven().judged());
-        if (came != null) {
-            Tried.On on = new Tried.On(Optional.of(report.symptom()), report.where(), report.phase(), report.speed());
-            run.driven().changed().forEach(made -> judged.add(new Tried(made.change(), made.moved(), came.outcome(), on,
-                    Tried.Trial.UNNOTED)));
-            reports.set(complaint, detailed(report, List.of(came.severity(report))));
-        }
-        Set<Field> all = EnumSet.copyOf(known);
-        if (came == Came.GONE) {
-            reports.remove(complaint);
-            more.remove(complaint);
-            if (reports.isEmpty()) {
-                // All is gone that there was: whether there is something new is not known yet.
-                all.remove(Field.DOING);
-            }
-        }
-        return new State(run.withReports(reports).withDriven(run.driven().withJudged(judged)), all, List.copyOf(more));
-    }
-
-    private State decided(Topic topic, Doubt.Choice choice) {
-        List<Set<Field>> more = new ArrayList<>(details);
-        Set<Field> fields = EnumSet.of(Field.DOUBT);
-        fields.addAll(more.get(topic.complaint()));
-        more.set(topic.complaint(), fields);
-        Optional<Doubt> doubt = Doubt.in(run, run.reports().get(topic.complaint()));
-        if (choice == Doubt.Choice.FIGURES) {
-            List<Report> reports = new ArrayList<>(run.reports());
-            reports.remove(topic.complaint());
-            more.remove(topic.complaint());
-            return new State(run.withReports(reports), known, List.copyOf(more));
-        }
-        if (choice == Doubt.Choice.COMPLAINT && doubt.flatMap(Doubt::shown).isPresent()) {
-            List<Report> reports = new ArrayList<>(run.reports());
-            int shown = reports.indexOf(doubt.get().shown().get());
-            reports.remove(shown);
-            more.remove(shown);
-            return new State(run.withReports(reports), known, List.copyOf(more));
-        }
-        if (choice == Doubt.Choice.COMPLAINT && doubt.isPresent()) {
-            Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
-            tyres.putAll(run.tyres());
-            tyres.keySet().removeIf(wheel -> Optional.of(wheel.axle()).equals(doubt.get().axle()));
-            return new State(run.withTyres(tyres), known, List.copyOf(more));
-        }
-        return new State(run, known, List.copyOf(more));
     }
 
     /** A complaint in two phases, or in two kinds of corner, becomes two complaints. */
@@ -397,47 +251,10 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         for (int i = 0; i < groups.size(); i++) {
             Set<Field> told = EnumSet.of(topic.field());
             told.addAll(before);
-            told.addAll(answer instanceof Answer.Said ? fields(groups.get(i)) : topic.field().alongside());
-            reports.add(topic.complaint() + i, detailed(report, groups.get(i)));
+            told.addAll(answer instanceof Answer.Said ? ReportWords.fields(groups.get(i)) : topic.field().alongside());
+            reports.add(topic.complaint() + i, ReportWords.detailed(report, groups.get(i)));
             more.add(topic.complaint() + i, told);
         }
         return new State(run.withReports(reports), known, List.copyOf(more));
-    }
-
-    private static Set<Field> fields(List<Word> words) {
-        Set<Field> fields = EnumSet.noneOf(Field.class);
-        words.forEach(word -> fields.add(Field.telling(word)));
-        return fields;
-    }
-
-    private static Report detailed(Report report, List<Word> words) {
-        Report detailed = report;
-        for (Word word : words) {
-            Optional<CornerKind> corner = detailed.corner();
-            Report more = detailed(detailed, word);
-            detailed = word instanceof CornerKind ? more : corner.map(more::withCorner).orElse(more);
-        }
-        return report.measured().map(detailed::withMeasured).orElse(detailed);
-    }
-
-    private static Report detailed(Report it, Word word) {
-        return switch (Field.telling(word)) {
-            case PHASE -> new Report(it.symptom(), it.where(), Optional.of((Phase) word), it.speed(), it.severity(),
-                    it.occurrence(), it.since(), it.turn());
-            case SPEED -> new Report(it.symptom(), it.where(), it.phase(), Optional.of((CornerSpeed) word),
-                    it.severity(), it.occurrence(), it.since(), it.turn());
-            case WHERE -> new Report(it.symptom(), Optional.of((Place) word), it.phase(), it.speed(), it.severity(),
-                    it.occurrence(), it.since(), it.turn());
-            case SINCE -> new Report(it.symptom(), it.where(), it.phase(), it.speed(), it.severity(),
-                    it.occurrence(), Optional.of((Since) word), it.turn());
-            case SEVERITY -> new Report(it.symptom(), it.where(), it.phase(), it.speed(), (Severity) word,
-                    it.occurrence(), it.since(), it.turn());
-            case OCCURRENCE -> new Report(it.symptom(), it.where(), it.phase(), it.speed(), it.severity(),
-                    (Occurrence) word, it.since(), it.turn());
-            case TURN -> new Report(it.symptom(), it.where(), it.phase(), it.speed(), it.severity(),
-                    it.occurrence(), it.since(), Optional.of((Turn) word));
-            case CORNER -> it.withCorner((CornerKind) word);
-            default -> throw new IllegalArgumentException(word.id() + " is not told of a complaint");
-        };
     }
 }

@@ -4,42 +4,21 @@ import camberwell.knowledge.Notes;
 import camberwell.report.Page;
 import camberwell.report.Words;
 import camberwell.run.Tried;
-import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
-import camberwell.units.Unit;
 import camberwell.vocabulary.Audience;
-import camberwell.vocabulary.Nearest;
-import camberwell.vocabulary.Wheel;
-import camberwell.vocabulary.Word;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /** What is said at the prompt of a debrief, and what comes back. It neither reads nor prints by itself. */
 public final class Talk {
 
-    private static final List<String> COMMANDS =
-            List.of("unknown", "why", "so far", "back", "change", "add", "help", "done", "quit");
-    private static final Set<String> WHY = Set.of("why do you ask", "why do you ask that", "why do you want to know", "why that",
-            "why is that", "why is that asked", "why do you need that", "what for", "what's that for", "does it matter");
-    private static final Set<String> EH = Set.of("eh", "what", "huh", "pardon", "sorry", "come again", "what do you mean",
-            "again", "i don't understand", "i dont understand", "i don't get it", "i dont get it", "say again", "repeat",
-            "meaning", "what does that mean", "what is that", "no comprendo");
-    private static final Set<String> ENOUGH = Set.of("that is all", "that's all", "thats all", "only the front", "front only",
-            "only front", "rears unknown", "rear unknown", "only the rear", "rear only", "no more", "that is it");
     private static final String UNKNOWN_KIND = "Then the advice keeps to what every kind of car in this list "
             + "lets one adjust, and holds the tyres against no window of temperature.";
-    private static final TyreReading UNREAD = new TyreReading(Optional.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty());
-
     /** What follows from a line that was typed. */
     public enum Next {
         /** Another line is wanted; nothing new is known. */
@@ -56,20 +35,16 @@ public final class Talk {
     private final Understanding understanding;
     private final Asking asking;
     private final Reasons reasons;
-    private final Supplier<Page> pages;
-    private final List<Map<Wheel, TyreReading>> tyres = new ArrayList<>();
+    private final Echo echo;
+    private final TyreRound tyres = new TyreRound();
     private Optional<Integer> changing = Optional.empty();
     private Optional<Question> question = Optional.empty();
     private Optional<String> suggested = Optional.empty();
-    private Optional<String> heard = Optional.empty();
     /** What is asked back about, the first of it just now; none where nothing is. */
     private List<Heard.Unclear> askedBack = List.of();
     /** Whether the next question waits for what is answered to that. */
     private boolean waiting;
     private boolean adding;
-    /** Whether it was said in which order a tread is read. */
-    private boolean ordered;
-    private Page page;
 
     /**
      * What is not needed for the first question is opened when it is.
@@ -82,15 +57,12 @@ public final class Talk {
         this.understanding = new Understanding(debrief, listener);
         this.asking = new Asking(debrief, audience);
         this.reasons = new Reasons(notes, audience);
-        this.pages = pages;
-        this.page = pages.get();
+        this.echo = new Echo(pages);
     }
 
     /** Everything that was said since it was last taken. */
     public String take() {
-        String text = page.toString();
-        page = pages.get();
-        return text;
+        return echo.take();
     }
 
     /** The question that is open; empty when there is none. */
@@ -111,62 +83,32 @@ public final class Talk {
 
     /** What was understood of the last line; empty where it was no answer. */
     public Optional<String> heard() {
-        return heard;
+        return echo.heard();
     }
 
     /** Asks the question that is open now; says so when there is none. */
     public void ask() {
         question = changing.map(debrief::again).or(debrief::next);
         tyres.clear();
-        page.blank();
-        question.ifPresent(it -> asking.write(it, complaint(), page));
-        ordered |= question.filter(it -> it.topic().field() == Field.TYRES).isPresent();
+        echo.page().blank();
+        question.ifPresent(it -> asking.write(it, complaint(), echo.page()));
+        question.filter(it -> it.topic().field() == Field.TYRES).ifPresent(it -> echo.order());
     }
 
     /** The words that may stand where the prompt is, for completion. */
     public List<String> completions() {
-        List<String> words = new ArrayList<>();
-        question.ifPresent(it -> {
-            Field field = it.topic().field();
-            debrief.cars(it.topic()).forEach(car -> words.add(Understanding.id(it.topic(), car)));
-            field.words().forEach(word -> words.add(word.id()));
-            it.topic().own().ifPresent(own -> words.addAll(own.answers().keySet()));
-            field.alongside().forEach(with -> with.words().forEach(word -> words.add(word.id())));
-            if (field == Field.SIMULATOR) {
-                words.addAll(List.of("car", "simulator"));
-            }
-            if (field == Field.TYRES || field == Field.LOOK || field == Field.ELSE) {
-                words.add("no");
-            }
-        });
-        words.addAll(COMMANDS);
-        debrief.entries().forEach(entry -> words.add("change " + entry.topic().name()));
-        return words.stream().distinct().toList();
+        return Offers.completions(question, debrief);
     }
 
     /** What stands before what is typed. */
     public String prompt() {
-        return question.filter(it -> it.topic().field() == Field.TYRES && !tyres.isEmpty())
-                .map(it -> wheelsLeft().get(0).id() + "> ").orElse("> ");
-    }
-
-    private Map<Wheel, TyreReading> read() {
-        Map<Wheel, TyreReading> read = new EnumMap<>(Wheel.class);
-        tyres.forEach(read::putAll);
-        return read;
-    }
-
-    private List<Wheel> wheelsLeft() {
-        return Stream.of(Wheel.values()).filter(wheel -> !read().containsKey(wheel)).toList();
+        return question.filter(it -> it.topic().field() == Field.TYRES && tyres.begun())
+                .map(it -> tyres.left().get(0).id() + "> ").orElse("> ");
     }
 
     /** Takes one line. */
     public Next reply(String line) {
-        heard = Optional.empty();
-        if (page.toString().isEmpty()) {
-            // As wide as the screen is now, not as it was when the question was put.
-            page = pages.get();
-        }
+        echo.begin();
         List<Heard.Unclear> back = askedBack;
         askedBack = List.of();
         if (!back.isEmpty() && (Reply.yes(line) || Reply.no(line))) {
@@ -185,8 +127,9 @@ public final class Talk {
         if (typed.isEmpty()) {
             return nothing();
         }
-        if (lower.matches("change( \\S+)*") && changeable(lower)) {
-            return change(lower.substring("change".length()).strip());
+        Optional<String> changes = Revising.what(lower, debrief.entries());
+        if (changes.isPresent()) {
+            return change(changes.get());
         }
         if (lower.matches("(add|also|and|plus|another thing)\\b.*") && !lower.matches("(add|also|and|plus)")) {
             return add(typed.replaceFirst("(?i)^(add|also|and|plus|another thing)\\b[:, ]*", ""));
@@ -194,17 +137,17 @@ public final class Talk {
         List<Tried> tried = TriedWords.of(typed);
         // Where a complaint is told as well, what came of the change is a longer story.
         if (!tried.isEmpty() && !understanding.complains(typed)) {
-            heard = Optional.of(TriedWords.told(tried));
-            page.paragraph(0, "Heard: " + heard.get() + ".");
+            echo.hear(TriedWords.told(tried));
             debrief.tried(tried);
             return goOn();
         }
-        Optional<String> command = command(lower);
+        Optional<String> command = Commands.of(lower);
         if (command.isPresent()) {
             return obey(command.get());
         }
-        Field asked = changing.isEmpty() ? question.map(it -> it.topic().field()).orElse(Field.ELSE) : Field.SIMULATOR;
-        Optional<Aside> aside = changing.isPresent() ? Optional.empty() : Aside.of(typed, asked, debrief.run().car());
+        Field asked = question.map(it -> it.topic().field()).orElse(Field.ELSE);
+        Optional<Aside> aside = Aside.of(typed, asked, debrief.run().car())
+                .filter(it -> changing.isEmpty() || it.topic().field() != asked);
         if (aside.isPresent()) {
             return besides(aside.get());
         }
@@ -218,40 +161,29 @@ public final class Talk {
     /** Takes what was said and not asked for just now, and then what was said with it. */
     private Next besides(Aside aside) {
         boolean answers = question.filter(it -> it.topic().equals(aside.topic())).isPresent();
-        String text = (aside.topic().field() == Field.TRACK ? "track " : "") + Spoken.text(aside.answer());
-        page.paragraph(0, "Heard: " + text + "." + taken(aside.answer(), aside.taken()));
+        echo.measured(aside.topic().field() == Field.TRACK ? "track " : "", aside.answer(), aside.taken());
+        String text = echo.heard().orElseThrow();
         debrief.answer(aside.topic(), aside.answer());
-        if (aside.rest().isEmpty() || command(aside.rest().toLowerCase(Locale.ROOT)).equals(Optional.of("unknown"))) {
-            heard = Optional.of(text);
+        if (aside.rest().isEmpty() || Commands.of(aside.rest().toLowerCase(Locale.ROOT)).equals(Optional.of("unknown"))) {
             return goOn();
         }
         if (answers) {
             question = debrief.next();
         }
         Next next = reply(aside.rest());
-        heard = Optional.of(heard.map(said -> said + "; " + text).orElse(text));
+        echo.besides(text);
         if (next == Next.ASK && answers && askedBack.isEmpty()) {
             ask();
         }
         return next == Next.ASK ? Next.ANSWERED : next;
     }
 
-    /** What figures were taken for that nobody said: their units, and the order of a tread the first time. */
-    private String taken(Answer answer, Set<Unit> units) {
-        List<String> taken = new ArrayList<>(units.stream().map(Unit::symbol).toList());
-        if (!ordered && answer instanceof Answer.Read read && read.tyres().values().stream().anyMatch(TyreReading::hasTread)) {
-            taken.add("inner, middle, outer edge");
-            ordered = true;
-        }
-        return taken.isEmpty() ? "" : " Taken as " + String.join(" and ", taken) + ".";
-    }
-
     /** Takes the first of what was asked back about. */
     private Next meant(List<Heard.Unclear> back) {
         Answer answer = new Answer.InWords(Heard.of(back.get(0).mayBe().get(0)));
-        echo(Understanding.Understood.of(answer));
+        understood(Understanding.Understood.of(answer));
         askedBack = back.subList(1, back.size());
-        if (!waiting && !adding && question.isPresent()) {
+        if (!waiting && !adding && question.filter(it -> debrief.cars(it.topic()).isEmpty()).isPresent()) {
             return answered(answer);
         }
         waiting = false;
@@ -267,10 +199,10 @@ public final class Talk {
             return goOn();
         }
         if (!askedBack.isEmpty()) {
-            asking.back(askedBack.get(0), page);
+            asking.back(askedBack.get(0), echo.page());
             return Next.ASK;
         }
-        page.paragraph(0, "Then say it in other words, or unknown.");
+        echo.say("Then say it in other words, or unknown.");
         return Next.ASK;
     }
 
@@ -278,7 +210,7 @@ public final class Talk {
     private Next goOn() {
         if (!askedBack.isEmpty()) {
             waiting = true;
-            asking.back(askedBack.get(0), page);
+            asking.back(askedBack.get(0), echo.page());
             return Next.ANSWERED;
         }
         ask();
@@ -288,17 +220,17 @@ public final class Talk {
     private Next refused(String typed, String lower, Reply.NoAnswer no) {
         if (!no.askedBack().isEmpty()) {
             askedBack = no.askedBack();
-            no.besides().forEach(words -> page.paragraph(0, Words.sentence(words) + "."));
-            asking.back(askedBack.get(0), page);
+            echo.notUnderstood(no.besides());
+            asking.back(askedBack.get(0), echo.page());
             return Next.ASK;
         }
-        Optional<String> begun = COMMANDS.stream().filter(it -> lower.length() > 1 && it.startsWith(lower)).findFirst();
+        Optional<String> begun = Commands.begun(lower);
         if (begun.isPresent()) {
             return obey(begun.get());
         }
-        Optional<String> near = no.meant().or(() -> lower.length() < 3 ? Optional.empty() : Nearest.to(lower, COMMANDS));
+        Optional<String> near = no.meant().or(() -> Commands.near(lower));
         suggested = near;
-        page.paragraph(0, no.meant().isPresent() || near.isEmpty() ? no.getMessage()
+        echo.say(no.meant().isPresent() || near.isEmpty() ? no.getMessage()
                 : "\"" + typed + "\" is no answer here; did you mean " + near.get() + "? y takes it.");
         return Next.ASK;
     }
@@ -307,29 +239,14 @@ public final class Talk {
         if (question.isEmpty()) {
             return Next.ADVISE;
         }
-        if (question.get().topic().field() == Field.TYRES && !tyres.isEmpty()) {
+        if (question.get().topic().field() == Field.TYRES && tyres.begun()) {
             return enough();
         }
         if (question.get().topic().field() == Field.ELSE && changing.isEmpty()) {
             return answered(new Answer.Nothing());
         }
-        page.paragraph(0, "Type an answer, or unknown; help tells what else.");
+        echo.say("Type an answer, or unknown; help tells what else.");
         return Next.ASK;
-    }
-
-    private static Optional<String> command(String line) {
-        String typed = line.length() > 1 ? line.replaceFirst("[?!. ]+$", "") : line;
-        if (WHY.contains(typed) || EH.contains(typed)) {
-            return Optional.of(WHY.contains(typed) ? "why" : "eh");
-        }
-        return switch (typed) {
-            case "?", "h" -> Optional.of("help");
-            case "so-far", "sofar" -> Optional.of("so far");
-            case "don't know", "dont know", "not sure", "no idea", "dunno", "i don't know", "-" -> Optional.of("unknown");
-            case "exit debrief", "bye", "q" -> Optional.of("quit");
-            case "also", "and", "plus" -> Optional.of("add");
-            default -> COMMANDS.stream().filter(typed::equals).findFirst();
-        };
     }
 
     private Next obey(String command) {
@@ -337,9 +254,9 @@ public final class Talk {
             case "unknown" -> {
                 return unknown();
             }
-            case "why" -> question.ifPresentOrElse(it -> reasons.why(it, debrief, page),
-                    () -> page.paragraph(0, "Nothing is asked: no answer could change the first thing that is told."));
-            case "so far" -> reasons.soFar(debrief, names(), page);
+            case "why" -> question.ifPresentOrElse(it -> reasons.why(it, debrief, echo.page()),
+                    () -> echo.say("Nothing is asked: no answer could change the first thing that is told."));
+            case "so far" -> reasons.soFar(debrief, Revising.names(debrief.entries()), echo.page());
             case "back" -> {
                 return back();
             }
@@ -348,16 +265,16 @@ public final class Talk {
             }
             case "add" -> {
                 adding = true;
-                page.paragraph(0, "What else did it do?");
+                echo.say("What else did it do?");
             }
-            case "eh" -> question.ifPresent(it -> asking.plainly(it, complaint(), page));
+            case "eh" -> question.ifPresent(it -> asking.plainly(it, complaint(), echo.page()));
             case "done" -> {
                 return Next.ADVISE;
             }
             case "quit" -> {
                 return Next.LEAVE;
             }
-            default -> help();
+            default -> Commands.help(echo.page());
         }
         return Next.ASK;
     }
@@ -365,7 +282,7 @@ public final class Talk {
     private Next answer(String typed) throws Reply.NoAnswer {
         Question asked = question.orElseThrow();
         Topic topic = asked.topic();
-        if (topic.field() == Field.TYRES && (TyreLine.figures(typed) || !tyres.isEmpty())) {
+        if (topic.field() == Field.TYRES && (TyreLine.figures(typed) || tyres.begun())) {
             return figures(typed);
         }
         if (topic.field() == Field.TRACK && TyreLine.figures(typed)) {
@@ -373,9 +290,9 @@ public final class Talk {
         }
         Understanding.Understood understood = understanding.of(asked, Asking.listed(asked), typed);
         if (understood.answer() instanceof Answer.Unknown) {
-            page.paragraph(0, topic.field() == Field.TYRES ? "Heard: not read." : "That stays open.");
+            echo.say(topic.field() == Field.TYRES ? "Heard: not read." : "That stays open.");
         } else {
-            echo(understood);
+            understood(understood);
         }
         if (!debrief.cars(topic).isEmpty() && understood.answer() instanceof Answer.InWords words) {
             // Somebody was asked about the car, and told what it did.
@@ -385,12 +302,8 @@ public final class Talk {
         return answered(understood.answer());
     }
 
-    private void echo(Understanding.Understood understood) {
-        boolean look = question.filter(it -> it.topic().field() == Field.LOOK).isPresent();
-        heard = Optional.of(look && understood.answer() instanceof Answer.Nothing ? "nothing shows"
-                : Spoken.text(understood.answer()));
-        page.paragraph(0, "Heard: " + heard.get() + ".");
-        understood.besides().forEach(words -> page.paragraph(0, Words.sentence(words) + "."));
+    private void understood(Understanding.Understood understood) {
+        echo.understood(understood, question.filter(it -> it.topic().field() == Field.LOOK).isPresent());
         askedBack = understood.askedBack();
     }
 
@@ -407,39 +320,34 @@ public final class Talk {
     private Next added(String typed) throws Reply.NoAnswer {
         Understanding.Understood understood = understanding.words(typed);
         adding = false;
-        echo(understood);
+        understood(understood);
         debrief.answer(Topic.of(Field.DOING), understood.answer());
         changing = Optional.empty();
         if (goOn() == Next.ADVISE) {
-            page.paragraph(0, "Enter shows the advice with that.");
+            echo.say("Enter shows the advice with that.");
         }
         return Next.ANSWERED;
     }
 
     private Next figures(String typed) throws Reply.NoAnswer {
-        String lower = typed.toLowerCase(Locale.ROOT);
-        if (ENOUGH.contains(lower.replaceAll("[.!]$", ""))) {
+        if (TyreRound.enough(typed)) {
             return enough();
         }
         if (Reply.no(typed)) {
             return unknown();
         }
-        TyreLine.Read read = TyreLine.of(typed, wheelsLeft(), debrief.run().car());
-        tyres.add(read.tyres());
-        heard = Optional.of(Spoken.text(new Answer.Read(read.tyres())));
-        page.paragraph(0, "Heard: " + heard.get() + "." + taken(new Answer.Read(read.tyres()), read.taken()));
-        if (wheelsLeft().isEmpty()) {
+        TyreLine.Read read = tyres.take(typed, debrief.run().car());
+        echo.measured("", new Answer.Read(read.tyres()), read.taken());
+        if (tyres.left().isEmpty()) {
             return enough();
         }
-        page.paragraph(0, "The next tyre; Enter when that is all.");
+        echo.say("The next tyre; Enter when that is all.");
         return Next.ASK;
     }
 
     /** What was read of the tyres is all there is. */
     private Next enough() {
-        Map<Wheel, TyreReading> read = new LinkedHashMap<>(read());
-        read.values().removeIf(tyre -> tyre.equals(UNREAD));
-        return answered(read.isEmpty() ? new Answer.Unknown() : new Answer.Read(read));
+        return answered(tyres.answer());
     }
 
     /** Of the tyres, the first wheel's {@code unknown} says that nobody measured; a later one's, that wheel only. */
@@ -449,15 +357,15 @@ public final class Talk {
             return nothing();
         }
         Field asked = question.get().topic().field();
-        if (asked == Field.TYRES && !tyres.isEmpty()) {
-            tyres.add(Map.of(wheelsLeft().get(0), UNREAD));
-            return wheelsLeft().isEmpty() ? enough() : Next.ASK;
+        if (asked == Field.TYRES && tyres.begun()) {
+            tyres.skip();
+            return tyres.left().isEmpty() ? enough() : Next.ASK;
         }
         if (asked == Field.DOUBT) {
             return answered(new Answer.Chosen(Doubt.Choice.BOTH));
         }
         if (asked == Field.CAR || asked == Field.DRIVE) {
-            page.paragraph(0, asked == Field.CAR ? UNKNOWN_KIND : Words.UNKNOWN_DRIVE);
+            echo.say(asked == Field.CAR ? UNKNOWN_KIND : Words.UNKNOWN_DRIVE);
         }
         return answered(asked == Field.ELSE ? new Answer.Nothing() : new Answer.Unknown());
     }
@@ -467,7 +375,7 @@ public final class Talk {
             int before = debrief.entries().size();
             debrief.change(changing.get(), answer);
             if (debrief.entries().size() < before) {
-                page.paragraph(0, "What was answered after that and hangs on it is withdrawn with it.");
+                echo.say("What was answered after that and hangs on it is withdrawn with it.");
             }
             changing = Optional.empty();
         } else {
@@ -478,9 +386,8 @@ public final class Talk {
 
     private Next back() {
         adding = false;
-        if (!tyres.isEmpty()) {
-            tyres.remove(tyres.size() - 1);
-            page.paragraph(0, "The last line of figures is taken back.");
+        if (tyres.back()) {
+            echo.say("The last line of figures is taken back.");
             return Next.ASK;
         }
         if (changing.isPresent()) {
@@ -489,55 +396,20 @@ public final class Talk {
             return Next.ASK;
         }
         if (!debrief.back()) {
-            page.paragraph(0, "This is the first question.");
+            echo.say("This is the first question.");
             return Next.ASK;
         }
         ask();
         return Next.ANSWERED;
     }
 
-    /** Whether "change ..." is the command: the words of a complaint may begin so, as "change of direction is slow". */
-    private boolean changeable(String typed) {
-        String what = typed.substring("change".length()).strip();
-        return what.isEmpty() || what.chars().allMatch(Character::isDigit) || names().contains(what.replace(' ', '-'))
-                || what.indexOf(' ') < 0;
-    }
-
     private Next change(String what) {
-        List<Entry> entries = debrief.entries();
-        if (entries.isEmpty()) {
-            page.paragraph(0, "Nothing is answered yet.");
-            return Next.ASK;
-        }
-        List<String> names = names();
-        if (what.isEmpty()) {
-            page.paragraph(0, "Which answer? Type change and its number or its word.");
-            for (int i = 0; i < entries.size(); i++) {
-                page.numbered(1, i + 1, names.get(i) + Reasons.said(entries.get(i)));
-            }
-            return Next.ASK;
-        }
-        try {
-            List<String> numbered = Reply.numbered(what, names);
-            changing = Optional.of(names.indexOf(numbered.isEmpty() ? Reply.begun(what, names) : numbered.get(0)));
+        Optional<Integer> entry = Revising.entry(what, debrief.entries(), echo.page());
+        if (entry.isPresent()) {
+            changing = entry;
             ask();
-        } catch (Reply.NoAnswer e) {
-            page.paragraph(0, Nearest.to(what, names).map(near -> "Nothing was answered to \"" + what
-                    + "\"; did you mean change " + near + "?").orElse("Nothing was answered to \"" + what
-                    + "\" by itself; what was: " + String.join(", ", names) + "."));
         }
         return Next.ASK;
-    }
-
-    /** Each answer's word: the field, with a number where it was asked more than once. */
-    private List<String> names() {
-        List<String> names = new ArrayList<>();
-        for (Entry entry : debrief.entries()) {
-            String id = entry.topic().name();
-            int times = 1 + (int) names.stream().filter(name -> name.equals(id) || name.startsWith(id + "-")).count();
-            names.add(times == 1 ? id : id + "-" + times);
-        }
-        return names;
     }
 
     /** What was asked and answered, a line each: the question, and the answer. */
@@ -552,21 +424,6 @@ public final class Talk {
 
     /** The words that may be chosen now, as a program would show them. */
     public List<String> choices() {
-        return question.stream().flatMap(it -> debrief.cars(it.topic()).isEmpty()
-                ? Asking.listed(it).stream().map(Word::id)
-                : debrief.cars(it.topic()).stream().map(car -> Understanding.id(it.topic(), car))).toList();
-    }
-
-    private void help() {
-        page.paragraph(0, "Answer in your own words, by number or by a word of the list; a complaint, the place, the day, how "
-                + "often and what was read of the tyres may be said at any time.");
-        page.labelled(2, "unknown", "nobody knows; the next question comes");
-        page.labelled(2, "why", "why this is asked, and what hangs on it");
-        page.labelled(2, "so far", "the answers, what they show, and the ranking now");
-        page.labelled(2, "back", "takes the last answer back");
-        page.labelled(2, "change", "lists the answers; change PHASE asks that one again");
-        page.labelled(2, "add", "one more thing that the car did: add bottoming over the crest");
-        page.labelled(2, "done", "the advice on what is known by now");
-        page.labelled(2, "quit", "leaves without advice");
+        return Offers.choices(question, debrief);
     }
 }

@@ -7,19 +7,13 @@ import camberwell.run.Report;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
 import camberwell.saying.Told;
-import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
-import camberwell.vocabulary.Place;
-import camberwell.vocabulary.CornerSpeed;
-import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Symptom;
-import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -81,7 +75,7 @@ final class Understanding {
         if (!debrief.cars(topic).isEmpty()) {
             return car(topic, typed);
         }
-        Optional<Answer> plain = plain(topic, typed);
+        Optional<Answer> plain = PlainAnswer.of(topic, typed, debrief, unclear.isEmpty());
         if (plain.isPresent()) {
             return Understood.of(plain.get());
         }
@@ -176,7 +170,7 @@ final class Understanding {
         if (unclear.isEmpty()) {
             return Optional.empty();
         }
-        if (Reply.all(typed)) {
+        if (Reply.all(typed) || Reply.bothEnds(typed)) {
             return Optional.of(Heard.of(unclear.get().unclear().get(0).mayBe().stream().map(this::atItsEnd)
                     .toArray(Told[]::new)));
         }
@@ -253,100 +247,6 @@ final class Understanding {
         };
     }
 
-    /** Yes, no, both and the like, as far as they answer that question. */
-    private Optional<Answer> plain(Topic topic, String typed) throws Reply.NoAnswer {
-        String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "");
-        if (topic.field() == Field.SIMULATOR && Rig.said(typed, true).isPresent()) {
-            return Rig.said(typed, true).map(Answer.Either::new);
-        }
-        if (topic.field() == Field.CIRCUIT && WayRound.said(typed).isPresent()) {
-            return Optional.of(Answer.Said.of(WayRound.said(typed).get()));
-        }
-        if (topic.field() == Field.DOUBT) {
-            return Optional.of(new Answer.Chosen(choice(small)));
-        }
-        if (topic.field() == Field.CAME && Came.said(typed).isPresent()) {
-            return Optional.of(Answer.Said.of(Came.said(typed).get()));
-        }
-        if (topic.own().isPresent()) {
-            return Optional.empty();
-        }
-        Optional<Answer> laps = laps(topic, typed);
-        if (laps.isPresent()) {
-            return laps;
-        }
-        if (Reply.no(typed) || topic.field() == Field.ELSE && Reply.closes(typed)) {
-            return Optional.of(no(topic));
-        }
-        if (Reply.yes(typed) && !(topic.field() == Field.TURN && Word.find(Turn.class, small).isPresent())) {
-            return Optional.of(yes(topic));
-        }
-        return Reply.all(typed) && unclear.isEmpty() ? all(topic) : Optional.empty();
-    }
-
-    /** So many laps, where it is asked since when or how often; elsewhere it is asked which. */
-    private Optional<Answer> laps(Topic topic, String typed) throws Reply.NoAnswer {
-        Optional<? extends Word> said = switch (topic.field()) {
-            case SINCE -> Laps.since(typed, debrief.run().reports().get(topic.complaint()).symptom());
-            case SEVERITY, OCCURRENCE -> Laps.often(typed);
-            default -> Optional.empty();
-        };
-        if (said.isEmpty() && Laps.are(typed) && !debrief.run().reports().isEmpty()) {
-            throw new Reply.NoAnswer("Only in the first of them, or from there on? Type first laps, or late in the run; or some "
-                    + "laps, if it comes and goes.");
-        }
-        return said.map(Answer.Said::of);
-    }
-
-    private static Doubt.Choice choice(String typed) throws Reply.NoAnswer {
-        return switch (typed) {
-            case "1", "figures", "figure", "treads", "readings", "temperatures", "log", "the log", "logger", "data"
-                    -> Doubt.Choice.FIGURES;
-            case "2", "complaint", "driver", "the driver", "me" -> Doubt.Choice.COMPLAINT;
-            case "3", "both", "unknown", "all" -> Doubt.Choice.BOTH;
-            default -> throw new Reply.NoAnswer("Type 1, 2 or both.");
-        };
-    }
-
-    private static Answer no(Topic topic) throws Reply.NoAnswer {
-        return switch (topic.field()) {
-            case DOING -> new Answer.InWords(new Heard("no", List.of(), Optional.empty(), true, List.of(), List.of(),
-                    List.of()));
-            case SIMULATOR -> new Answer.Either(false);
-            case TURN, CIRCUIT -> Answer.Said.of(Turn.BOTH);
-            case OCCURRENCE -> Answer.Said.of(Occurrence.SOME_LAPS);
-            case SURFACE -> Answer.Said.of(Surface.DRY);
-            case LOOK, ELSE -> new Answer.Nothing();
-            case CHANGED -> new Answer.Changed(new Earlier.Changed(Map.of(), List.of()));
-            default -> new Answer.Unknown();
-        };
-    }
-
-    private static Answer yes(Topic topic) throws Reply.NoAnswer {
-        return switch (topic.field()) {
-            case OCCURRENCE -> Answer.Said.of(Occurrence.EVERY_LAP);
-            case SURFACE -> Answer.Said.of(Surface.WET);
-            case TYRES -> throw new Reply.NoAnswer("Type the figures, then: 92 84 78, and the next tyre after it.");
-            case ELSE -> throw new Reply.NoAnswer("What else? Enter, if what is taken is right and there was nothing else.");
-            case TURN, CIRCUIT -> throw new Reply.NoAnswer("Left or right?");
-            case SIMULATOR -> throw new Reply.NoAnswer("Car or simulator?");
-            case LOOK -> throw new Reply.NoAnswer("What shows, and on which tyres? For instance fronts worn inside.");
-            default -> throw new Reply.NoAnswer("Which? Type a number or a word.");
-        };
-    }
-
-    private Optional<Answer> all(Topic topic) {
-        return switch (topic.field()) {
-            case WHERE -> Optional.of(Answer.Said.each(List.of(Place.FRONT, Place.REAR)));
-            case TURN, CIRCUIT -> Optional.of(Answer.Said.of(Turn.BOTH));
-            case SPEED -> Optional.of(Answer.Said.each(List.of(CornerSpeed.values())));
-            case PHASE -> Optional.of(Answer.Said.each(debrief.run().reports().get(topic.complaint()).symptom()
-                    .senseless(Phase.MID_CORNER).isPresent() ? List.of(Phase.ENTRY)
-                    : List.of(Phase.ENTRY, Phase.MID_CORNER, Phase.EXIT)));
-            default -> Optional.empty();
-        };
-    }
-
     /** A kind of car, or a complaint that somebody is full of. */
     private Understood car(Topic topic, String typed) throws Reply.NoAnswer {
         List<Car> cars = debrief.cars(topic);
@@ -356,9 +256,14 @@ final class Understanding {
         }
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
         boolean begun = names.stream().anyMatch(name -> name.startsWith(slug(typed)));
-        if (!begun && typed.strip().indexOf(' ') > 0) {
-            if (listener.get().hear(typed).anything()) {
-                return words(typed);
+        if (!begun && (typed.strip().indexOf(' ') > 0 || unclear.isPresent())) {
+            Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
+            unclear = Optional.empty();
+            if (heard.anything()) {
+                return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));
+            }
+            if (!heard.doubtful().isEmpty()) {
+                throw notUnderstood(typed, heard);
             }
             throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");
         }

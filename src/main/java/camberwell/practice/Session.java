@@ -36,13 +36,14 @@ public final class Session {
      * @param change what was changed
      * @param from the setting before
      * @param to the setting after
+     * @param beside what was set with it, as one change
      * @param steps of the car's own
      * @param told what the driver had told before it
      * @param before what was felt before it
      * @param after what was felt after it
      */
-    public record Step(Change change, Quantity from, Quantity to, int steps, List<Report> told, List<Felt> before,
-            List<Felt> after) {
+    public record Step(Change change, Quantity from, Quantity to, Map<Adjuster, Quantity> beside, int steps,
+            List<Report> told, List<Felt> before, List<Felt> after) {
 
         /** What it took off the burden. */
         public double gain() {
@@ -77,19 +78,20 @@ public final class Session {
     /** Moves an adjuster by steps of the car's own, as far as its stop, and drives. */
     public Step make(Change change, int count, List<Report> told) {
         Setting setting = car.setting(change.adjuster()).orElseThrow();
-        return make(change.adjuster(), setting.moved(change.direction(), count), told);
+        return make(change.adjuster(), setting.moved(change.direction(), count), Map.of(), told);
     }
 
-    /** Sets an adjuster, and drives. */
-    public Step make(Adjuster adjuster, Quantity to, List<Report> told) {
+    /** Sets an adjuster, and others with it as one change, and drives. */
+    public Step make(Adjuster adjuster, Quantity to, Map<Adjuster, Quantity> beside, List<Report> told) {
         Setting from = car.setting(adjuster).orElseThrow();
         double up = from.stepsUp(to);
         Direction way = adjuster.directions().stream().filter(it -> it.raises() == up > 0).findFirst().orElseThrow();
         List<Felt> before = felt;
         settings.put(adjuster, to);
+        settings.putAll(beside);
         drive();
-        Step step = new Step(new Change(adjuster, way), from.now(), to, Math.max(1, (int) Math.round(Math.abs(up))),
-                List.copyOf(told), before, felt);
+        Step step = new Step(new Change(adjuster, way), from.now(), to, Map.copyOf(beside),
+                Math.max(1, (int) Math.round(Math.abs(up))), List.copyOf(told), before, felt);
         steps.add(step);
         return step;
     }

@@ -120,6 +120,17 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
+    /** What is moved with a change, as one. */
+    private static void beside(JsonGenerator json, RankedChange.Beside beside) throws IOException {
+        json.writeObjectFieldStart("with");
+        json.writeStringField("adjuster", beside.change().adjuster().id());
+        json.writeStringField("direction", beside.change().direction().id());
+        quantity(json, "from", beside.size().from().orElseThrow());
+        quantity(json, "to", beside.size().to().orElseThrow());
+        json.writeNumberField("steps", beside.size().steps());
+        json.writeEndObject();
+    }
+
     private void change(JsonGenerator json, RankedChange change, Predictions predictions, Experience experience)
             throws IOException {
         json.writeStartObject();
@@ -144,6 +155,9 @@ public final class AdviceJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
+        }
+        if (change.beside().isPresent()) {
+            beside(json, change.beside().get());
         }
         Score score = change.score();
         number(json, "certainty", score.certainty());

@@ -88,7 +88,13 @@ public final class PracticeReport {
         page.paragraph(0, "You: " + outcome(yours));
         page.paragraph(0, "The advice: " + outcome(advised));
         advised.steps().forEach(step -> page.point(0, step.change().id() + ", " + step.from() + " -> " + step.to()
-                + ": " + came(step)));
+                + with(step) + ": " + came(step)));
+    }
+
+    private static String with(Step step) {
+        StringBuilder text = new StringBuilder();
+        step.beside().forEach((adjuster, to) -> text.append(", with ").append(adjuster.id()).append(" to ").append(to));
+        return text.toString();
     }
 
     private String wrong(Adjuster adjuster, Quantity to) {
@@ -131,6 +137,9 @@ public final class PracticeReport {
             json.writeStringField("change", step.change().id());
             json.writeStringField("from", step.from().toString());
             json.writeStringField("to", step.to().toString());
+            for (var with : step.beside().entrySet()) {
+                json.writeStringField("with-" + with.getKey().id(), with.getValue().toString());
+            }
             json.writeStringField("outcome", came(step));
             PredictionJson.number(json, "complaints-before", TestDriver.burden(step.before()), 2);
             PredictionJson.number(json, "complaints-after", TestDriver.burden(step.after()), 2);

@@ -48,6 +48,12 @@ public final class Words {
 
     /** A change and how far it goes: {@code rear toe: 0.10 deg more toe-in a wheel, 0.15 -> 0.25 deg}. */
     public static String move(RankedChange change) {
+        return alone(change) + change.beside().map(it -> "; with it " + it.change().adjuster().spoken() + ": "
+                + amount(it.change(), it.size().from().orElseThrow(), it.size().to().orElseThrow()) + ", "
+                + fromTo(it.size().from().get(), it.size().to().get())).orElse("");
+    }
+
+    private static String alone(RankedChange change) {
         Size size = change.size();
         if (size.from().isEmpty() || size.to().isEmpty()) {
             return change(change.change()) + ", one common step";

@@ -59,9 +59,9 @@ final class Cover {
 
     private List<Atom> from(int from) {
         List<Atom> atoms = new ArrayList<>();
-        Sayings.Node start = sayings.phrases();
+        PhraseTree.Node start = sayings.phrases();
         walk(start, true, from, from, 0, 0, List.of(), atoms);
-        Sayings.Node first = start.next.get("^");
+        PhraseTree.Node first = start.next.get("^");
         if (first != null && (from == 0 || boundary(from - 1))) {
             walk(first, true, from, from, 0, 0, List.of(), atoms);
         }
@@ -74,16 +74,16 @@ final class Cover {
     }
 
     /** @param arrived whether the node was just come to; what goes on from the same place is walked then, and not again */
-    private void walk(Sayings.Node node, boolean arrived, int from, int at, int words, int skipped, List<Atom> within,
+    private void walk(PhraseTree.Node node, boolean arrived, int from, int at, int words, int skipped, List<Atom> within,
             List<Atom> into) {
         if (arrived) {
-            for (Sayings.Node other : node.also) {
+            for (PhraseTree.Node other : node.also) {
                 walk(other, true, from, at, words, skipped, within, into);
             }
         }
         boolean last = at == sentence.size();
         if (words > 0 && (last || boundary(at))) {
-            Sayings.Node end = node.next.get("$");
+            PhraseTree.Node end = node.next.get("$");
             if (end != null && !end.meanings.isEmpty()) {
                 into.add(new Atom(from, at, words, end.meanings, within));
             }
@@ -91,12 +91,12 @@ final class Cover {
         if (last) {
             return;
         }
-        Sayings.Node next = node.next.get(sentence.get(at).stem());
+        PhraseTree.Node next = node.next.get(sentence.get(at).stem());
         if (next != null) {
             step(next, from, at + 1, words + 1, skipped, within, into);
         }
         for (Sayings.StandIn other : sayings.standIns(sentence.get(at).stem())) {
-            Sayings.Node meant = node.next.get(other.meant());
+            PhraseTree.Node meant = node.next.get(other.meant());
             int to = at + other.words().size();
             if (meant != null && stands(other.words(), at)) {
                 step(meant, from, to, words + other.words().size(), skipped, within, into);
@@ -116,7 +116,7 @@ final class Cover {
     }
 
     /** Comes to the next place of a phrase. */
-    private void step(Sayings.Node next, int from, int to, int words, int skipped, List<Atom> within, List<Atom> into) {
+    private void step(PhraseTree.Node next, int from, int to, int words, int skipped, List<Atom> within, List<Atom> into) {
         List<Meaning> ends = next.ends();
         if (!ends.isEmpty() && (within.isEmpty() || !onlyNarrows(ends))) {
             into.add(new Atom(from, to, words, ends, within));

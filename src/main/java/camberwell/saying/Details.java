@@ -205,8 +205,7 @@ final class Details {
 
     /** Whether it goes without saying: the one phase that it can be in, that a wheel locks on the brakes, and the like. */
     private static boolean unsaid(Symptom symptom, Word word) {
-        return only(symptom, word)
-                || word == Phase.BRAKING && (symptom == Symptom.FRONT_LOCKING || symptom == Symptom.REAR_LOCKING)
+        return word instanceof Phase && Unsaid.only(symptom).isPresent() || Unsaid.phase(symptom, word)
                 || word == Phase.STRAIGHT && symptom == Symptom.WANDERING
                 || word == Since.FIRST_LAPS && symptom == Symptom.SLOW_WARM_UP;
     }
@@ -216,10 +215,5 @@ final class Details {
         return word instanceof Phase phase ? symptom.senseless(phase).isEmpty()
                 : !(word instanceof Place place) || symptom.axle().isEmpty()
                         || !symptom.ofBalance() && !place.id().equals(symptom.axle().get().id());
-    }
-
-    /** Whether it is the one phase in which that symptom can be. */
-    private static boolean only(Symptom symptom, Word word) {
-        return word instanceof Phase && Word.all(Phase.class).stream().filter(it -> symptom.senseless(it).isEmpty()).count() == 1;
     }
 }

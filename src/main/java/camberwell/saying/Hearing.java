@@ -5,12 +5,10 @@ import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Since;
-import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,13 +26,6 @@ final class Hearing {
     /** "It feels like oversteer, but it is actually understeer." */
     private static final Set<String> REALLY = Set.of("actually", "fact", "reality", "truth");
 
-    private static final Set<String> TROUBLES = Set.of("problem", "issue", "trouble", "complaint", "gripe", "wrong");
-    private static final Set<String> DENYING = Set.of("no", "not", "nothing", "without", "never", "zero", "hardly", "any", "sin",
-            "senza",
-            "pas", "kein");
-    /** How many words before a problem may deny it. */
-    private static final int DENIED = 5;
-
     /** What happens on the brakes where those are named at all. */
     private static final Set<Symptom> ON_THE_BRAKES = Set.of(Symptom.FRONT_LOCKING, Symptom.REAR_LOCKING, Symptom.PULLING);
 
@@ -42,27 +33,13 @@ final class Hearing {
     private static final int LISTED = 3;
 
     private final Sayings sayings;
-    private final List<Telling> told = new ArrayList<>();
-    private final Set<Surface> surfaces = new LinkedHashSet<>();
-    private final List<Heard.Unclear> unclear = new ArrayList<>();
-    private final List<String> notUnderstood = new ArrayList<>();
-    private final List<Word> loose = new ArrayList<>();
-    private boolean fine;
-    private boolean troubled;
-    private int details;
+    private final Account account = new Account();
 
     /** Where the told complaints of this sentence begin. */
     private int sentenceStart;
     /** Where those of the last clause with a complaint begin. */
     private int lastHead;
-    /** What was said before the complaint that it belongs to. */
-    private final List<Word> lead = new ArrayList<>();
-    private boolean leadIsAct;
-    private boolean leadOfCar;
-    /** Whether it says from when on: "fine until I open the throttle, and then". */
-    private boolean leadAfter;
-    private boolean leadUsed;
-    private final List<Word> leadNot = new ArrayList<>();
+    private final Lead lead = new Lead();
     private Meaning.Thing lastThing;
     private boolean spoiled;
     private boolean unclearBefore;
@@ -77,81 +54,25 @@ final class Hearing {
     static Heard of(Sayings sayings, String said) {
         Hearing hearing = new Hearing(sayings);
         for (List<Token> sentence : sayings.sentences(said)) {
-            int before = hearing.weight();
+            int before = hearing.account.weight();
             hearing.sentence(sentence);
-            if (hearing.weight() == before) {
+            if (hearing.account.weight() == before) {
                 // Nothing is swallowed, not even what has not one word that is strange.
-                hearing.notUnderstood.add(typed(sentence, 0, sentence.size()));
+                hearing.account.notUnderstood.add(typed(sentence, 0, sentence.size()));
             }
         }
-        return hearing.heard(said);
-    }
-
-    /** How much there is to tell so far. */
-    private int weight() {
-        return told.size() + surfaces.size() + unclear.size() + notUnderstood.size() + loose.size() + details + (fine ? 1 : 0);
-    }
-
-    private Heard heard(String said) {
-        told.forEach(telling -> telling.senseless().ifPresent(notUnderstood::add));
-        told.removeIf(Telling::withdrawn);
-        atOdds();
-        List<Told> all = told.stream().filter(telling -> telling.doubted().isEmpty()).map(Telling::told).distinct().toList();
-        doubts(all);
-        // What is told twice, the second time with more, is one complaint.
-        List<Told> complaints = all.stream().filter(one -> all.stream().noneMatch(other -> one.within(other))).toList();
-        Optional<Surface> surface = surfaces.size() == 1 ? Optional.of(surfaces.iterator().next()) : Optional.empty();
-        if (surfaces.size() > 1) {
-            notUnderstood.add(String.join(" and ", surfaces.stream().map(Surface::id).toList()));
-        }
-        if (fine && troubled && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty()) {
-            // "The brakes are fine, I have a problem with what comes after": what that is nobody can make out.
-            notUnderstood.add(said.strip());
-        }
-        boolean allFine = fine && complaints.isEmpty() && unclear.isEmpty() && notUnderstood.isEmpty() && loose.isEmpty();
-        return new Heard(said, complaints, surface, allFine, loose, unclear, notUnderstood);
-    }
-
-    /** Names what is to be asked about, unless it was told for sure as well. */
-    private void doubts(List<Told> sure) {
-        told.stream().map(Telling::doubted).filter(words -> !words.isEmpty()).distinct().forEach(words -> {
-            List<Told> mayBe = told.stream().filter(telling -> telling.doubted().equals(words)).map(Telling::told).distinct()
-                    .filter(one -> sure.stream().noneMatch(it -> it.equals(one) || one.within(it))).toList();
-            if (!mayBe.isEmpty()) {
-                unclear.add(new Heard.Unclear(words, mayBe));
-            }
-        });
-    }
-
-    /**
-     * Doubts that it pushes and is loose at the same place and time, told in two clauses: of "in practice it was loose, in the
-     * race it was tight" a coach asks which it is now.
-     */
-    private void atOdds() {
-        for (Telling one : told) {
-            for (Telling other : told) {
-                if (one.atOddsWith(other)) {
-                    boolean first = told.indexOf(one) < told.indexOf(other);
-                    one.doubt(first ? one.typed() + ", " + other.typed() : other.typed() + ", " + one.typed());
-                    other.doubt(one.doubted());
-                }
-            }
-        }
+        return hearing.account.heard(said);
     }
 
     private void sentence(List<Token> whole) {
         List<Token> tokens = Question.told(whole);
         if (tokens.isEmpty()) {
-            notUnderstood.add(typed(whole, 0, whole.size()));
+            account.notUnderstood.add(typed(whole, 0, whole.size()));
             return;
         }
-        troubled |= trouble(tokens);
-        sentenceStart = told.size();
+        account.troubled |= Trouble.isIn(tokens);
+        sentenceStart = account.told.size();
         lead.clear();
-        leadNot.clear();
-        leadUsed = false;
-        leadOfCar = false;
-        leadAfter = false;
         spoiled = false;
         unclearBefore = false;
         othersBefore = false;
@@ -166,29 +87,16 @@ final class Hearing {
                     && clauses.get(i + 1).join() == Meaning.Sign.PLAIN;
             clause(clauses.get(i), tokens, more, next);
         }
-        if (!leadUsed) {
-            loose.addAll(lead);
-        }
-    }
-
-    /** Whether a problem is named that is not denied. */
-    private static boolean trouble(List<Token> tokens) {
-        for (int at = 0; at < tokens.size(); at++) {
-            if (TROUBLES.contains(tokens.get(at).stem())
-                    && tokens.subList(Math.max(0, at - DENIED), at).stream().noneMatch(token -> DENYING.contains(token.stem()))) {
-                return true;
-            }
-        }
-        return false;
+        account.loose.addAll(lead.unused());
     }
 
     private void clause(Clause said, List<Token> tokens, boolean more, boolean next) {
         Clause clause = said.has(Meaning.Sign.OTHERS) && AFTER.contains(tokens.get(said.from()).stem())
                 ? said.afterOthers() : said;
         if (clause.from() > said.from()) {
-            notUnderstood.add(typed(tokens, said.from(), clause.from()));
+            account.notUnderstood.add(typed(tokens, said.from(), clause.from()));
         }
-        boolean likened = told.size() > sentenceStart && clause.join() == Meaning.Sign.PLAIN
+        boolean likened = account.told.size() > sentenceStart && clause.join() == Meaning.Sign.PLAIN
                 && tokens.get(clause.from()).stem().equals("like");
         boolean carried = likened || spoiled && clause.join() != Meaning.Sign.BUT && !clause.has(Meaning.Sign.NOW)
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
@@ -202,13 +110,13 @@ final class Hearing {
         othersBefore = clause.has(Meaning.Sign.OTHERS) || othersBefore && carried;
         spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;
         if (spoiled) {
-            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             return;
         }
-        Reading reading = Reading.of(sayings, clause, tokens, new Doer.Before(lastThing, leadPhase(), lastPhase(clause),
-                told.size() > sentenceStart ? Optional.of(told.get(told.size() - 1).told().symptom()) : Optional.empty()));
+        Reading reading = Reading.of(sayings, clause, tokens, new Doer.Before(lastThing, lead.phase(), lastPhase(clause),
+                account.told.size() > sentenceStart ? Optional.of(last().told().symptom()) : Optional.empty()));
         if (reading.weak() || reading.better() || reading.breaksOff()) {
-            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
         } else {
             name(reading, clause, tokens);
         }
@@ -218,14 +126,14 @@ final class Hearing {
         }
         unclearBefore = !reading.unclear().isEmpty() && reading.heads().isEmpty();
         if (clause.join() == Meaning.Sign.EXCEPT && reading.heads().isEmpty()
-                && (reading.fine() || fine && reading.words().isEmpty() && reading.thing() == null)) {
+                && (reading.fine() || account.fine && reading.words().isEmpty() && reading.thing() == null)) {
             // "Everything but the rear is fine": what it is there nobody said.
-            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             return;
         }
-        surfaces.addAll(reading.surfaces());
-        details += fine && reading.fine() ? 1 : 0;
-        fine |= reading.fine();
+        account.surfaces.addAll(reading.surfaces());
+        account.details += account.fine && reading.fine() ? 1 : 0;
+        account.fine |= reading.fine();
         boolean became = clause.from() > 2 && clause.join() == Meaning.Sign.THEN
                 && tokens.get(clause.from() - 2).stem().equals("into") && tokens.get(clause.from() - 3).stem().equals("turn");
         boolean instead = became || clause.join() == Meaning.Sign.BUT && tokens.subList(clause.from(), clause.to()).stream()
@@ -239,48 +147,45 @@ final class Hearing {
             lastDenied = reading.deniedOf();
         }
         if (consequence(reading, clause)) {
-            details++;
+            account.details++;
         } else if (!reading.heads().isEmpty()) {
             tell(reading, clause, tokens);
-        } else if (reading.over() && told.size() > sentenceStart) {
+        } else if (reading.over() && account.told.size() > sentenceStart) {
             // "There was some push, but I dialled it out": it is over.
             withdraw();
         } else if (clause.join() == Meaning.Sign.EXCEPT && !reading.words().isEmpty()) {
-            if (fine && more && told.size() == sentenceStart) {
+            if (account.fine && more && account.told.size() == sentenceStart) {
                 // "Planted, except under braking, where the tail wags": that is where it is.
-                lead.addAll(reading.words());
-                leadUsed = false;
+                lead.add(reading.words());
                 return;
             }
-            if (told.size() == sentenceStart && !lastDenied.isEmpty()) {
+            if (account.told.size() == sentenceStart && !lastDenied.isEmpty()) {
                 // "No oversteer unless I lift": there it is.
                 deniedBefore(reading.words(), clause, tokens);
                 return;
             }
-            if (told.isEmpty()) {
-                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            if (account.told.isEmpty()) {
+                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
             exclude(reading.words(), true);
         } else if (reading.fine() && reading.until()) {
             // "Fine until lap ten": from there on it is not.
             if (more) {
-                reading.words().forEach(word -> lead.add(word == Phase.MID_CORNER ? Phase.EXIT : word));
-                leadUsed = false;
-                leadAfter = true;
+                lead.until(reading.words());
             } else {
-                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
         } else if (reading.fine() || reading.denied()) {
             List<Word> where = new ArrayList<>(reading.words());
             where.removeIf(word -> word instanceof Severity || word instanceof Occurrence);
-            exclude(where, clause.join() != Meaning.Sign.PLAIN || told.size() > sentenceStart);
-        } else if (reading.sudden() && told.size() > sentenceStart) {
-            details++;
-            told.subList(lastHead, told.size()).replaceAll(Telling::sudden);
-        } else if (more && told.size() == sentenceStart || !reading.aboutSomethingElse()) {
+            exclude(where, clause.join() != Meaning.Sign.PLAIN || account.told.size() > sentenceStart);
+        } else if (reading.sudden() && account.told.size() > sentenceStart) {
+            account.details++;
+            account.told.subList(lastHead, account.told.size()).replaceAll(Telling::sudden);
+        } else if (more && account.told.size() == sentenceStart || !reading.aboutSomethingElse()) {
             detail(reading, clause, tokens, more, next);
         } else if (reading.unclear().isEmpty() && reading.unknown().isEmpty()) {
-            notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
         }
         if (reading.thing() != null) {
             lastThing = reading.thing();
@@ -297,22 +202,22 @@ final class Hearing {
 
     /** "The front locks and we miss the apex": what came of it for the driver is no second complaint. */
     private boolean consequence(Reading reading, Clause clause) {
-        return told.size() > sentenceStart && (clause.join() == Meaning.Sign.AND || clause.join() == Meaning.Sign.THEN)
+        return account.told.size() > sentenceStart && (clause.join() == Meaning.Sign.AND || clause.join() == Meaning.Sign.THEN)
                 && !reading.heads().isEmpty() && reading.onlyTheDriver()
                 && reading.heads().stream().allMatch(head -> head.phases().isEmpty() && head.words().isEmpty());
     }
 
     private void withdraw() {
-        while (told.size() > sentenceStart) {
-            notUnderstood.add("before: " + told.remove(told.size() - 1).told().text());
+        while (account.told.size() > sentenceStart) {
+            account.notUnderstood.add("before: " + account.told.remove(account.told.size() - 1).told().text());
         }
-        lastHead = told.size();
+        lastHead = account.told.size();
     }
 
     private void name(Reading reading, Clause clause, List<Token> tokens) {
         reading.unclear().forEach(atom -> {
             List<Symptom> mayBe = sayings.mayBe(atom.doings());
-            unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? typed(tokens, clause.from(), clause.to())
+            account.unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? typed(tokens, clause.from(), clause.to())
                     : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of()
                             : mayBe.stream().map(symptom -> mayBe.size() == 1 ? narrowed(symptom, reading) : Told.of(symptom))
                             .toList()));
@@ -322,14 +227,14 @@ final class Hearing {
             int to = -1;
             for (Atom atom : reading.unknown()) {
                 if (from >= 0 && atom.from() != to) {
-                    notUnderstood.add(typed(tokens, from, to));
+                    account.notUnderstood.add(typed(tokens, from, to));
                     from = -1;
                 }
                 from = from < 0 ? atom.from() : from;
                 to = atom.to();
             }
             if (from >= 0) {
-                notUnderstood.add(typed(tokens, from, to));
+                account.notUnderstood.add(typed(tokens, from, to));
             }
         }
     }
@@ -342,26 +247,21 @@ final class Hearing {
         return telling.told();
     }
 
-    private Optional<Phase> leadPhase() {
-        return lead.stream().filter(Phase.class::isInstance).map(Phase.class::cast).reduce((one, other) -> other);
+    /** The complaint that was told last. */
+    private Telling last() {
+        return account.told.get(account.told.size() - 1);
     }
 
     /** The phase of the complaint before, where this clause goes on about the same thing. */
     private Optional<Phase> lastPhase(Clause clause) {
-        return told.size() > sentenceStart && clause.join() != Meaning.Sign.BUT
-                ? told.get(told.size() - 1).told().word(Phase.class) : Optional.empty();
+        return account.told.size() > sentenceStart && clause.join() != Meaning.Sign.BUT
+                ? last().told().word(Phase.class) : Optional.empty();
     }
 
     private void tell(Reading reading, Clause clause, List<Token> tokens) {
-        lastHead = told.size();
-        if (clause.join() == Meaning.Sign.THEN && !leadAfter || clause.join() == Meaning.Sign.BUT && leadOfCar) {
-            // "She turns in, but then she does not hold the line": that is later.
-            lead.removeIf(Phase.class::isInstance);
-        }
+        lastHead = account.told.size();
         boolean listed = clause.join() == Meaning.Sign.PLAIN && clause.to() - clause.from() <= LISTED;
-        if (leadUsed && clause.join() != Meaning.Sign.AND && !listed) {
-            lead.removeIf(Since.class::isInstance);
-        }
+        lead.before(clause, listed);
         for (Narrowing.Head head : reading.heads()) {
             List<Phase> phases = head.phases();
             for (Meaning.Complaint complaint : head.complaints()) {
@@ -391,19 +291,12 @@ final class Hearing {
                     copies = led(copies);
                 }
                 for (Telling copy : copies) {
-                    lead.stream().filter(word -> !(word instanceof Phase)).forEach(copy::add);
-                    leadNot.forEach(copy::not);
-                    told.add(copy);
+                    lead.narrow(copy);
+                    account.told.add(copy);
                 }
             }
         }
-        leadUsed = true;
-        lead.removeIf(Severity.class::isInstance);
-        if (reading.before().stream().anyMatch(Phase.class::isInstance)) {
-            lead.removeIf(Phase.class::isInstance);
-        }
-        // What stands before the first complaint is said of those that follow as well.
-        reading.before().stream().filter(word -> !(word instanceof Severity)).forEach(lead::add);
+        lead.told(reading.before());
     }
 
     private static void in(Telling telling, Clause clause, List<Token> tokens) {
@@ -413,8 +306,7 @@ final class Hearing {
 
     /** The phases that were said before the complaint. */
     private List<Telling> led(List<Telling> tellings) {
-        List<Phase> phases = lead.stream().filter(Phase.class::isInstance).map(Phase.class::cast).toList();
-        List<Phase> meant = Phases.meant(phases, ON_THE_BRAKES.contains(tellings.get(0).told().symptom()));
+        List<Phase> meant = Phases.meant(lead.phases(), ON_THE_BRAKES.contains(tellings.get(0).told().symptom()));
         if (meant.isEmpty()) {
             return tellings;
         }
@@ -430,29 +322,29 @@ final class Hearing {
     }
 
     private void exclude(List<Word> words, boolean before) {
-        if (before && !told.isEmpty()) {
-            details++;
-            for (Telling telling : told.subList(Math.min(lastHead, told.size()), told.size())) {
+        if (before && !account.told.isEmpty()) {
+            account.details++;
+            for (Telling telling : account.told.subList(Math.min(lastHead, account.told.size()), account.told.size())) {
                 words.forEach(telling::not);
             }
         }
-        leadNot.addAll(words);
+        lead.not(words);
     }
 
     /** A clause that only says where, when, how bad or how often. */
     private void detail(Reading reading, Clause clause, List<Token> tokens, boolean more, boolean next) {
         List<Word> words = new ArrayList<>(reading.words());
-        boolean here = told.size() > sentenceStart;
+        boolean here = account.told.size() > sentenceStart;
         if (!here && lastDenied.isEmpty() || reading.driven()) {
             // "Bad at first", "I could really push": how bad is said of what was told, not of what may follow.
             clause.atoms().stream().filter(atom -> Degrees.is(atom) && !reading.driven())
-                    .forEach(atom -> notUnderstood.add(typed(tokens, atom.from(), atom.to())));
+                    .forEach(atom -> account.notUnderstood.add(typed(tokens, atom.from(), atom.to())));
             words.removeIf(Severity.class::isInstance);
         }
         if (!reading.notIn().isEmpty()) {
             exclude(reading.notIn(), true);
-            if (told.isEmpty() && !more) {
-                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            if (account.told.isEmpty() && !more) {
+                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
         }
         if (words.isEmpty()) {
@@ -460,21 +352,21 @@ final class Hearing {
                 placed(reading.thing(), clause, tokens);
             } else if (reading.thing() != null && !more) {
                 // "The rear is fine, it is the front": what it does nobody said.
-                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             }
             return;
         }
         if (!here && !lastDenied.isEmpty() && reading.thing() != null) {
             // "Never the fronts, always the rears": it is the other end that does it.
-            lastHead = told.size();
+            lastHead = account.told.size();
             Symptom other = otherEnd(lastDenied.get(0).symptom(), reading.thing());
             if (other == null) {
-                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
             } else {
                 Telling telling = new Telling(other);
                 words.forEach(telling::put);
                 in(telling, clause, tokens);
-                told.add(telling);
+                account.told.add(telling);
             }
             return;
         }
@@ -483,32 +375,27 @@ final class Hearing {
             deniedBefore(words, clause, tokens);
             return;
         }
-        boolean conflict = here && words.stream().anyMatch(told.get(told.size() - 1)::knows);
-        if (told.isEmpty() || !here && more || here && next && (conflict || reading.act())) {
-            if (reading.act() || leadIsAct) {
-                lead.removeIf(word -> word instanceof Phase && words.stream().anyMatch(Phase.class::isInstance));
-            }
-            lead.addAll(words);
-            leadIsAct = reading.act();
-            leadOfCar = reading.ofTheCar();
-            leadUsed = false;
+        boolean conflict = here && words.stream().anyMatch(last()::knows);
+        if (account.told.isEmpty() || !here && more || here && next && (conflict || reading.act())) {
+            lead.add(words, reading);
             return;
         }
-        details++;
-        List<Telling> last = new ArrayList<>(told.subList(Math.min(lastHead, told.size() - 1), told.size()));
+        account.details++;
+        int from = Math.min(lastHead, account.told.size() - 1);
+        List<Telling> last = new ArrayList<>(account.told.subList(from, account.told.size()));
         boolean again = conflict && words.stream().anyMatch(word -> known(last, word)
                 && (word instanceof Phase || word instanceof CornerSpeed) && last.stream().noneMatch(it -> it.says(word)));
         if (again) {
             List<Phase> phases = Phases.meant(words.stream().filter(Phase.class::isInstance).map(Phase.class::cast).toList());
-            Telling once = told.get(told.size() - 1).copy();
+            Telling once = last().copy();
             words.stream().filter(word -> !(word instanceof Phase)).forEach(once::put);
             if (phases.isEmpty()) {
-                told.add(once);
+                account.told.add(once);
             }
             for (Phase phase : phases) {
                 Telling copy = once.copy();
                 copy.put(phase);
-                told.add(copy);
+                account.told.add(copy);
             }
             return;
         }
@@ -516,7 +403,7 @@ final class Hearing {
             if (word instanceof Turn && known(last, word) && last.stream().noneMatch(it -> it.says(word))) {
                 last.forEach(it -> it.put(Turn.BOTH));
             } else if (word instanceof Occurrence || word instanceof Since) {
-                List<Telling> all = told.subList(here ? sentenceStart : lastHead, told.size());
+                List<Telling> all = account.told.subList(here ? sentenceStart : lastHead, account.told.size());
                 (clause.join() == Meaning.Sign.PLAIN ? all : last).forEach(it -> it.add(word));
             } else {
                 last.forEach(it -> it.add(word));
@@ -526,12 +413,12 @@ final class Hearing {
 
     /** Tells what was denied before, now that it is said where it is. */
     private void deniedBefore(List<Word> words, Clause clause, List<Token> tokens) {
-        lastHead = told.size();
+        lastHead = account.told.size();
         for (Meaning.Complaint complaint : lastDenied) {
             Telling telling = new Telling(complaint.symptom());
             words.forEach(telling::put);
             in(telling, clause, tokens);
-            told.add(telling);
+            account.told.add(telling);
         }
     }
 
@@ -546,11 +433,11 @@ final class Hearing {
 
     /** "Graining, mostly the front left": where the complaint before it is. */
     private void placed(Meaning.Thing thing, Clause clause, List<Token> tokens) {
-        for (Telling telling : told.subList(Math.min(lastHead, told.size() - 1), told.size())) {
+        for (Telling telling : account.told.subList(Math.min(lastHead, account.told.size() - 1), account.told.size())) {
             if (telling.at(thing)) {
-                details++;
+                account.details++;
             } else {
-                notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
                 return;
             }
         }

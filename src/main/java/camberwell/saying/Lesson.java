@@ -127,11 +127,7 @@ record Lesson(String saying, Set<String> labels, Set<String> open, Set<String> p
         String pair = pair(told.symptom().id(), word.id());
         boolean always = open.contains(word.id()) && word instanceof CornerKind && !pairs.contains(pair);
         return pairs.contains(pair) || openPairs.contains(pair) || always
-                || word == Phase.BRAKING
-                        && (told.symptom() == Symptom.FRONT_LOCKING || told.symptom() == Symptom.REAR_LOCKING)
-                || word == CornerSpeed.SLOW && mayBe(CornerKind.HAIRPIN.id())
-                || word instanceof Phase phase && Word.all(Phase.class).stream()
-                        .filter(it -> told.symptom().senseless(it).isEmpty()).toList().equals(List.of(phase));
+                || word == CornerSpeed.SLOW && mayBe(CornerKind.HAIRPIN.id()) || Unsaid.phase(told.symptom(), word);
     }
 
     /** The first word of a meaning that is none. */

@@ -49,30 +49,6 @@ public final class Sayings {
     /** Where a German clause ends. */
     private static final Set<String> BOUNDS = Set.of(",", Token.ASKED, "und", "aber", "wenn");
 
-    /** A place in the tree of phrases. */
-    static final class Node {
-        final Map<String, Node> next = new HashMap<>(2);
-        /** Where phrases go on that have a class of words up to here: one place for all of its words. */
-        List<Node> also = List.of();
-        List<Meaning> meanings = List.of();
-
-        /** What phrases mean that end here. */
-        List<Meaning> ends() {
-            if (also.isEmpty()) {
-                return meanings;
-            }
-            List<Meaning> all = new ArrayList<>(meanings);
-            for (Node other : also) {
-                for (Meaning meaning : other.ends()) {
-                    if (!all.contains(meaning)) {
-                        all.add(meaning);
-                    }
-                }
-            }
-            return all;
-        }
-    }
-
     /**
      * Words that may be said in the place of one word of any phrase.
      *
@@ -82,13 +58,12 @@ public final class Sayings {
     record StandIn(List<String> words, String meant) {
     }
 
-    private final Node phrases = new Node();
+    private final PhraseTree phrases = new PhraseTree(this::stems, words -> together(words, Function.identity()));
     private final Map<String, Map<String, List<Meaning.Complaint>>> doings = new LinkedHashMap<>();
     private final Map<String, String> same = new HashMap<>();
     /** Kinds of corners by the one word that names them. */
     private final Map<String, CornerKind> kinds = new HashMap<>();
     private final Set<String> skipped = new HashSet<>();
-    private final Map<String, List<List<String>>> classes = new HashMap<>();
     private final Map<String, Set<String>> separable = new HashMap<>();
     /** Other words for a word of the phrases, by their first. */
     private final Map<String, List<StandIn>> standIns = new HashMap<>();
@@ -135,7 +110,7 @@ public final class Sayings {
 
     private void classes(Fields root) {
         root.map("words", "class").ifPresent(section -> section.keys().forEach(name -> section.prose(name).ifPresent(text -> {
-            List<List<String>> choices = classes.computeIfAbsent(name, key -> new ArrayList<>());
+            List<List<String>> choices = phrases.ofClass(name);
             for (String choice : text.split(",")) {
                 choices.add(stems(choice));
             }
@@ -259,99 +234,13 @@ public final class Sayings {
     }
 
     private void add(Optional<String> said, Meaning meaning, Fields in) {
+        Set<String> words = meaning == Meaning.Sign.PLAIN || meaning == Meaning.Sign.OTHERS ? ordinary : stems;
         for (StringTokenizer sayings = new StringTokenizer(said.orElse(""), ","); sayings.hasMoreTokens();) {
             String phrase = sayings.nextToken();
-            List<Node> ends = phrase.isBlank() ? List.of() : grow(phrase, meaning, in);
-            for (Node end : ends) {
-                if (end.meanings.isEmpty()) {
-                    end.meanings = new ArrayList<>(1);
-                }
-                if (!end.meanings.contains(meaning)) {
-                    end.meanings.add(meaning);
-                }
+            if (!phrase.isBlank()) {
+                phrases.add(phrase, meaning, words, name -> in.error("\"" + name + "\" is no class of words"));
             }
         }
-    }
-
-    /**
-     * Where a phrase ends in the tree, which grows as far as need be. A choice branches it here, and is not written out
-     * before: "(no|little) front (grip|bite)" is five words to compare, not four phrases. So does a class of words, "{front}".
-     */
-    private List<Node> grow(String phrase, Meaning meaning, Fields in) {
-        Set<String> words = meaning == Meaning.Sign.PLAIN || meaning == Meaning.Sign.OTHERS ? ordinary : stems;
-        List<Node> ends = List.of(phrases);
-        int at = 0;
-        while (at < phrase.length()) {
-            int open = opening(phrase, at);
-            int close = open < 0 ? -1 : phrase.indexOf(phrase.charAt(open) == '(' ? ')' : '}', open);
-            String plain = phrase.substring(at, close < 0 ? phrase.length() : open);
-            List<String> stems = stems(plain);
-            together(stems, Function.identity());
-            ends = step(ends, List.of(stems), words);
-            if (close < 0) {
-                break;
-            }
-            ends = step(ends, choices(phrase.substring(open, close), in), words);
-            if (phrase.charAt(open) == '{') {
-                ends = List.of(together(ends));
-            }
-            at = close + 1;
-        }
-        return ends;
-    }
-
-    /** One place for all of these: a class of ten words after one of twenty is thirty words in the tree, not two hundred. */
-    private static Node together(List<Node> ends) {
-        Node one = new Node();
-        for (Node end : ends) {
-            if (end.also.isEmpty()) {
-                end.also = new ArrayList<>(1);
-            }
-            end.also.add(one);
-        }
-        return one;
-    }
-
-    private static int opening(String phrase, int at) {
-        int choice = phrase.indexOf('(', at);
-        int named = phrase.indexOf('{', at);
-        return choice < 0 ? named : named < 0 ? choice : Math.min(choice, named);
-    }
-
-    private List<List<String>> choices(String opened, Fields in) {
-        String inside = opened.substring(1);
-        if (opened.charAt(0) == '{') {
-            List<List<String>> named = classes.get(inside);
-            if (named == null) {
-                in.error("\"" + inside + "\" is no class of words");
-            }
-            return named == null ? List.of(List.of()) : named;
-        }
-        List<List<String>> choices = new ArrayList<>();
-        for (String choice : inside.split("\\|", -1)) {
-            choices.add(stems(choice));
-        }
-        return choices;
-    }
-
-    private static List<Node> step(List<Node> from, List<List<String>> choices, Set<String> words) {
-        choices.forEach(words::addAll);
-        List<Node> to = new ArrayList<>(from.size() * choices.size());
-        for (Node start : from) {
-            for (List<String> choice : choices) {
-                Node node = start;
-                for (String stem : choice) {
-                    Node next = node.next.get(stem);
-                    if (next == null) {
-                        next = new Node();
-                        node.next.put(stem, next);
-                    }
-                    node = next;
-                }
-                to.add(node);
-            }
-        }
-        return to;
     }
 
     /** The stems of a few words of the file, in which the same words stand often. */
@@ -376,8 +265,8 @@ public final class Sayings {
     }
 
     /** The root of the tree of phrases. */
-    Node phrases() {
-        return phrases;
+    PhraseTree.Node phrases() {
+        return phrases.root();
     }
 
     /** What may be said instead of a word of the phrases and begins with this one. */

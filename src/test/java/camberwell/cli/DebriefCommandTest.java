@@ -104,6 +104,29 @@ class DebriefCommandTest {
     }
 
     @Test
+    @DisplayName("who is full of a complaint before the kind of car is known is heard, and asked for the car once more")
+    void complaintFirst() throws IOException {
+        Ran ran = run(80, "the front won't turn in, it's a sim\nthe back slides about and the front won't bite either\n"
+                + "both\n4\ndone\n", "debrief", "--save", "a.yaml");
+        assertEquals("", ran.err());
+        assertTrue(ran.out().contains("Heard: a simulator.\nHeard: understeer at entry.\n\nWhat kind of car is it?"), ran.out());
+        assertTrue(ran.out().contains("Heard: oversteer; understeer.\n\nWhat kind of car is it?"), ran.out());
+        String kept = Files.readString(folder.resolve("a.yaml"));
+        assertTrue(kept.contains("simulator: yes") && kept.contains("symptom: understeer, phase: entry")
+                && kept.contains("symptom: oversteer"), kept);
+    }
+
+    @Test
+    @DisplayName("why not and what if are answered before the advice is given as well")
+    void early() {
+        Ran ran = run(80, "understeer at entry\nwhy not camber\nwhat if the track was 40 degrees\n"
+                + "why no grip at the front on exit?\n", "debrief", "--car", Path.of("demo-cases/cars/corvane-coupe.yaml").toAbsolutePath().toString());
+        assertTrue(ran.out().contains("- Front camber more negative: "), ran.out());
+        assertTrue(ran.out().contains("If also a track of 40 °C: "), ran.out());
+        assertTrue(ran.out().contains("understeer at exit"), ran.out());
+    }
+
+    @Test
     @DisplayName("who does not know the kind of car is asked which wheels are driven, and no kind is made up")
     void unknownKind() {
         Ran ran = run(80, "unknown\nrear-wheel drive\noversteer exit slow\nso far\ndone\n", "debrief", "--save", "a.yaml");

@@ -306,7 +306,7 @@ class TalkTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"it's on my pc | true", "in a sim | true", "no idea, it's a sim | true",
-        "just a game | true", "a real car, dry | false", "real car | false", "it was a track day | false"})
+        "just a game | true", "sim rig at home | true", "a real car, dry | false", "real car | false", "it was a track day | false"})
     @DisplayName("a simulator or a real car is understood as people say it, with what else is said")
     void simulator(String said, boolean simulated) {
         say("understeer at entry");
@@ -418,5 +418,15 @@ class TalkTest {
                 answer);
         say("yes");
         assertEquals(List.of("oversteer at lift-off, late in the run", "understeer at entry, late in the run"), told());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"all the way through | 3", "both ends | 1", "the lot | 3"})
+    @DisplayName("all of a corner is every part of it, and both ends of the car are no part of a corner")
+    void wholeCorner(String said, int complaints) {
+        say("oversteer");
+        assertEquals(Field.PHASE, asked());
+        say(said);
+        assertEquals(complaints, told().size());
     }
 }

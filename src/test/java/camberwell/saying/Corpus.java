@@ -178,21 +178,15 @@ final class Corpus {
                         said.add(word);
                     }
                 }
-                if (said.contains("front-locking") || said.contains("rear-locking")) {
-                    // A wheel locks on the brakes, whether somebody says so or not.
-                    mayBe.add("braking");
-                }
                 if (said.contains("hairpin") || mayBe.contains("hairpin")) {
                     // By the vocabulary a hairpin is taken in the lowest gear.
                     mayBe.add("slow");
                 }
                 Word.find(Symptom.class, part.split("[ ?]")[0]).ifPresent(symptom -> {
-                    List<Phase> phases = Word.all(Phase.class).stream().filter(it -> symptom.senseless(it).isEmpty()).toList();
-                    if (phases.size() == 1) {
-                        // By the vocabulary a turn-in is at entry, and kerbs are kerbs.
-                        mayBe.add(phases.get(0).id());
-                        said.remove(phases.get(0).id());
-                    }
+                    Word.all(Phase.class).stream().filter(phase -> Unsaid.phase(symptom, phase))
+                            .forEach(phase -> mayBe.add(phase.id()));
+                    // By the vocabulary a turn-in is at entry, and kerbs are kerbs.
+                    Unsaid.only(symptom).ifPresent(phase -> said.remove(phase.id()));
                 });
                 complaints.add(new Complaint(said, mayBe));
             }
