@@ -249,7 +249,7 @@ final class AfterRuns {
                 .map(sized -> ((Sized.Possible) sized).size());
     }
 
-    /** What did nothing that was felt, once: when nothing else is left, one more step of it may be felt. */
+    /** What did nothing that was felt, once: when nothing else is left, one more step of it may be felt, if it does no harm. */
     private void onceMore() {
         Change justTried = run.tried().get(run.tried().size() - 1).change();
         List<Change> again = ranking.out().stream().filter(experience::onceMore)
@@ -259,6 +259,15 @@ final class AfterRuns {
             if (!change.equals(justTried) || again.size() == 1) {
                 take(change, before(change), "it did nothing that was felt the first time, and nothing else is left: once more");
             }
+        }
+        ranking.changes().forEach(this::leaveIfHarmful);
+    }
+
+    /** A car has changed since something of it was felt last: what did nothing then may turn it round now. */
+    private void leaveIfHarmful(RankedChange again) {
+        if (LookAhead.of(run, complaints, leverage, again).filter(ahead -> ahead.harms(again)).isPresent()) {
+            ranking.withhold(again.change(), "it did nothing that was felt the first time, and by the model of this car, driven, "
+                    + "it would turn it round now: live with what is left", List.of());
         }
     }
 

@@ -18,10 +18,10 @@ import java.util.function.Function;
 
 /**
  * What the last change calls for, by what came of it and what is complained of now. One that helped goes on while there is
- * something left of what it helps. One that went too far, so that the complaint turned round, goes half way back; where
- * it was one step, the rest is left to finer levers, unless what it brought is more than slight. One step that left the car
- * worse on the whole goes back, though it did what it was made for. Common practice, no source; halving is how any bracketed
- * quantity is found.
+ * something left of what it helps. One that went too far, so that the complaint turned round, goes half way back; where it was
+ * one step, the rest is left to finer levers, unless what it brought is more than slight. One step that left the car worse on
+ * the whole goes back, though it did what it was made for. What is slight once something has helped is a rest, and left to
+ * finer levers. Common practice, no source; halving is how any bracketed quantity is found.
  */
 final class LastChange {
 
@@ -81,7 +81,7 @@ final class LastChange {
         if (back > more && turnedRound() && (steps() > 1 ? room(change().opposite()) > 0 : worthGoingBack())) {
             return Call.BACK;
         }
-        return back > more || !strong() && overshot().isPresent() ? Call.FINER : Call.NOTHING;
+        return back > more || !strong() && overshot().isPresent() || slight() && eased() ? Call.FINER : Call.NOTHING;
     }
 
     /** The change. */
@@ -205,6 +205,16 @@ final class LastChange {
     private boolean triedTheOtherWay() {
         for (int i = 0; i < last; i++) {
             if (trials.get(i).change().equals(change().opposite()) && trials.binding(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether something that was tried has helped: what is slight then is a rest. */
+    private boolean eased() {
+        for (int i = last; i >= 0; i--) {
+            if (trials.binding(i) && trials.get(i).outcome() == Outcome.BETTER) {
                 return true;
             }
         }

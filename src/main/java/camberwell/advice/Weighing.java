@@ -183,15 +183,24 @@ final class Weighing {
             return false;
         }
         boolean clear = opposite - certainty >= weights.clearMajority();
+        boolean ofRules = worth.score(change).helped().isEmpty() || worth.score(change.opposite()).helped().isEmpty();
         ranking.withhold(change, clear
                 ? "more speaks for the other way, " + change.opposite().direction().id()
-                : "as much speaks for " + change.opposite().direction().id() + ": leave it, and look for a lever "
-                        + "that serves one complaint alone", List.of());
+                : "as much speaks for " + change.opposite().direction().id() + ": leave it, and "
+                        + (ofRules ? "have the rules put right" : "look for a lever that serves one complaint alone"), List.of());
         if (conflicts.stream().noneMatch(conflict -> conflict.changes().contains(change))) {
-            conflicts.add(new Conflict("what is complained of pulls the " + change.adjuster().spoken()
-                    + " both ways", List.of(change, change.opposite())));
+            conflicts.add(new Conflict(ofRules ? "two rules are at odds: " + strongest(change) + ", and "
+                    + strongest(change.opposite()) : "what is complained of pulls the " + change.adjuster().spoken()
+                    + " both ways", List.of(change, change.opposite()), ofRules));
         }
         return true;
+    }
+
+    /** The rule that is most for a change, and where it stands. */
+    private String strongest(Change change) {
+        Proposal most = worth.said(change).stream().max(Comparator.comparingDouble(Proposal::certainty)
+                .thenComparing(Proposal::rule, Comparator.reverseOrder())).orElseThrow();
+        return worth.named(most.rule()) + " is for " + change.adjuster().spoken() + " " + change.direction().spoken();
     }
 
     private void place(RankedChange candidate, int position) {

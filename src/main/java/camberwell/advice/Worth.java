@@ -108,6 +108,11 @@ final class Worth {
                 Comparator.reverseOrder())).map(Proposal::rule).flatMap(rules::because);
     }
 
+    /** A rule by its name, and where it stands. */
+    String named(String rule) {
+        return "\"" + rule + "\"" + rules.place(rule).map(place -> " (" + place + ")").orElse("");
+    }
+
     /** The rules that put it first, by their names. */
     private List<String> firstBy(Change change) {
         List<String> names = new ArrayList<>();

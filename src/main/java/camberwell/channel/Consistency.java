@@ -33,6 +33,7 @@ public final class Consistency {
             throw new ProblemsException(log.problem("the log is shorter than five seconds"));
         }
         Consistency consistency = new Consistency(log);
+        StuckChannels.blank(log, limits);
         consistency.speedFromWheels();
         MotionUnits.settle(log, limits);
         consistency.others();

@@ -34,6 +34,12 @@ final class BookOption {
                         + "add", Optional.empty()))));
     }
 
+    /** The same, to be read with the words for complaints of the packs that {@code engine} has. */
+    Book open(Console console, Engine engine) {
+        engine.packs();
+        return open(console);
+    }
+
     /** The same, begun where there is none: in the folder that was named, or in {@code runs} below this one. */
     Book begin(Console console) {
         return Book.begin(folder != null ? console.path(folder)

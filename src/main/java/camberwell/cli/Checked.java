@@ -3,11 +3,13 @@ package camberwell.cli;
 import camberwell.advice.Advisor;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
+import camberwell.pack.Misnamed;
 import camberwell.pack.RulePack;
 import camberwell.pack.RuleSet;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.upkeep.RuleCheck;
+import camberwell.upkeep.Unasked;
 import camberwell.upkeep.Worth;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,9 +66,15 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
                 own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
         List<Problem> found = new ArrayList<>(problems(with, own));
         found.addAll(ofCases(packs, console, with));
-        List<Problem> problems = found.stream().sorted().toList();
-        return new Checked(problems, with.ruleSet().packSize(), own.size(),
-                problems.isEmpty() ? new Worth(with.ruleSet(), notes).warnings() : List.of());
+        found.addAll(ofPhrases(packs, with, engine));
+        List<Problem> problems = found.stream().filter(problem -> !problem.warning()).sorted().toList();
+        List<Problem> warnings = new ArrayList<>(found.stream().filter(Problem::warning).toList());
+        packs.forEach(pack -> warnings.addAll(Misnamed.in(pack, console.path(pack.name()))));
+        if (problems.isEmpty()) {
+            packs.forEach(pack -> warnings.addAll(Unasked.in(pack, with.ruleSet())));
+            warnings.addAll(new Worth(with.ruleSet(), notes).warnings());
+        }
+        return new Checked(problems, with.ruleSet().packSize(), own.size(), warnings.stream().sorted().toList());
     }
 
     /** Checks the built-in rules and notes, touched or not. */
@@ -95,7 +103,7 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
         return problem;
     }
 
-    /** What is wrong with the cases and the drivers' phrases of packs. */
+    /** What is wrong with the cases of packs. */
     private static List<Problem> ofCases(List<RulePack> packs, Console console, Engine with) {
         PackCases cases = new PackCases(console, with.cases(), with.home().folder().resolve(RulePack.CASES), false);
         for (RulePack pack : packs) {
@@ -103,14 +111,20 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
         }
         List<Problem> problems = new ArrayList<>();
         cases.problems().forEach(problem -> problems.add(asNamed(problem, packs, console)));
-        if (packs.stream().anyMatch(pack -> pack.sayings().isPresent())) {
-            try {
-                with.listener();
-            } catch (ProblemsException e) {
-                problems.addAll(e.problems());
-            }
-        }
         return problems;
+    }
+
+    /** What is wrong with the drivers' phrases of packs, and what is odd about them. */
+    private static List<Problem> ofPhrases(List<RulePack> packs, Engine with, Engine without) {
+        if (packs.stream().noneMatch(pack -> pack.sayings().isPresent())) {
+            return List.of();
+        }
+        try {
+            with.listener();
+            return packs.stream().flatMap(pack -> PackPhrases.of(pack, without.listener()).stream()).toList();
+        } catch (ProblemsException e) {
+            return e.problems();
+        }
     }
 
     /** What is wrong with the rules of the packs that are on, and with the notes of those names. */

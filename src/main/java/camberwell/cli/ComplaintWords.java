@@ -37,8 +37,9 @@ final class ComplaintWords {
     static Report parse(String option, String text) {
         Map<Class<?>, Word> said = new HashMap<>();
         for (String word : text.strip().split("[\\s,]+")) {
-            Word known = find(word).orElseThrow(() -> problem(option, text, "\"" + word + "\" is no word of a complaint",
-                    Nearest.to(word, known())));
+            Optional<String> meant = Nearest.to(word, known());
+            Word known = find(word).orElseThrow(() -> problem(option, text, "\"" + word + "\" is no word of a complaint"
+                    + (meant.isEmpty() ? "; a pack's own word wants its pack: --rules DIR" : ""), meant));
             if (said.put(known.getClass(), known) != null) {
                 throw problem(option, text, "\"" + word + "\" says again, and otherwise, what was said",
                         Optional.empty());

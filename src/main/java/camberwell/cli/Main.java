@@ -120,7 +120,7 @@ public final class Main implements Runnable {
                 .add("terms", () -> new TermsCommand(console, engine))
                 .add("quiz", () -> quiz(console, engine, arguments))
                 .add("practise", () -> new PractiseCommand(console, engine))
-                .add("read", () -> new ReadCommand(console))
+                .add("read", () -> new ReadCommand(console, engine))
                 .add("observe", () -> new ObserveCommand(console, engine))
                 .add("pressure", () -> new PressureCommand(console))
                 .add("alignment", () -> new AlignmentCommand(console))
@@ -176,12 +176,12 @@ public final class Main implements Runnable {
         CommandLine runs = new CommandLine(new RunsCommand());
         new Commands()
                 .add("add", () -> new RunsAddCommand(console, engine))
-                .add("list", () -> new RunsListCommand(console))
-                .add("show", () -> new RunsShowCommand(console))
-                .add("compare", () -> new RunsCompareCommand(console))
-                .add("judge", () -> new RunsJudgeCommand(console))
+                .add("list", () -> new RunsListCommand(console, engine))
+                .add("show", () -> new RunsShowCommand(console, engine))
+                .add("compare", () -> new RunsCompareCommand(console, engine))
+                .add("judge", () -> new RunsJudgeCommand(console, engine))
                 .add("plan", () -> new RunsPlanCommand(console, engine))
-                .add("draw", () -> new RunsDrawCommand(console))
+                .add("draw", () -> new RunsDrawCommand(console, engine))
                 .add("undo", () -> new RunsUndoCommand(console))
                 .addTo(runs, Arrays.stream(arguments).filter(word -> !word.equals("runs")).toArray(String[]::new));
         return runs;

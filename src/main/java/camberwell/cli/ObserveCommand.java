@@ -62,10 +62,10 @@ import picocli.CommandLine.Spec;
             "  camberwell observe run3.csv.gz --car my-car.yaml --svg run3.svg",
             "  camberwell observe run3.csv --against run2.csv --car my-car.yaml",
             "  camberwell observe --format json run3.csv --with monday.yaml"})
-final class ObserveCommand implements Callable<Integer> {
+final class ObserveCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Spec
     private CommandSpec spec;
@@ -106,13 +106,21 @@ final class ObserveCommand implements Callable<Integer> {
             description = Format.WRITTEN)
     private Format format;
 
+    private final RulesOption rules = new RulesOption();
+
     ObserveCommand(Console console, Engine engine) {
         this.console = console;
         this.engine = engine;
     }
 
     @Override
+    public RulesOption rules() {
+        return rules;
+    }
+
+    @Override
     public Integer call() throws IOException {
+        engine = rules.on(engine, console);
         Optional<Case> run = Optional.ofNullable(source.run).map(it -> CaseInput.read(engine.cases(), console, it).run());
         Car car = run.map(Case::car).orElseGet(() -> new CaseReader().readCar(console.path(source.car)));
         ChannelMap map = channels == null ? ChannelMap.NONE : ChannelMapReader.read(console.path(channels));

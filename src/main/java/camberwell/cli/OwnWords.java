@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import camberwell.fact.Thresholds;
 import camberwell.knowledge.Effect;
+import camberwell.knowledge.Term;
 import camberwell.knowledge.When;
 import camberwell.language.RuleText;
 import camberwell.pack.OwnSymptom;
@@ -9,6 +10,7 @@ import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Voices;
+import camberwell.report.Words;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
@@ -76,6 +78,14 @@ final class OwnWords implements AutoCloseable {
                 .append(symptom.id().replace('-', ' ')).append(", ")
                 .append(symptom.felt().replaceAll("[^\\p{L}\\p{N}' ]+", " ")).append('\n'));
         return Optional.of(text.toString());
+    }
+
+    /** The words of those packs as terms, each explained by what it feels like. */
+    static List<Term> terms(List<RulePack> packs) {
+        return packs.stream().flatMap(pack -> pack.symptoms().stream().map(symptom -> new Term(symptom.id(),
+                "symptoms of " + pack.title(), Words.sentence(symptom.felt()) + (symptom.felt().endsWith(".") ? "" : "."),
+                Optional.empty(), symptom.helpedBy().keySet().stream().map(change -> change.adjuster().id()).distinct().toList(),
+                List.of()))).toList();
     }
 
     /** From what on the words of rules hold, with what the packs state otherwise. */

@@ -27,9 +27,10 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Examples:",
             "  camberwell read demo-cases/pushes-in-snaps-out.yaml",
             "  camberwell read --format json - < case.yaml"})
-final class ReadCommand implements Callable<Integer> {
+final class ReadCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
+    private final Engine engine;
 
     @Parameters(paramLabel = "CASE", arity = "1..*", description = "A case file, or - for standard input.")
     private List<String> cases;
@@ -38,13 +39,23 @@ final class ReadCommand implements Callable<Integer> {
             description = Format.OF_CASES)
     private Format format;
 
-    ReadCommand(Console console) {
+    private final RulesOption rules = new RulesOption();
+
+    ReadCommand(Console console, Engine engine) {
         this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
     public Integer call() throws IOException {
         CaseInput.once(cases);
+        // The words that packs bring may stand in a case; what was said in it has nothing to do with the tyres.
+        rules.on(engine, console).packs();
         CaseReader reader = new CaseReader();
         List<CaseFile> files = new ArrayList<>();
         for (String name : cases) {

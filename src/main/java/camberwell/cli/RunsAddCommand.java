@@ -44,10 +44,10 @@ import picocli.CommandLine.Parameters;
             "      --laps \"out 92.41 92.39 95.87 traffic 92.30\" \\",
             "      --complaint \"understeer entry slow slight\"",
             "  camberwell runs add --say \"still pushes a bit on the way in\""})
-final class RunsAddCommand implements Callable<Integer> {
+final class RunsAddCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
-    private final Engine engine;
+    private Engine engine;
 
     @Parameters(paramLabel = "CASE", arity = "0..1", description = "A case file, or - for standard input.")
     private String name;
@@ -86,6 +86,8 @@ final class RunsAddCommand implements Callable<Integer> {
     @Mixin
     private RunSheetOptions sheet;
 
+    private final RulesOption rules = new RulesOption();
+
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
     private Format format;
@@ -96,7 +98,15 @@ final class RunsAddCommand implements Callable<Integer> {
     }
 
     @Override
+    public RulesOption rules() {
+        return rules;
+    }
+
+    @Override
     public Integer call() throws IOException {
+        engine = rules.on(engine, console);
+        // Their words for complaints may be said, and stand in the book.
+        engine.packs();
         Optional<Case> given = name == null ? Optional.empty() : Optional.of(readCase());
         // Everything that can be wrong is found out before a book is begun.
         List<Report> felt = complaints.stream().map(text -> ComplaintWords.parse("--complaint", text)).toList();

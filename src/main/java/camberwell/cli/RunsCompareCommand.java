@@ -25,9 +25,10 @@ import picocli.CommandLine.Parameters;
             + "shown."},
         footer = {"", "Examples:", "  camberwell runs compare 6 7 --least-gain \"0.1 s\"",
             "  camberwell runs compare 6 7 8"})
-final class RunsCompareCommand implements Callable<Integer> {
+final class RunsCompareCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
+    private final Engine engine;
 
     @Parameters(paramLabel = "RUN", arity = "2..*", description = "Numbers of runs, in the order they were driven.",
             converter = Count.OfRun.class)
@@ -39,12 +40,20 @@ final class RunsCompareCommand implements Callable<Integer> {
     @Mixin
     private LeastGainOption leastGain;
 
+    private final RulesOption rules = new RulesOption();
+
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
     private Format format;
 
-    RunsCompareCommand(Console console) {
+    RunsCompareCommand(Console console, Engine engine) {
         this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
@@ -58,7 +67,7 @@ final class RunsCompareCommand implements Callable<Integer> {
                     Optional.empty()));
         }
         Optional<Double> worth = leastGain.seconds();
-        Book runs = book.open(console);
+        Book runs = book.open(console, rules.on(engine, console));
         List<Case> cases = numbers.stream().map(number -> runs.read(runs.page(number))).toList();
         LapComparison laps = LapComparison.of(cases, worth);
         List<ComplaintShift> shifts = ComplaintShift.between(cases.get(0).reports(), cases.get(1).reports());

@@ -18,9 +18,10 @@ import picocli.CommandLine.Option;
         description = "Draws the last runs of a car: lap times with the trend taken out, the path of the settings, the "
                 + "complaints.",
         footer = {"", "Examples:", "  camberwell runs draw", "  camberwell runs draw -o runs.svg --last 20"})
-final class RunsDrawCommand implements Callable<Integer> {
+final class RunsDrawCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
+    private final Engine engine;
 
     @Mixin
     private BookOption book;
@@ -38,14 +39,22 @@ final class RunsDrawCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Write over the file if it is there.")
     private boolean overwrite;
 
-    RunsDrawCommand(Console console) {
+    private final RulesOption rules = new RulesOption();
+
+    RunsDrawCommand(Console console, Engine engine) {
         this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
     public Integer call() {
         NewFiles.check("-o", output, overwrite, console);
-        Book runs = book.open(console);
+        Book runs = book.open(console, rules.on(engine, console));
         Case latest = BookOption.lastOf(runs, Optional.ofNullable(car));
         CourseDrawing drawing = new CourseDrawing(Course.of(History.of(runs, latest.car().name()), last));
         if (output == null) {

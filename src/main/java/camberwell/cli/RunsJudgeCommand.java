@@ -31,9 +31,10 @@ import picocli.CommandLine.Parameters;
             "With an outcome it is entered as you say."},
         footer = {"", "Examples:", "  camberwell runs judge", "  camberwell runs judge 7 --least-gain \"0.1 s\"",
             "  camberwell runs judge 7 better --on \"understeer entry\""})
-final class RunsJudgeCommand implements Callable<Integer> {
+final class RunsJudgeCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
+    private final Engine engine;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "RUN", description = "Its number; the last one by default.",
             converter = Count.OfRun.class)
@@ -55,17 +56,27 @@ final class RunsJudgeCommand implements Callable<Integer> {
     @Mixin
     private LeastGainOption leastGain;
 
+    private final RulesOption rules = new RulesOption();
+
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
     private Format format;
 
-    RunsJudgeCommand(Console console) {
+    RunsJudgeCommand(Console console, Engine engine) {
         this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
     public Integer call() throws IOException {
         Optional<Double> worth = leastGain.seconds();
+        // Their words for complaints may be said, and stand in the book.
+        rules.on(engine, console).packs();
         Optional<Report> about = Optional.ofNullable(on).map(text -> ComplaintWords.parse("--on", text));
         if (about.isPresent() && outcome == null) {
             throw new ProblemsException(Problem.of("--on", "say the outcome too: better, same, worse or unclear",

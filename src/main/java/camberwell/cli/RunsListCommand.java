@@ -22,9 +22,10 @@ import picocli.CommandLine.Option;
 @Command(name = "list", addMethodSubcommands = false,
         description = "Lists the runs of the book, the last one last, with what came of each change.",
         footer = {"", "Examples:", "  camberwell runs list", "  camberwell runs list --car corvane --last 40"})
-final class RunsListCommand implements Callable<Integer> {
+final class RunsListCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
+    private final Engine engine;
 
     @Mixin
     private BookOption book;
@@ -39,17 +40,25 @@ final class RunsListCommand implements Callable<Integer> {
             description = "How many runs; 12 by default.")
     private int last;
 
+    private final RulesOption rules = new RulesOption();
+
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
     private Format format;
 
-    RunsListCommand(Console console) {
+    RunsListCommand(Console console, Engine engine) {
         this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
     public Integer call() throws IOException {
-        Book runs = book.open(console);
+        Book runs = book.open(console, rules.on(engine, console));
         List<Book.Page> pages = runs.pages();
         List<Case> found = new ArrayList<>();
         List<Book.Page> places = new ArrayList<>();

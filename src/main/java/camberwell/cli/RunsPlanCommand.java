@@ -67,9 +67,9 @@ final class RunsPlanCommand implements Callable<Integer>, TakesRules {
         Optional<Double> worth = leastGain.seconds();
         Optional<Gain> expected = Optional.ofNullable(expectedGain).map(typed ->
                 Gain.said(LapTime.seconds("--expected-gain", typed)));
-        Book runs = book.open(console);
-        Case last = BookOption.lastOf(runs, Optional.ofNullable(car));
         engine = rules.on(engine, console);
+        Book runs = book.open(console, engine);
+        Case last = BookOption.lastOf(runs, Optional.ofNullable(car));
         History history = History.of(runs, last.car().name());
         Advice advice = engine.advisor().advise(history.inform(last));
         int next = runs.pages().stream().mapToInt(Book.Page::number).max().orElse(0) + 1;

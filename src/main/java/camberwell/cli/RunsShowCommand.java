@@ -19,9 +19,10 @@ import picocli.CommandLine.Parameters;
 @Command(name = "show", addMethodSubcommands = false,
         description = "Shows a run: its set-up, every lap and whether it counts, what came of the change before it.",
         footer = {"", "Example:", "  camberwell runs show 7"})
-final class RunsShowCommand implements Callable<Integer> {
+final class RunsShowCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
+    private final Engine engine;
 
     @Parameters(paramLabel = "RUN", description = "Its number.", converter = Count.OfRun.class)
     private int number;
@@ -29,17 +30,25 @@ final class RunsShowCommand implements Callable<Integer> {
     @Mixin
     private BookOption book;
 
+    private final RulesOption rules = new RulesOption();
+
     @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
             description = Format.WRITTEN)
     private Format format;
 
-    RunsShowCommand(Console console) {
+    RunsShowCommand(Console console, Engine engine) {
         this.console = console;
+        this.engine = engine;
+    }
+
+    @Override
+    public RulesOption rules() {
+        return rules;
     }
 
     @Override
     public Integer call() throws IOException {
-        Book runs = book.open(console);
+        Book runs = book.open(console, rules.on(engine, console));
         Book.Page page = runs.page(number);
         Case run = runs.read(page);
         Optional<Judgement> judgement = History.upTo(runs, run).judgement(number, Optional.empty());

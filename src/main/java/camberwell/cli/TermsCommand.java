@@ -54,7 +54,7 @@ final class TermsCommand implements Callable<Integer>, TakesRules {
     @Override
     public Integer call() throws IOException {
         engine = rules.on(engine, console);
-        Terms terms = engine.home().terms();
+        Terms terms = engine.home().terms().with(OwnWords.terms(engine.packs()));
         Page page = new Page(console.width(), console.styled());
         if (words.isEmpty()) {
             new ShelfText(page).words(terms);

@@ -22,7 +22,7 @@ final class PlainAnswer {
     /**
      * What it answers to that question; empty where it does not by itself.
      *
-     * @param all whether "both" is of that question, and not of what was asked back about
+     * @param all whether "both", or an end of the car, is of that question, and not of what was asked back about
      */
     static Optional<Answer> of(Topic topic, String typed, Debrief debrief, boolean all) throws Reply.NoAnswer {
         String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "");
@@ -31,6 +31,9 @@ final class PlainAnswer {
         }
         if (topic.field() == Field.CIRCUIT && WayRound.said(typed).isPresent()) {
             return Optional.of(Answer.Said.of(WayRound.said(typed).get()));
+        }
+        if (all && topic.field() == Field.WHERE && !Ends.said(typed).isEmpty()) {
+            return Optional.of(Answer.Said.each(Ends.said(typed)));
         }
         if (topic.field() == Field.DOUBT) {
             return Optional.of(new Answer.Chosen(choice(small)));

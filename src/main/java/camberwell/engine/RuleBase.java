@@ -197,6 +197,11 @@ public final class RuleBase {
         return set().rules();
     }
 
+    /** Where a rule stands, as {@code file:line}; empty where no rule of that name is in use. */
+    public Optional<String> place(String rule) {
+        return Optional.ofNullable(rules().get(rule)).map(text -> text.file() + ":" + text.line());
+    }
+
     /** Why the author of {@code rule} wrote it; empty for a rule in Drools' own language. */
     public Optional<String> because(String rule) {
         Map<String, String> known = reasons;

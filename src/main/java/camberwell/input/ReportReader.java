@@ -17,13 +17,16 @@ import java.util.Optional;
 /** Reads one entry of {@code reports} of a case. */
 final class ReportReader {
 
+    /** Where a symptom comes from that is not known. */
+    static final String A_PACKS = "a pack's own word wants its pack: --rules DIR";
+
     private ReportReader() {
     }
 
     /** A report; empty, with the problems noted, when it does not say of what. */
     static Optional<Report> read(Fields fields) {
         fields.require("symptom");
-        Optional<Symptom> symptom = fields.word("symptom", Symptom.class);
+        Optional<Symptom> symptom = fields.word("symptom", Symptom.class, A_PACKS);
         Optional<Place> where = fields.word("where", Place.class);
         Optional<Phase> phase = fields.word("phase", Phase.class);
         Optional<CornerSpeed> speed = fields.word("speed", CornerSpeed.class);

@@ -37,7 +37,7 @@ final class TriedReader {
         Optional<Change> change = change(fields, car);
         Tried.Moved moved = moved(fields, change, car);
         Optional<Outcome> outcome = fields.word("outcome", Outcome.class);
-        Tried.On on = new Tried.On(fields.word("on", Symptom.class), fields.word("where", Place.class),
+        Tried.On on = new Tried.On(fields.word("on", Symptom.class, ReportReader.A_PACKS), fields.word("where", Place.class),
                 fields.word("phase", Phase.class), fields.word("speed", CornerSpeed.class));
         if (on.symptom().isEmpty() && !on.equals(Tried.On.ALL) && !fields.has("on")) {
             fields.require("on");

@@ -39,6 +39,13 @@ public final class Terms {
         return new Terms(terms);
     }
 
+    /** These and others, which do not take the place of a word that is here. */
+    public Terms with(List<Term> more) {
+        Map<String, Term> all = new LinkedHashMap<>(terms);
+        more.forEach(term -> all.putIfAbsent(term.name(), term));
+        return new Terms(all);
+    }
+
     private static void groups(Fields root, Map<String, Term> terms) {
         Map<String, List<String>> drawings = new HashMap<>();
         root.map("drawings", "drawing").ifPresent(fields -> fields.keys().forEach(name ->

@@ -5,6 +5,7 @@ import camberwell.run.Measured;
 import camberwell.run.Report;
 import camberwell.units.Figures;
 import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Turn;
@@ -31,18 +32,21 @@ final class Complaints {
     private final boolean sidesKnown;
     private final Limits limits;
     private final Habits habits;
+    private final Coverage coverage;
 
-    Complaints(List<Lap> laps, CornerMap map, boolean sidesKnown, Limits limits, Habits habits) {
+    Complaints(List<Lap> laps, CornerMap map, boolean sidesKnown, Limits limits, Habits habits, Coverage coverage) {
         this.laps = laps;
         this.map = map;
         this.sidesKnown = sidesKnown;
         this.limits = limits;
         this.habits = habits;
+        this.coverage = coverage;
     }
 
     /** What shows of one measure. */
     List<Report> of(Measure measure, List<Sighting> sightings) {
         List<Report> reports = new ArrayList<>();
+        boolean[] measured = coverage.laps(measure.symptom(), measure.where());
         for (Phase phase : Phase.values()) {
             double[][] figures = new double[map.corners().size()][laps.size()];
             for (double[] row : figures) {
@@ -50,7 +54,7 @@ final class Complaints {
             }
             boolean any = false;
             for (Sighting sighting : sightings) {
-                if (sighting.phase() == phase) {
+                if (sighting.phase() == phase && measured[sighting.lap()]) {
                     double before = figures[sighting.corner()][sighting.lap()];
                     figures[sighting.corner()][sighting.lap()] = Double.isNaN(before) ? sighting.figure()
                             : Math.max(before, sighting.figure());
@@ -58,19 +62,19 @@ final class Complaints {
                 }
             }
             if (any) {
-                phase(measure, phase, figures, reports);
+                phase(measure, phase, figures, measured, reports);
             }
         }
         return reports;
     }
 
-    private void phase(Measure measure, Phase phase, double[][] figures, List<Report> reports) {
+    private void phase(Measure measure, Phase phase, double[][] figures, boolean[] measured, List<Report> reports) {
         List<Integer> looked = new ArrayList<>();
         List<Integer> showing = new ArrayList<>();
         for (int corner = 0; corner < figures.length; corner++) {
             if (Arrays.stream(figures[corner]).anyMatch(it -> !Double.isNaN(it))) {
                 looked.add(corner);
-                if (Grade.of(figures[corner], measure.starts(), measure.clear(), limits).laps()
+                if (Grade.of(figures[corner], measured, measure.starts(), measure.clear(), limits).laps()
                         >= limits.of("grades.shows")) {
                     showing.add(corner);
                 }
@@ -78,13 +82,13 @@ final class Complaints {
         }
         Optional<Turn> turn = turn(looked, showing);
         if (OUTSIDE.contains(phase)) {
-            report(measure, phase, figures, showing, oneSpeed(looked, showing), turn, reports);
+            report(measure, phase, figures, measured, showing, oneSpeed(looked, showing), turn, reports);
             return;
         }
         for (CornerSpeed speed : CornerSpeed.values()) {
             List<Integer> here = showing.stream().filter(it -> map.corners().get(it).speed() == speed).toList();
             boolean firm = here.stream().anyMatch(it -> map.corners().get(it).firm());
-            report(measure, phase, figures, here, firm ? Optional.of(speed) : Optional.empty(), turn, reports);
+            report(measure, phase, figures, measured, here, firm ? Optional.of(speed) : Optional.empty(), turn, reports);
         }
     }
 
@@ -106,8 +110,8 @@ final class Complaints {
         return all && looked.size() - same >= 2 && showing.size() * 3 >= same * 2 ? Optional.of(turn) : Optional.empty();
     }
 
-    private void report(Measure measure, Phase phase, double[][] figures, List<Integer> corners,
-            Optional<CornerSpeed> speed, Optional<Turn> turn, List<Report> reports) {
+    private void report(Measure measure, Phase phase, double[][] figures, boolean[] measured,
+            List<Integer> corners, Optional<CornerSpeed> speed, Optional<Turn> turn, List<Report> reports) {
         if (corners.isEmpty()) {
             return;
         }
@@ -123,12 +127,13 @@ final class Complaints {
             }
             perLap[lap] = count == 0 ? Double.NaN : sum / count;
         }
-        Grade grade = Grade.of(perLap, measure.starts(), measure.clear(), limits);
-        if (grade.certainty() < limits.of("grades.told")) {
+        Grade grade = Grade.of(perLap, measured, measure.starts(), measure.clear(), limits);
+        boolean seldom = grade.occurrence() != Occurrence.EVERY_LAP && grade.laps() <= measure.fewest();
+        if (seldom || grade.certainty() < limits.of("grades.told")) {
             return;
         }
-        boolean seldom = grade.laps() / laps.size() < limits.of("grades.every-lap");
-        double drivers = seldom ? habits.share(corners, grade.clearness(), phase != Phase.EXIT) : 0;
+        boolean some = grade.laps() / count(measured) < limits.of("grades.every-lap");
+        double drivers = some ? habits.share(corners, grade.clearness(), phase != Phase.EXIT) : 0;
         double past = 0;
         double weight = 0;
         for (int lap = 0; lap < perLap.length; lap++) {
@@ -142,10 +147,12 @@ final class Complaints {
         Report report = new Report(measure.symptom(), measure.where(), Optional.of(phase), speed, severity,
                 grade.occurrence(), grade.since(), turn);
         reports.add(report.withMeasured(new Measured(round(grade.strength()), round(drivers),
-                how(measure, phase, corners, perLap, grade, drivers), places(measure, figures, corners, grade))));
+                how(measure, phase, corners, perLap, count(measured), grade, drivers),
+                places(measure, figures, corners, grade))));
     }
 
-    private String how(Measure measure, Phase phase, List<Integer> corners, double[] perLap, Grade grade, double drivers) {
+    private String how(Measure measure, Phase phase, List<Integer> corners, double[] perLap, int measured,
+            Grade grade, double drivers) {
         double[] shown = new double[perLap.length];
         double enough = Math.min(0.25, 0.5 * Arrays.stream(grade.clearness()).max().orElse(0));
         int laps = 0;
@@ -154,12 +161,21 @@ final class Complaints {
             laps += grade.clearness()[i] >= enough ? 1 : 0;
         }
         return measure.name() + ": " + Figures.fixed(Robust.median(shown), measure.decimals()) + " " + measure.unit()
-                + " in " + laps + " of " + perLap.length + (perLap.length == 1 ? " lap, " : " laps, ")
+                + " in " + laps + " of " + measured + (measured < perLap.length ? " measured" : "")
+                + (measured == 1 ? " lap, " : " laps, ")
                 + (phase == Phase.STRAIGHT || phase == Phase.BRAKING ? "before " : "")
                 + (corners.size() == 1 ? "corner " : "corners ") + numbers(corners) + "; counts from "
                 + Figures.fixed(measure.starts(), measure.decimals()) + " " + measure.unit()
                 + (drivers > 0 ? "; " + (drivers > 0.99 ? "all" : Figures.fixed(drivers * 100, 0) + " %")
                         + " of it goes with how those laps were driven" : "");
+    }
+
+    private static int count(boolean[] measured) {
+        int count = 0;
+        for (boolean lap : measured) {
+            count += lap ? 1 : 0;
+        }
+        return count;
     }
 
     private static String numbers(List<Integer> corners) {

@@ -44,8 +44,9 @@ final class Driving {
             return new DrivenCorner(Double.NaN, Double.NaN, Double.NaN, 0, 0);
         }
         double throttleAt = Double.NaN;
+        boolean measured = trace.throttleMeasured(from + first, from + last);
         double opened = limits.of("phases.throttle");
-        for (int i = last; i >= first && trace.hasThrottle() && trace.throttle(from + i) >= opened; i--) {
+        for (int i = last; i >= first && measured && trace.throttle(from + i) >= opened; i--) {
             throttleAt = lap.way().metres()[i] - middle;
         }
         return new DrivenCorner(trace.speed(from + first), throttleAt, release(from + first, from + last),
@@ -54,19 +55,20 @@ final class Driving {
 
     /** The largest share of the brake let go within a moment, from half a second before the corner on. */
     private double release(int from, int to) {
-        if (!trace.hasBrake()) {
+        int within = trace.samples(limits.of("driver.release-within"));
+        int first = Math.max(within, from - trace.samples(0.5));
+        if (!trace.brakeMeasured(first - within, to)) {
             return Double.NaN;
         }
-        int within = trace.samples(limits.of("driver.release-within"));
         double most = 0;
-        for (int i = Math.max(within, from - trace.samples(0.5)); i <= to; i++) {
+        for (int i = first; i <= to; i++) {
             most = Math.max(most, trace.brake(i - within) - trace.brake(i));
         }
         return most;
     }
 
     private int stabs(int from, int to) {
-        if (!trace.hasThrottle()) {
+        if (!trace.throttleMeasured(from, to)) {
             return 0;
         }
         double share = limits.of("driver.stab");
@@ -93,7 +95,7 @@ final class Driving {
     }
 
     private double lockHeld(int from, int to, float[] beyond) {
-        if (beyond.length == 0 || !trace.hasThrottle()) {
+        if (beyond.length == 0 || !trace.throttleMeasured(from, to)) {
             return 0;
         }
         double most = 0;

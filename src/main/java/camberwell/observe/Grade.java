@@ -3,7 +3,9 @@ package camberwell.observe;
 import camberwell.channel.Limits;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Since;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * How clear, how regular and how lasting something is over the laps of a run.
@@ -20,6 +22,22 @@ record Grade(double[] clearness, double laps, double certainty, double weight, O
     private static final double ONCE = 0.35;
     private static final double SOME = 0.7;
 
+    /**
+     * Of the laps alone in which it was measured.
+     *
+     * @param figures one for each lap, in order
+     * @param measured whether it was, for each lap; the clearness of the others is 0
+     */
+    static Grade of(double[] figures, boolean[] measured, double starts, double clear, Limits limits) {
+        int[] laps = IntStream.range(0, figures.length).filter(lap -> measured[lap]).toArray();
+        Grade grade = of(Arrays.stream(laps).mapToDouble(lap -> figures[lap]).toArray(), starts, clear, limits);
+        double[] all = new double[figures.length];
+        for (int i = 0; i < laps.length; i++) {
+            all[laps[i]] = grade.clearness[i];
+        }
+        return new Grade(all, grade.laps, grade.certainty, grade.weight, grade.occurrence, grade.since);
+    }
+
     /** @param figures one for each lap, in order; not a number where the lap shows nothing either way */
     static Grade of(double[] figures, double starts, double clear, Limits limits) {
         int n = figures.length;
@@ -33,19 +51,19 @@ record Grade(double[] clearness, double laps, double certainty, double weight, O
         }
         double certainty = k > 0 ? squares / k * k / (k + 1) : 0;
         Optional<Since> since = since(m, limits);
-        double share = k / n;
-        double count = k;
+        double share = n == 0 ? 0 : k / n;
         int from = 0;
         int to = n;
         if (since.isPresent() && since.get() != Since.WHOLE_RUN) {
             from = since.get() == Since.FIRST_LAPS ? 0 : n - third(n);
             to = from + third(n);
-            count = sum(m, from, to);
-            share = count / (to - from);
+            share = sum(m, from, to) / (to - from);
         }
         int of = to - from;
-        Occurrence occurrence = regularity(m, from, to) >= limits.of("grades.every-lap") ? Occurrence.EVERY_LAP
-                : count <= limits.of("grades.once") && n >= 4 ? Occurrence.ONCE : Occurrence.SOME_LAPS;
+        double regularity = regularity(m, from, to);
+        // Three faint laps are three and not one clear one: what counts is how many laps it is spread over.
+        Occurrence occurrence = regularity >= limits.of("grades.every-lap") ? Occurrence.EVERY_LAP
+                : regularity * of <= limits.of("grades.once") && n >= 4 ? Occurrence.ONCE : Occurrence.SOME_LAPS;
         return new Grade(m, k, certainty, weight(share, of), occurrence, since);
     }
 

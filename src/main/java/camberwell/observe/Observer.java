@@ -10,7 +10,6 @@ import camberwell.problem.ProblemsException;
 import camberwell.run.Report;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Axle;
-import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
 import java.util.ArrayList;
@@ -109,7 +108,8 @@ public final class Observer {
         Optional<ReferenceLine> line = run.line();
         Slides slides = new Slides(trace, line, phases, map, limits);
         Habits habits = new Habits(new Driving(trace, phases, map, slides.beyond(), limits), laps, map, limits);
-        Complaints complaints = new Complaints(laps, map, sidesKnown, limits, habits);
+        Coverage coverage = new Coverage(trace, phases);
+        Complaints complaints = new Complaints(laps, map, sidesKnown, limits, habits, coverage);
         List<Report> reports = new ArrayList<>(balance(slides, complaints));
         WheelSlip slip = new WheelSlip(trace, phases, line, toFront(), track(), limits);
         reports.addAll(WheelComplaints.of(slip, car, phases, complaints, limits));
@@ -127,13 +127,14 @@ public final class Observer {
         reports.sort(Comparator.comparingDouble((Report report) -> -report.measured().orElseThrow().certainty())
                 .thenComparing(Report::symptom).thenComparing(Report::text));
         missing(slip, laps);
+        doubts.addAll(coverage.doubts());
         List<String> told = new ArrayList<>(log.doubts());
         told.addAll(doubts);
         return new Observed(log, all.stream().map(lap -> new Observed.LapTold(lap.number(), lap.seconds(), lap.leftOut()))
                 .toList(), finder.how(), map.corners().stream().map(Observer::told).toList(),
                 line.map(it -> new Observed.LineTold(it.ratio(), it.gradientDegreesPerG(), Math.toDegrees(it.scatter()),
                         it.wheelbase(), slides.measure(Symptom.UNDERSTEER).starts())),
-                reports, habits.found(), tyres.readings(), Cells.of(slides, map, laps.size()), told,
+                reports, habits.found(), tyres.readings(), Cells.of(slides, map, coverage.count(Symptom.UNDERSTEER)), told,
                 Drawings.of(reports, slides, phases, map, trace, laps), before.map(Observer::told));
     }
 
@@ -182,8 +183,8 @@ public final class Observer {
             TurnIn turnIn = new TurnIn(run, slides.beyond(), slides.measure(Symptom.UNDERSTEER).starts());
             for (Symptom symptom : List.of(Symptom.SLOW_TURN_IN, Symptom.NERVOUS_TURN_IN)) {
                 // Against its own other laps, one that differs is no complaint.
-                complaints.of(turnIn.measure(symptom, before), turnIn.of(symptom, before)).stream()
-                        .filter(it -> before.isPresent() || it.occurrence() != Occurrence.ONCE).forEach(reports::add);
+                double fewest = before.isPresent() || run.laps().size() < 4 ? 0 : limits.of("grades.once");
+                reports.addAll(complaints.of(turnIn.measure(symptom, before).beyond(fewest), turnIn.of(symptom, before)));
             }
         }
         for (StraightRunning.Shown shown : new StraightRunning(run, before).all(sidesKnown)) {

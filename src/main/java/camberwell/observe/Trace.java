@@ -129,17 +129,35 @@ final class Trace {
         return throttle != null;
     }
 
-    /** 0 to 1; from the change of speed where it was not logged. */
+    /** Whether it was measured all the way; of what stands for it no habit is read. */
+    boolean throttleMeasured(int from, int to) {
+        return measured(throttle, from, to);
+    }
+
+    /** Whether it was measured all the way. */
+    boolean brakeMeasured(int from, int to) {
+        return measured(brake, from, to);
+    }
+
+    private static boolean measured(float[] values, int from, int to) {
+        boolean all = values != null;
+        for (int i = Math.max(0, from); all && i <= to; i++) {
+            all = !Float.isNaN(values[i]);
+        }
+        return all;
+    }
+
+    /** 0 to 1; from the change of speed where it was not measured. */
     double throttle(int i) {
-        return throttle != null ? throttle[i] : gain[i] > 0.3 ? 1 : 0;
+        return throttle != null && !Float.isNaN(throttle[i]) ? throttle[i] : gain[i] > 0.3 ? 1 : 0;
     }
 
     boolean hasBrake() {
         return brake != null;
     }
 
-    /** 0 to 1; from the change of speed where it was not logged. */
+    /** 0 to 1; from the change of speed where it was not measured. */
     double brake(int i) {
-        return brake != null ? brake[i] : gain[i] < -2.5 ? 0.5 : 0;
+        return brake != null && !Float.isNaN(brake[i]) ? brake[i] : gain[i] < -2.5 ? 0.5 : 0;
     }
 }

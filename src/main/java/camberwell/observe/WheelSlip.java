@@ -73,6 +73,7 @@ final class WheelSlip {
         boolean front = wheel.axle() == Axle.FRONT;
         for (int i = 0; i < slip.length; i++) {
             double steer = front && line.isPresent() ? (trace.steering(i) - line.get().offset()) / line.get().ratio() : 0;
+            steer = Double.isNaN(steer) ? 0 : steer;
             double road = road(trace.speed(i), trace.yaw(i), aside, front ? toFront : 0, steer);
             slip[i] = trace.speed(i) < limits.of("wheels.slowest") ? Float.NaN
                     : (float) ((read[i] * scale - road) / Math.max(1, road));

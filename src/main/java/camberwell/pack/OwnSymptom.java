@@ -59,10 +59,7 @@ public record OwnSymptom(String id, String felt, boolean tyre, Optional<Axle> ax
         Map<Change, Integer> helpedBy = new LinkedHashMap<>();
         entry.map("helped-by", "change").ifPresent(changes -> {
             for (String key : changes.keys()) {
-                Optional<Change> change = Change.parse(key);
-                if (change.isEmpty()) {
-                    changes.errorAtKey(key, Text.quoted(key) + " is no change; write for instance \"rear-ride-height higher\"");
-                }
+                Optional<Change> change = changes.changeOfKey(key);
                 changes.whole(key, 1, STRONGEST).ifPresent(effect -> change.ifPresent(it -> helpedBy.put(it, effect)));
             }
             changes.done();

@@ -61,7 +61,8 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     private static final Set<String> OTHER_NOTES = Set.of("notes", "note", "knowledge", "knowledge-note", "knowledge_notes",
             "causes",
             "cautions", "driving", "adjustments", "readings");
-    private static final List<String> SINGLE = List.of(MANIFEST, THRESHOLDS, SYMPTOMS, QUESTIONS, SAYINGS);
+    /** The files of which a folder has one at the most. */
+    static final List<String> SINGLE = List.of(MANIFEST, THRESHOLDS, SYMPTOMS, QUESTIONS, SAYINGS);
     private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::folder).toList();
     private static final List<String> NOTE_KINDS =
             List.of("adjustments", "readings", "causes", "driving", "cautions");

@@ -243,10 +243,11 @@ public final class AdviceText {
     private static void conflicts(List<Conflict> conflicts, Page page) {
         if (!conflicts.isEmpty()) {
             page.heading("What pulls both ways");
-            conflicts.forEach(conflict -> page.point(0, Words.sentence(conflict.statement()) + ". "
-                    + (conflict.changes().size() > 1 ? "These help the one and harm the other: " : "This helps the one and "
-                    + "harms the other: ")
-                    + conflict.changes().stream().map(Words::change).collect(Collectors.joining(", "))));
+            conflicts.forEach(conflict -> page.point(0, Words.sentence(conflict.statement()) + ". " + (conflict.ofRules()
+                    ? "One of the two is wrong here, or lacks a condition."
+                    : (conflict.changes().size() > 1 ? "These help the one and harm the other: "
+                    : "This helps the one and harms the other: ")
+                    + conflict.changes().stream().map(Words::change).collect(Collectors.joining(", ")))));
         }
     }
 

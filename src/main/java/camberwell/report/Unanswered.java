@@ -37,7 +37,8 @@ final class Unanswered {
             return read(advice, report, off -> off >= 0).map(mean -> "the treads read " + mean
                     + " °C on average, which is warm enough for them");
         }
-        return Optional.empty();
+        return Symptom.isBrought(report.symptom()) ? Optional.of("no rule of the pack that brings the word speaks to this")
+                : Optional.empty();
     }
 
     private static Optional<Long> read(Advice advice, Report report, DoublePredicate fine) {
@@ -52,6 +53,9 @@ final class Unanswered {
 
     /** What to say and to do where nothing is known yet. */
     static String more(Advice advice) {
+        if (!in(advice).isEmpty() && in(advice).stream().allMatch(report -> Symptom.isBrought(report.symptom()))) {
+            return "A rule is missing: the word for the complaint comes from a pack, and no rule of it speaks to this.";
+        }
         boolean read = advice.tyres().wheels().values().stream().filter(figures -> figures.tread().isPresent()).count()
                 == Wheel.values().length;
         return read ? "Say more of what the car does." : "Say more of what the car does, and read the tyres.";

@@ -30,12 +30,14 @@ public final class Worth {
 
     private static final int DEEPEST = 5;
 
+    private final RuleSet set;
     private final Notes notes;
     private final Map<String, List<RuleText>> finders = new HashMap<>();
     private final List<RuleText> subjects;
 
     /** @param notes with the effects that packs add */
     public Worth(RuleSet set, Notes notes) {
+        this.set = set;
         this.notes = notes;
         this.subjects = set.packRules();
         for (RuleText rule : set.rules().values()) {
@@ -76,8 +78,31 @@ public final class Worth {
         return Optional.of("the note \"" + change.adjuster().note() + "\" "
                 + (worse ? "says that " + change.id() + " makes it worse: "
                 : "names nothing that " + change.id() + " does for ") + spoken(about)
-                + (worse ? "" : ", so that the change comes last")
+                + (worse ? contrary(change, about) : ", so that the change comes last")
                 + "; state it in a note of your own, in the helped-by of a word of your own, or put the change first");
+    }
+
+    /** The surest of the rules that propose the contrary for one of those complaints: the two would hold each other up. */
+    private String contrary(Change change, Set<String> about) {
+        RuleText surest = null;
+        double certainty = 0;
+        for (RuleText other : set.rules().values()) {
+            for (Statement said : other.statements()) {
+                if (said instanceof Statement.Propose propose && propose.change().equals(change.opposite())
+                        && propose.certainty() > certainty && speaksOf(other, about)) {
+                    surest = other;
+                    certainty = propose.certainty();
+                }
+            }
+        }
+        return surest == null ? "" : ", and \"" + surest.name() + "\" (" + surest.file() + ":" + surest.line()
+                + ") proposes the contrary with certainty " + certainty;
+    }
+
+    private boolean speaksOf(RuleText rule, Set<String> about) {
+        Set<String> its = new TreeSet<>();
+        complaints(rule, its, 0);
+        return its.stream().anyMatch(about::contains);
     }
 
     private static String spoken(Collection<String> symptoms) {

@@ -242,20 +242,29 @@ public final class Fields {
         return choice(key, Word.ids(type)).map(id -> Word.of(type, id));
     }
 
+    /**
+     * The same of words of which there may be more than are known here.
+     *
+     * @param hint where the others come from, for the message about one that is not known
+     */
+    public <W extends Word> Optional<W> word(String key, Class<W> type, String hint) {
+        return node(key).flatMap(node -> choice(node, key, Word.ids(type), "; " + hint)).map(id -> Word.of(type, id));
+    }
+
     /** One of a few words. */
     public Optional<String> choice(String key, List<String> words) {
-        return node(key).flatMap(node -> choice(node, key, words));
+        return node(key).flatMap(node -> choice(node, key, words, ""));
     }
 
     /** One of a few words, or a list of them. */
     public List<String> choices(String key, List<String> words) {
         List<String> chosen = new ArrayList<>();
         List<Node> nodes = holdsList(key) ? list(key) : node(key).map(List::of).orElse(List.of());
-        nodes.forEach(node -> choice(node, key, words).ifPresent(chosen::add));
+        nodes.forEach(node -> choice(node, key, words, "").ifPresent(chosen::add));
         return chosen;
     }
 
-    private Optional<String> choice(Node node, String key, List<String> words) {
+    private Optional<String> choice(Node node, String key, List<String> words, String hint) {
         if (!(node instanceof ScalarNode scalar)) {
             in.error(node, Text.quoted(key) + " should be " + Text.oneOf(words) + ", not " + Document.kind(node));
             return Optional.empty();
@@ -265,7 +274,7 @@ public final class Fields {
         }
         Optional<String> meant = Nearest.to(scalar.getValue(), words);
         in.error(node, Text.quoted(key) + " cannot be " + Text.quoted(scalar.getValue())
-                + (meant.isPresent() ? "" : "; it is " + Text.oneOf(words)), meant);
+                + (meant.isPresent() ? "" : "; it is " + Text.oneOf(words) + hint), meant);
         return Optional.empty();
     }
 
@@ -306,17 +315,29 @@ public final class Fields {
             String text = node instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
             Optional<Change> change = Change.parse(text);
             if (change.isEmpty()) {
-                Optional<Adjuster> adjuster = Word.find(Adjuster.class, text.split("\\s", 2)[0]);
-                List<String> known = adjuster.map(it -> it.directions().stream()
-                        .map(way -> new Change(it, way).id()).toList())
-                        .orElseGet(() -> Change.all().stream().map(Change::id).toList());
-                Optional<String> meant = Nearest.to(text, known);
-                in.error(node, Text.quoted(key) + " cannot be " + Document.kind(node) + (meant.isPresent() ? ""
-                        : adjuster.isPresent() ? "; it is " + Text.oneOf(known)
-                        : "; write an adjuster and a direction, like \"rear-wing more\""), meant);
+                noChange(node, Text.quoted(key) + " cannot be " + Document.kind(node), text);
             }
             return change;
         });
+    }
+
+    /** A change that is a key itself. */
+    public Optional<Change> changeOfKey(String key) {
+        Optional<Change> change = Change.parse(key);
+        if (change.isEmpty()) {
+            noChange(entries.get(key).getKeyNode(), Text.quoted(key) + " is no change", key);
+        }
+        return change;
+    }
+
+    /** Notes what is no change, with what may stand there: of an adjuster that is known, its own directions. */
+    private void noChange(Node node, String message, String text) {
+        Optional<Adjuster> adjuster = Word.find(Adjuster.class, text.split("\\s", 2)[0]);
+        List<String> known = adjuster.map(it -> it.directions().stream().map(way -> new Change(it, way).id()).toList())
+                .orElseGet(() -> Change.all().stream().map(Change::id).toList());
+        Optional<String> meant = Nearest.to(text, known);
+        in.error(node, message + (meant.isPresent() ? "" : adjuster.isPresent() ? "; it is " + Text.oneOf(known)
+                : "; write an adjuster and a direction, like \"rear-wing more\""), meant);
     }
 
     /** A map below this one. */

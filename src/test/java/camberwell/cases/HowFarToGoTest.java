@@ -109,4 +109,15 @@ class HowFarToGoTest {
         assertFalse(Paddock.advise(less.withEarlier(List.of(then))).changes().get(0).change().id()
                 .equals("differential-power more"));
     }
+
+    /** The bars at their stops have brought the car to where one step of the springs lets go of it. */
+    @Test
+    @DisplayName("a spring that was not felt is not tried once more where by the model it would turn the car round")
+    void notOnceMore() {
+        String spring = tried("front-springs softer", "110 N/mm", "100 N/mm", 2, "same", "understeer");
+        String camber = tried("front-camber more-negative", "-3 deg", "-3.2 deg", 6, "better", "understeer");
+        Advice advice = Paddock.advise(run("front-springs: 100 N/mm, front-anti-roll-bar: 1, rear-anti-roll-bar: 7, "
+                + "front-camber: -3.2 deg", spring + camber, "slight understeer lift-off"));
+        assertFalse(changes(advice).contains("front-springs softer"), changes(advice).toString());
+    }
 }

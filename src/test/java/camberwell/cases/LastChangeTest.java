@@ -144,4 +144,14 @@ class LastChangeTest {
         assertTrue(changes(advise("4", told("oversteer", "exit", "clear"), tried)).stream().noneMatch(springs::contains));
         assertTrue(changes(advise("4", told("oversteer", "exit", "strong"), tried)).stream().anyMatch(springs::contains));
     }
+
+    /** A step of a bar moves the balance several times as far as a twentieth of a degree of toe: too far for a rest. */
+    @Test
+    @DisplayName("once something has helped, a slight rest is trimmed with a fine lever, not with the next bar; a clear one not")
+    void restIsTrimmed() {
+        String brakes = "  - {change: brake-bias forward, steps: 2, outcome: better, on: rear-locking, phase: braking}\n";
+        assertEquals("rear-toe toe-in 0.2 deg -> 0.25 deg", first(advise("4", told("oversteer", "exit", "slight"), brakes)));
+        String clear = first(advise("4", told("oversteer", "exit", "clear"), brakes));
+        assertEquals("rear-anti-roll-bar softer 4 -> 3", clear);
+    }
 }

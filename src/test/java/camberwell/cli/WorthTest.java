@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import static camberwell.cli.Bench.rule;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -46,6 +47,25 @@ class WorthTest {
         List<String> warnings = warnings("the driver reports overheating", "propose front-pressure lower with certainty 0.5");
         assertTrue(warnings.size() == 1 && warnings.get(0).contains("says that front-pressure lower makes it worse: overheating"),
                 warnings.toString());
+    }
+
+    @Test
+    @DisplayName("the surest rule that proposes the contrary for the same complaint is named, and where the two meet the advice "
+            + "says that rules are at odds, not complaints")
+    void contrary() {
+        List<String> warnings = warnings("the driver reports understeer\n    - at mid-corner",
+                "propose front-anti-roll-bar stiffer with certainty 0.8");
+        assertEquals(1, warnings.size(), warnings.toString());
+        assertTrue(warnings.get(0).matches(".*makes it worse: understeer, and \".+\" \\(rules/3-changes/[a-z-]+\\.dslr:\\d+\\) "
+                + "proposes the contrary with certainty 0\\.\\d+;.*"), warnings.get(0));
+        bench.file("bar.yaml", "name: Bar car\ndrive: rear\nadjusters:\n"
+                + "  front-anti-roll-bar: {now: 4, min: 1, max: 7, step: 1}\n");
+        String advice = bench.run("advise", "--rules", "mine", "--say", "pushes mid corner", "--car", "bar.yaml").out()
+                .replaceAll("\\s+", " ");
+        assertTrue(advice.contains("Two rules are at odds: \""), advice);
+        assertTrue(advice.contains("\"A rule of one's own\" (mine/3-changes/kerbs.dslr:1) is for front anti-roll bar "
+                + "stiffer"), advice);
+        assertFalse(advice.contains("What is complained of pulls"), advice);
     }
 
     @Test

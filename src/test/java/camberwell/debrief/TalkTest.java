@@ -90,6 +90,30 @@ class TalkTest {
         assertEquals(2, told().size());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"front | front tyres", "rear | rear tyres", "the front | front tyres",
+        "fronts | front tyres", "rear tyres | rear tyres", "rear axle | rear tyres", "just the back | rear tyres",
+        "front left | front-left tyre", "front-left | front-left tyre", "right rear | rear-right tyre",
+        "LF. | front-left tyre", "it's the front ones | front tyres", "the front end, I think | front tyres"})
+    @DisplayName("front or rear, or one of the wheels, is an answer where that is asked, and no complaint")
+    void whichEnd(String said, String place) {
+        say("overheating");
+        assertEquals(Field.WHERE, asked());
+        assertFalse(say(said).contains("steer"), said);
+        assertEquals(List.of("overheating at the " + place), told());
+    }
+
+    @Test
+    @DisplayName("both ends are two complaints, and another complaint is none of the ends")
+    void bothEnds() {
+        say("overheating");
+        say("fronts and rears");
+        assertEquals(List.of("overheating at the front tyres", "overheating at the rear tyres"), told());
+        talk.reply("back");
+        say("the front locks on the brakes");
+        assertTrue(told().stream().anyMatch(text -> text.startsWith("front locking")), told().toString());
+    }
+
     @Test
     @DisplayName("a screen that was made narrower is written on as it is now, from the next line on")
     void narrower() {

@@ -107,6 +107,20 @@ final class LogText {
         return this;
     }
 
+    /** A sensor that stands still at a value from a lap on. */
+    LogText deadFrom(int lap, String start, double value) {
+        columns.replaceAll((name, was) -> name.startsWith(start) ? it -> it.lap >= lap ? value : was.applyAsDouble(it) : was);
+        noise.replaceAll((name, was) -> name.startsWith(start) ? 0 : was);
+        return this;
+    }
+
+    /** A column whose cells are empty from a lap on. */
+    LogText emptyFrom(int lap, String start) {
+        columns.replaceAll((name, was) -> name.startsWith(start) ? it -> it.lap >= lap ? Double.NaN : was.applyAsDouble(it)
+                : was);
+        return this;
+    }
+
     String write(MadeRun run) {
         return write(run.drive(), run.noise, run.seed);
     }
@@ -134,7 +148,9 @@ final class LogText {
                     value += jitter * (random.nextDouble() - 0.5);
                 }
                 text.append(c == 0 ? "" : String.valueOf(delimiter));
-                number(text, value);
+                if (!Double.isNaN(value)) {
+                    number(text, value);
+                }
             }
             text.append('\n');
         }

@@ -1,0 +1,99 @@
+package camberwell.observe;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import camberwell.car.Car;
+import camberwell.channel.Limits;
+import camberwell.input.CaseReader;
+import camberwell.run.Report;
+import camberwell.vocabulary.CornerSpeed;
+import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
+import camberwell.vocabulary.Symptom;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayName("Logs in which something is not as it should be: it is named, and no complaint is made of it")
+class FaultyLogsTest {
+
+    private static final Limits LIMITS = VectorsTest.limits();
+    private static final Car CAR = new CaseReader().readCar(Path.of("demo-cases", "cars", "corvane-coupe.yaml"));
+
+    private static Observed clean(Consumer<LogText> spoil) {
+        return observed(MadeRun.on(Circuit.seven()), spoil);
+    }
+
+    private static Observed observed(MadeRun run, Consumer<LogText> spoil) {
+        run.laps = 6;
+        LogText text = LogText.plain();
+        text.every = 4;
+        spoil.accept(text);
+        return new KnownRun("spoiled", () -> text.write(run), Set.of()).observe(CAR, LIMITS);
+    }
+
+    private static void doubts(Observed observed, String... words) {
+        assertTrue(observed.doubts().stream().anyMatch(doubt -> List.of(words).stream().allMatch(doubt::contains)),
+                () -> String.join("\n", observed.doubts()));
+    }
+
+    @ParameterizedTest(name = "{0} at {1}")
+    @CsvSource({"Yaw Rate, 0, yaw rate", "Steering Angle, 0, steering", "Steering Angle, 31, steering",
+        "Wheel Speed FL, 0, front left wheel speed", "Wheel Speed RL, 92.5, rear left wheel speed"})
+    @DisplayName("a sensor that stands still while the car moves is left out there, and named with the laps")
+    void dead(String column, double value, String channel) {
+        Observed observed = clean(text -> text.deadFrom(4, column, value));
+
+        assertEquals(List.of(), observed.reports().stream().map(Report::text).toList());
+        doubts(observed, "the " + channel + " stands still at", " to 6, while", "left out there");
+        doubts(observed, "the " + channel + " is not measured in laps 4, 5 and 6");
+    }
+
+    @Test
+    @DisplayName("a speed that stands still is left out, and its laps with it")
+    void deadSpeed() {
+        Observed observed = clean(text -> text.deadFrom(4, "Speed", 92.5));
+
+        assertEquals(List.of(), observed.reports().stream().map(Report::text).toList());
+        doubts(observed, "the speed stands still at 92.5");
+        assertTrue(observed.laps().stream().filter(lap -> lap.number() >= 4).allMatch(lap -> lap.leftOut().isPresent()));
+    }
+
+    @Test
+    @DisplayName("no sensor of a car that is as it should be is taken for dead")
+    void alive() {
+        Observed observed = clean(text -> { });
+
+        assertTrue(observed.doubts().stream().noneMatch(doubt -> doubt.contains("stands still")
+                || doubt.contains("not measured")), () -> String.join("\n", observed.doubts()));
+    }
+
+    @Test
+    @DisplayName("laps in which the steering was not measured are no clean laps")
+    void half() {
+        MadeRun pushes = MadeRun.on(Circuit.seven()).with(Slide.of(4, Phase.MID_CORNER, CornerSpeed.FAST));
+        Observed observed = observed(pushes, text -> text.emptyFrom(4, "Steering"));
+        Report report = observed.reports().stream().filter(it -> it.symptom().equals(Symptom.UNDERSTEER)).findFirst()
+                .orElseThrow();
+
+        assertEquals(Occurrence.EVERY_LAP, report.occurrence());
+        assertTrue(report.measured().orElseThrow().how().contains("in 3 of 3 measured laps"),
+                report.measured().orElseThrow().how());
+        doubts(observed, "the steering is not measured in laps 4, 5 and 6");
+    }
+
+    @Test
+    @DisplayName("where a pedal was not measured, phases go by the gain and loss of speed")
+    void pedals() {
+        Observed observed = clean(text -> text.emptyFrom(4, "Throttle").emptyFrom(4, "Brake"));
+
+        assertEquals(List.of(), observed.reports().stream().map(Report::text).toList());
+        doubts(observed, "the throttle is not measured in laps 4, 5 and 6", "phases go there by");
+    }
+}
