@@ -180,7 +180,7 @@ public final class RuleBase {
         return built(models);
     }
 
-    /** Rules keep nodes of their own: of some that begin alike and go several ways, Drools 10.2 fires not all if they share them. */
+    /** Each rule has nodes of its own: where rules that begin alike share them and go several ways, Drools 10.2 fires not all. */
     private static KieBase built(List<Model> models) {
         return KieBaseBuilder.createKieBaseFromModel(models, ShareBetaNodesOption.NO);
     }
