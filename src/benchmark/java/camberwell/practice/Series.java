@@ -29,6 +29,8 @@ record Series(String title, List<String> cars, int single, int twofold, int agai
     private static final List<String> MORE = List.of("src/benchmark/cars/front-engined-grand-tourer.yaml",
             "src/benchmark/cars/high-downforce-single-seater.yaml", "src/benchmark/cars/plain-front-drive.yaml",
             "src/benchmark/cars/tail-heavy-coupe.yaml");
+    private static final List<String> UNSEEN = List.of("src/benchmark/cars/heavy-saloon.yaml",
+            "src/benchmark/cars/club-two-seater.yaml", "src/benchmark/cars/front-drive-hatch.yaml");
     /** A fault is worth the trial from so much on: two clear complaints or one strong one. */
     private static final double WORTH = 4;
 
@@ -36,6 +38,7 @@ record Series(String title, List<String> cars, int single, int twofold, int agai
     static Series of(Set<String> words) {
         return words.contains("others") ? new Series("Faults of other cars", FOUR, 4, 2, 0)
                 : words.contains("strangers") ? new Series("Faults of three cars that nothing was mended by", THREE, 7, 3, 0)
+                : words.contains("unseen") ? new Series("Faults of three cars by somebody else", UNSEEN, 7, 3, 0)
                 : words.contains("more") ? new Series("Faults of four cars more", MORE, 6, 3, 0)
                 : words.contains("fresh") ? new Series("Other faults of the same cars", SIX, 5, 3, 1)
                 : new Series("Faults", SIX, 11, 6, 0);

@@ -10,8 +10,12 @@ import camberwell.reading.CamberByWheel;
 import camberwell.reading.TyreReadings;
 import camberwell.run.Case;
 import camberwell.run.Report;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Place;
+import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Turns a case into what the rules reason from. */
 public final class Facts {
@@ -27,7 +31,13 @@ public final class Facts {
         premises.add(new Outing(run, weights.thresholds()));
         premises.addAll(tyres.readings());
         for (Report report : run.reports()) {
-            premises.add(reported(report, run.reports(), weights));
+            Reported reported = reported(report, run.reports(), weights);
+            premises.add(reported);
+            if (report.meansBothAxles()) {
+                for (Axle axle : Axle.values()) {
+                    premises.add(new Reported(report, reported.certainty(), Optional.of(Word.of(Place.class, axle.id()))));
+                }
+            }
         }
         return premises;
     }

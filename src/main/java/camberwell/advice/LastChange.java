@@ -176,10 +176,21 @@ final class LastChange {
         return worth.apply(change().opposite()).helps().stream().filter(help -> help.complaint().reported()).toList();
     }
 
-    /** Whether something got worse that going back relieves: not only that what is told now asks for the other way. */
+    /**
+     * Whether it has turned round: what going back relieves got worse, or is told of the very place where the opposite was put
+     * right, as no place of a corner has had both. What is told of another place may have been there before.
+     */
     private boolean turnedRound() {
         return relievedByGoingBack().stream().anyMatch(help -> trial().stream().anyMatch(entry ->
-                entry.outcome() == Outcome.WORSE && help.complaint().is(entry.on())));
+                entry.outcome() == Outcome.WORSE && help.complaint().is(entry.on())
+                || entry.outcome() == Outcome.BETTER && opposite(entry.on(), help.complaint())));
+    }
+
+    private static boolean opposite(Tried.On on, Complaint complaint) {
+        boolean loose = LOOSE.contains(complaint.symptom());
+        boolean turned = on.symptom().filter(it -> loose ? it == Symptom.UNDERSTEER
+                : complaint.symptom() == Symptom.UNDERSTEER && LOOSE.contains(it)).isPresent();
+        return turned && complaint.is(new Tried.On(Optional.of(complaint.symptom()), on.where(), on.phase(), on.speed()));
     }
 
     /** Of one step: whether it brought more than it took, and one has not just come from there. */

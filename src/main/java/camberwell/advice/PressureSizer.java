@@ -2,6 +2,7 @@ package camberwell.advice;
 
 import camberwell.car.Setting;
 import camberwell.physics.GasLaw;
+import camberwell.reading.HotCorner;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.reading.WheelFigures;
@@ -13,6 +14,7 @@ import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,6 +29,8 @@ final class PressureSizer {
     private static final double HAIR = 0.02;
     /** A target this near is met, in Pa. */
     private static final double MET = 2000;
+    /** Readings of two tyres this near are one to a gauge, in Pa: common practice, no source. */
+    private static final double READ = 2000 + 1e-6;
     /** More at once is a mistake or a leak, in Pa. */
     private static final double MOST = 50_000;
 
@@ -56,7 +60,13 @@ final class PressureSizer {
             return Optional.of(new Sized.Impossible("one step of " + setting.get().step() + " is more than 2 psi, by which the "
                     + "trade moves a pressure: check the step in the car's file, or set it by a finer gauge"));
         }
-        List<WheelFigures> measured = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
+        Optional<Wheel> held = tyres.held().map(HotCorner::wheel).filter(wheels::contains);
+        if (held.isPresent() && change.adjuster().wheel().isPresent()) {
+            return Optional.of(new Sized.Impossible("what its gauge reads is what heats that corner: its pressure is held until "
+                    + "the cause is found and the tyre has been read again"));
+        }
+        List<WheelFigures> measured = wheels.stream().filter(wheel -> !held.equals(Optional.of(wheel)))
+                .map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.cold().isPresent() && figures.overTargetBar().isPresent()).toList();
         Optional<WheelFigures> lost = wheels.stream().map(tyres.wheels()::get).filter(figures -> figures != null
                 && figures.hot().isPresent() && figures.warm().isEmpty()).findFirst();
@@ -95,6 +105,10 @@ final class PressureSizer {
                     + target.to(unit).text(decimals) + " hot: " + wanted.computation() + " cold");
             each.add(new Size.WheelSize(wheel.wheel(), cold, ColdSetting.toStep(wanted.pascal(), setting.step())));
         }
+        if (alike(measured, each)) {
+            Quantity both = ColdSetting.toStep(total, setting.step());
+            each.replaceAll(size -> new Size.WheelSize(size.wheel(), size.from(), both));
+        }
         Quantity from = mean(each.stream().map(Size.WheelSize::from).toList(), unit);
         if (change.direction().raises() ? total < from.si() - MET : total > from.si() + MET) {
             return new Sized.Impossible("the gauge says the opposite: " + computation.get(0)
@@ -126,6 +140,17 @@ final class PressureSizer {
         computation.addAll(notes(change, measured, to, tooLow.isPresent(), decimals));
         return new Sized.Possible(new Size(Optional.of(from), Optional.of(to), steps,
                 differ(each) ? List.copyOf(each) : List.of(), List.copyOf(computation)));
+    }
+
+    /** Whether the two sides read and stand alike to the gauge, so that only the rounding to a step tells them apart. */
+    private static boolean alike(List<WheelFigures> measured, List<Size.WheelSize> each) {
+        return spread(measured.stream().map(wheel -> wheel.warm().orElseThrow()).toList()) <= READ
+                && spread(each.stream().map(Size.WheelSize::from).toList()) <= READ;
+    }
+
+    private static double spread(List<Quantity> pressures) {
+        DoubleSummaryStatistics pascal = pressures.stream().mapToDouble(Quantity::si).summaryStatistics();
+        return pascal.getMax() - pascal.getMin();
     }
 
     /** What the person at the valve needs beside the number. */

@@ -18,6 +18,9 @@ final class Binder {
     /** Where two columns could be one of these, somebody has to say which. */
     private static final Set<Kind> ASKED = Set.of(Kind.TIME, Kind.LAP, Kind.SPEED, Kind.STEERING,
             Kind.LATERAL_ACCELERATION, Kind.YAW_RATE, Kind.THROTTLE, Kind.BRAKE);
+    /** Not needed, and worth naming all the same. */
+    private static final List<Kind> WORTH = List.of(Kind.STEERING, Kind.YAW_RATE, Kind.LATERAL_ACCELERATION, Kind.THROTTLE,
+            Kind.BRAKE, Kind.LAP);
     /** Guesses nearer to each other than this are a toss-up. */
     private static final int NEAR = 3;
 
@@ -27,6 +30,10 @@ final class Binder {
     private final List<Problem> problems = new ArrayList<>();
     private final Map<Channel, Binding> bindings = new TreeMap<>();
     private final Set<Integer> taken = new HashSet<>();
+    /** Channels that somebody has to say the column of. */
+    private final Set<Channel> asked = new HashSet<>();
+    /** Of columns that lost to a likelier one, what they could have been. */
+    private final Map<Integer, Channel> losers = new HashMap<>();
 
     private Binder(String log, Layout layout, ChannelMap map) {
         this.log = log;
@@ -35,12 +42,21 @@ final class Binder {
     }
 
     /**
-     * The bindings, in the order of the channels.
+     * What became of the columns.
+     *
+     * @param bindings in the order of the channels
+     * @param unused columns that nothing is read from, as they are told to a person
+     */
+    record Bound(List<Binding> bindings, List<String> unused) {
+    }
+
+    /**
+     * The columns that channels are read from, and those that none is.
      *
      * @throws ProblemsException if the map names a column that the log has not, a column could be either of two
      *     channels' or two columns one channel's, or what is needed is not there
      */
-    static List<Binding> bind(String log, Layout layout, ChannelMap map) {
+    static Bound bind(String log, Layout layout, ChannelMap map) {
         Binder binder = new Binder(log, layout, map);
         new TreeMap<>(map.columns()).forEach(binder::named);
         binder.guess();
@@ -48,7 +64,7 @@ final class Binder {
         if (!binder.problems.isEmpty()) {
             throw new ProblemsException(binder.problems);
         }
-        return List.copyOf(binder.bindings.values());
+        return new Bound(List.copyOf(binder.bindings.values()), binder.unused());
     }
 
     private void named(Channel channel, ChannelMap.Column column) {
@@ -110,6 +126,7 @@ final class Binder {
         Candidate best = found.get(0);
         List<Candidate> rivals = found.stream().filter(it -> best.guess.certainty() - it.guess.certainty() < NEAR)
                 .toList();
+        found.subList(1, found.size()).forEach(it -> losers.put(it.heading.index(), channel));
         // The same thing in two units is no question.
         boolean alike = rivals.stream().allMatch(it -> it.heading.name().equals(best.heading.name())
                 && (it == best || !it.heading.unit().equals(best.heading.unit())));
@@ -124,12 +141,13 @@ final class Binder {
     }
 
     private void ask(Channel channel, List<Candidate> rivals) {
+        asked.add(channel);
         List<String> names = rivals.stream().map(it -> it.heading.text()).toList();
         boolean same = names.stream().distinct().count() < names.size();
         problems.add(Problem.error(log, layout.headingLine(), columnOf(rivals.get(1).heading), quoted(names)
-                + " could each be the " + channel.spoken() + "; say which in a file for --channels, with the line\n    "
+                + " could each be the " + channel.spoken() + "; say which in a file for --channels, with the line  "
                 + channel.id() + ": {column: "
-                + (same ? rivals.get(0).heading.index() + 1 + "}      (its number, counted from 1)"
+                + (same ? rivals.get(0).heading.index() + 1 + "}  (its number, counted from 1)"
                         : "\"" + names.get(0) + "\"}")));
     }
 
@@ -145,31 +163,51 @@ final class Binder {
         return column;
     }
 
+    /** All that is missing is told at once: who names one channel after the other has to start anew each time. */
     private void require() {
+        List<String> missing = new ArrayList<>();
+        List<String> lines = new ArrayList<>();
         boolean wheels = bindings.keySet().stream().filter(it -> it.kind() == Kind.WHEEL_SPEED).count() >= 2;
         if (!has(Kind.SPEED) && !wheels) {
-            missing("the speed of the car", "speed: {column: NAME, unit: km/h}");
+            missing.add("as the speed of the car");
+            lines.add("speed: {column: NAME, unit: km/h}");
         }
         if (!has(Kind.LATERAL_ACCELERATION) && !has(Kind.YAW_RATE)) {
-            missing("the lateral acceleration, and none for the yaw rate; one of them is needed",
-                    "lateral-acceleration: {column: NAME, unit: g}");
+            missing.add("as the lateral acceleration or the yaw rate, one of which is needed");
+            lines.add("lateral-acceleration: {column: NAME, unit: g}");
         }
         if (!has(Kind.TIME) && map.sampleRate().isEmpty() && layout.sampleRate().isEmpty()
                 && !(has(Kind.DISTANCE) && has(Kind.SPEED))) {
-            missing("the time", "time: {column: NAME, unit: s}      or sample-rate: 100 Hz");
+            missing.add("as the time");
+            lines.add("time: {column: NAME, unit: s}  or  sample-rate: 100 Hz");
         }
+        if (missing.isEmpty()) {
+            return;
+        }
+        List<String> worth = WORTH.stream().filter(kind -> !has(kind)).map(Kind::spoken).toList();
+        List<String> unused = unused();
+        problems.add(Problem.error(log, layout.headingLine(), 1, "none of the columns was recognized "
+                + String.join(", and none ", missing) + ". Name " + (lines.size() == 1 ? "it" : "each") + " in a file for "
+                + "--channels, with the " + (lines.size() == 1 ? "line  " : "lines  ") + String.join("  and  ", lines)
+                + (worth.isEmpty() ? "" : "; no column yet for: " + String.join(", ", worth))
+                + (unused.isEmpty() ? "" : "; columns not used: " + String.join(", ", unused))
+                + "; all columns: " + quoted(layout.headings().stream().map(Heading::text).toList())));
     }
 
     private boolean has(Kind kind) {
-        return bindings.containsKey(Channel.of(kind))
-                || Optional.ofNullable(map.columns().get(Channel.of(kind))).flatMap(ChannelMap.Column::name).isPresent()
-                || problems.stream().anyMatch(it -> it.message().contains("\n    " + kind.id() + ":"));
+        Channel channel = Channel.of(kind);
+        return bindings.containsKey(channel) || asked.contains(channel)
+                || Optional.ofNullable(map.columns().get(channel)).flatMap(ChannelMap.Column::name).isPresent();
     }
 
-    private void missing(String what, String line) {
-        problems.add(Problem.error(log, layout.headingLine(), 1, "none of the columns was recognized as that of " + what
-                + "; if there is one, name it in a file for --channels, with the line\n    " + line
-                + "\nThe columns are " + quoted(layout.headings().stream().map(Heading::text).toList())));
+    /** The headings of columns that nothing is read from, each with what it could have been. */
+    private List<String> unused() {
+        Set<Integer> used = new HashSet<>();
+        bindings.values().forEach(it -> used.add(it.index()));
+        return layout.headings().stream().filter(it -> !used.contains(it.index()) && !it.text().isBlank())
+                .map(it -> '"' + it.text() + '"' + (losers.containsKey(it.index()) && bindings.containsKey(losers.get(
+                        it.index())) ? " (could be the " + losers.get(it.index()).spoken() + ", as \""
+                        + bindings.get(losers.get(it.index())).heading() + "\" was taken to be)" : "")).toList();
     }
 
     private static String quoted(List<String> names) {

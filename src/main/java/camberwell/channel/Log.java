@@ -4,9 +4,11 @@ import camberwell.problem.Problem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** A log on one clock: for each channel one sample at each step, not a number where there is none. */
@@ -24,6 +26,7 @@ public final class Log {
     private final Map<Channel, float[]> rates;
     private final List<String> cleaning;
     private final List<String> doubts = new ArrayList<>();
+    private final Set<String> unused = new LinkedHashSet<>();
 
     Log(String name, int headingLine, double rate, int size, int[] runs, long rows, double rowRate,
             Map<Channel, Binding> bindings,
@@ -119,6 +122,15 @@ public final class Log {
     /** What is doubtful about it. */
     public List<String> doubts() {
         return Collections.unmodifiableList(doubts);
+    }
+
+    /** The columns that nothing is read from, each as it is told: in quotation marks, with what it could have been. */
+    public List<String> unused() {
+        return List.copyOf(unused);
+    }
+
+    void unused(String column) {
+        unused.add(column);
     }
 
     void clean(String what) {

@@ -22,6 +22,7 @@ public final class LogReader {
     private final ChannelMap map;
     private final Limits limits;
     private final Binding[] slots;
+    private final List<String> unused;
     private Clock clock;
     private Store store;
     private TimeBase time;
@@ -31,7 +32,9 @@ public final class LogReader {
         this.limits = limits;
         this.layout = LayoutReader.read(source.name(), source.head());
         this.map = map;
-        this.slots = Binder.bind(source.name(), layout, map).toArray(Binding[]::new);
+        Binder.Bound bound = Binder.bind(source.name(), layout, map);
+        this.slots = bound.bindings().toArray(Binding[]::new);
+        this.unused = bound.unused();
     }
 
     /**
@@ -130,6 +133,7 @@ public final class LogReader {
         }
         Log log = new Log(source.name(), layout.headingLine(), store.rate(), store.size(), store.runs(), rows.rows(),
                 1 / time.period(), bindings, samples, rates, cleaning(rows));
+        unused.forEach(log::unused);
         if (store.full()) {
             log.doubt("the log is longer than " + Figures.fixed(store.size() / store.rate() / 3600, 0)
                     + " hours; what comes after is left out");

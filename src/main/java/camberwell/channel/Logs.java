@@ -57,6 +57,7 @@ public final class Logs {
                 runs.stream().mapToInt(Integer::intValue).toArray(), rows, logs.get(0).rowRate(), bindings, samples, rates,
                 cleaning);
         logs.stream().flatMap(log -> log.doubts().stream()).distinct().forEach(joined::doubt);
+        logs.stream().flatMap(log -> log.unused().stream()).forEach(joined::unused);
         return joined;
     }
 

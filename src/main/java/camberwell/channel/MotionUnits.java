@@ -108,8 +108,8 @@ final class MotionUnits {
             String lateral = log.binding(Kind.LATERAL_ACCELERATION).orElseThrow().heading();
             String along = log.binding(Kind.LONGITUDINAL_ACCELERATION).orElseThrow().heading();
             throw new ProblemsException(log.problem(what + ", but they do with the column \"" + along
-                    + "\"; if the two are swapped, write into a file for --channels\n    lateral-acceleration: {column: \""
-                    + along + "\"}\n    longitudinal-acceleration: {column: \"" + lateral + "\"}"));
+                    + "\"; if the two are swapped, write into a file for --channels the lines  lateral-acceleration: {column: \""
+                    + along + "\"}  and  longitudinal-acceleration: {column: \"" + lateral + "\"}"));
         }
         if (Math.max(yaw, side) < 0.7) {
             throw new ProblemsException(log.problem(what + ", and neither goes with the steering; name the right "

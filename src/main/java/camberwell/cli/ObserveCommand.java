@@ -140,7 +140,8 @@ final class ObserveCommand implements Callable<Integer>, TakesRules {
         });
         Observed observed = Observer.observe(log, sidesKnown[0], earlier, car, map, limits);
         Case found = found(run, car, observed);
-        List<Agreement> agreements = Agreement.of(found.reports(), observed.line().isPresent());
+        List<Agreement> agreements = Agreement.of(found.reports(), observed.line().isPresent(),
+                !observed.notJudged().contains(Observed.WHEELS));
         Page page = new Page(console.width(), console.styled());
         if (format == Format.TEXT) {
             ObservationText.write(observed, agreements, page);

@@ -30,6 +30,7 @@ import org.drools.model.Rule;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSessionConfiguration;
+import org.kie.internal.conf.ShareBetaNodesOption;
 import org.kie.internal.runtime.conf.ForceEagerActivationOption;
 
 /** The rules that advice rests on, ready to fire. Safe for use by several threads. */
@@ -163,7 +164,7 @@ public final class RuleBase {
                     .collect(Collectors.toSet());
             holding.add(names.size() == compiled.size() ? model : ModelLoader.only(names, model));
         }
-        all = KieBaseBuilder.createKieBaseFromModel(holding);
+        all = built(holding);
         return all;
     }
 
@@ -176,7 +177,12 @@ public final class RuleBase {
         List<Model> models = new ArrayList<>(
                 loader.load(sources.stream().filter(source -> !source.sentences()).toList()));
         models.addAll(loader.load(sources, wanted));
-        return KieBaseBuilder.createKieBaseFromModel(models);
+        return built(models);
+    }
+
+    /** Each rule has nodes of its own: where rules that begin alike share them and go several ways, Drools 10.2 fires not all. */
+    private static KieBase built(List<Model> models) {
+        return KieBaseBuilder.createKieBaseFromModel(models, ShareBetaNodesOption.NO);
     }
 
     /** Compiles what has to be, and wakes Drools up, on a core that has nothing better to do. */

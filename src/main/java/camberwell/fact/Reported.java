@@ -19,8 +19,9 @@ import java.util.Optional;
  *
  * @param report what was said
  * @param certainty how far one may build on it: less when it did not come on every lap, more when driver and log agree
+ * @param taken the axle that is taken to be meant, where a complaint of tyres names none
  */
-public record Reported(Report report, double certainty) implements Premise {
+public record Reported(Report report, double certainty, Optional<Place> taken) implements Premise {
 
     /** What a complaint can be asked. */
     public static final Kind KIND = new Kind("Reported", false, List.of(Attribute.of("symptom", Symptom.class),
@@ -29,6 +30,11 @@ public record Reported(Report report, double certainty) implements Premise {
             Attribute.of("occurrence", Occurrence.class), Attribute.of("since", Since.class),
             Attribute.of("turn", Turn.class), Attribute.of("corner", CornerKind.class), Attribute.of("over-kerbs", "yes", "no"),
             Attribute.of("first-laps-only", "yes", "no")));
+
+    /** A complaint as it was made. */
+    public Reported(Report report, double certainty) {
+        this(report, certainty, Optional.empty());
+    }
 
     @Override
     public Kind kind() {
@@ -41,7 +47,7 @@ public record Reported(Report report, double certainty) implements Premise {
             case "symptom" -> report.symptom().id();
             case "phase" -> Word.idOf(report.phase());
             case "speed" -> Word.idOf(report.speed());
-            case "where" -> Word.idOf(report.where());
+            case "where" -> Word.idOf(report.where().or(() -> taken));
             case "severity" -> report.severity().id();
             case "occurrence" -> report.occurrence().id();
             case "since" -> Word.idOf(report.since());
@@ -65,7 +71,8 @@ public record Reported(Report report, double certainty) implements Premise {
             case "symptom" -> "it is " + report.symptom().spoken();
             case "phase" -> said("the phase was ", report.phase(), "no phase is named");
             case "speed" -> said("the corner was ", report.speed(), "no corner speed is named");
-            case "where" -> said("it was at the ", report.where(), "no axle or tyre is named");
+            case "where" -> said("it was at the ", report.where(), said("no axle is named, so both are taken: this is "
+                    + "the ", taken, "no axle or tyre is named"));
             case "severity" -> "it was " + report.severity().spoken();
             case "occurrence" -> "it came: " + report.occurrence().spoken();
             case "since" -> said("the part of the run was: ", report.since(), "no part of the run is named");

@@ -9,6 +9,7 @@ import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -69,6 +70,11 @@ final class Coverage {
 
     private boolean[] laps(List<Channel> needed) {
         boolean[] measured = new boolean[laps.size()];
+        if (needed.isEmpty()) {
+            Arrays.fill(measured, true);
+            return measured;
+        }
+        float[][] samples = needed.stream().map(log::samples).toArray(float[][]::new);
         for (int lap = 0; lap < measured.length; lap++) {
             LapPhases here = laps.get(lap);
             int turning = 0;
@@ -76,8 +82,11 @@ final class Coverage {
             for (int i = 0; i < here.corners().length; i++) {
                 if (here.corners()[i] >= 0) {
                     turning++;
-                    int at = here.lap().from() + i;
-                    seen += needed.stream().noneMatch(it -> Float.isNaN(log.samples(it)[at])) ? 1 : 0;
+                    float sum = 0;
+                    for (float[] channel : samples) {
+                        sum += channel[here.lap().from() + i];
+                    }
+                    seen += Float.isNaN(sum) ? 0 : 1;
                 }
             }
             measured[lap] = seen >= ENOUGH * turning;

@@ -24,10 +24,15 @@ import java.util.OptionalDouble;
  * @param cells the figures by corner and phase
  * @param doubts what could not be concluded, and why
  * @param against the earlier run that it was held against
+ * @param notJudged what no complaint could be made of, whatever the car did
  */
 public record Observed(Log log, List<LapTold> laps, String lapsBy, List<CornerTold> corners, Optional<LineTold> line,
         List<Report> reports, List<Habit> habits, Map<Wheel, TyreReading> tyres, List<Cell> cells, List<String> doubts,
-        Optional<CornerDrawing> drawing, Optional<Against> against) {
+        Optional<CornerDrawing> drawing, Optional<Against> against,
+        List<String> notJudged) {
+
+    /** Of what is not judged: what wheel speeds alone show. */
+    public static final String WHEELS = "wheelspin and locking";
 
     /** Copies the lists. */
     public Observed {
@@ -38,6 +43,7 @@ public record Observed(Log log, List<LapTold> laps, String lapsBy, List<CornerTo
         tyres = Map.copyOf(tyres);
         cells = List.copyOf(cells);
         doubts = List.copyOf(doubts);
+        notJudged = List.copyOf(notJudged);
     }
 
     /** The columns that channels were read from. */

@@ -38,6 +38,7 @@ public final class Observer {
     private final Limits limits;
     private final Trace trace;
     private final Dampers dampers;
+    private final ChannelDoubts channelDoubts;
     private final List<String> doubts = new ArrayList<>();
 
     private Observer(Log log, boolean sidesKnown, Car car, ChannelMap channels, Limits limits) {
@@ -48,6 +49,7 @@ public final class Observer {
         this.limits = limits;
         this.trace = new Trace(log);
         this.dampers = new Dampers(trace, limits);
+        this.channelDoubts = new ChannelDoubts(trace, limits);
     }
 
     /**
@@ -112,7 +114,11 @@ public final class Observer {
         Complaints complaints = new Complaints(laps, map, sidesKnown, limits, habits, coverage);
         List<Report> reports = new ArrayList<>(balance(slides, complaints));
         WheelSlip slip = new WheelSlip(trace, phases, line, toFront(), track(), limits);
-        reports.addAll(WheelComplaints.of(slip, car, phases, complaints, limits));
+        WheelDoubts wheels = new WheelDoubts(trace, slip, car, limits);
+        doubts.addAll(wheels.doubts());
+        if (!wheels.late()) {
+            reports.addAll(WheelComplaints.of(slip, car, phases, complaints, limits));
+        }
         if (dampers.there() && line.isPresent()) {
             reports.addAll(complaints.of(Dampers.kerbs(slides.measure(Symptom.UNDERSTEER)),
                     Dampers.afterStrikes(phases, trace, slides.beyond(), limits)));
@@ -128,6 +134,8 @@ public final class Observer {
                 .thenComparing(Report::symptom).thenComparing(Report::text));
         missing(slip, laps);
         doubts.addAll(coverage.doubts());
+        doubts.addAll(channelDoubts.zeros(line));
+        channelDoubts.lateYaw().ifPresent(doubts::add);
         List<String> told = new ArrayList<>(log.doubts());
         told.addAll(doubts);
         return new Observed(log, all.stream().map(lap -> new Observed.LapTold(lap.number(), lap.seconds(), lap.leftOut()))
@@ -135,7 +143,8 @@ public final class Observer {
                 line.map(it -> new Observed.LineTold(it.ratio(), it.gradientDegreesPerG(), Math.toDegrees(it.scatter()),
                         it.wheelbase(), slides.measure(Symptom.UNDERSTEER).starts())),
                 reports, habits.found(), tyres.readings(), Cells.of(slides, map, coverage.count(Symptom.UNDERSTEER)), told,
-                Drawings.of(reports, slides, phases, map, trace, laps), before.map(Observer::told));
+                Drawings.of(reports, slides, phases, map, trace, laps), before.map(Observer::told),
+                notJudged(line, wheels, slip.wheels().isEmpty()));
     }
 
     private static Observed.Against told(MappedRun earlier) {
@@ -218,6 +227,8 @@ public final class Observer {
         }
         if (line.isEmpty()) {
             doubts.add("too little moderate cornering to find the car's own line: nothing is said of its balance");
+        } else if (known.isPresent() && !fits(known.getAsDouble(), wheelbase)) {
+            return Optional.empty();
         } else if (!(line.get().ratio() > LEAST_RATIO && line.get().ratio() < MOST_RATIO)) {
             doubts.add("the steering does not turn the car as a steering does (a ratio of "
                     + Figures.fixed(line.get().ratio(), 2) + "): nothing is said of its balance. Is the column right? The "
@@ -225,6 +236,19 @@ public final class Observer {
             return Optional.empty();
         }
         return line;
+    }
+
+    /** Whether slip angles can be made with a stated ratio at all; where the geometry asks for another, that is told. */
+    private boolean fits(double stated, double wheelbase) {
+        Optional<ReferenceLine> free = ReferenceLine.fit(trace, wheelbase, OptionalDouble.empty(), limits)
+                .filter(it -> Math.abs(it.alike()) < limits.of("doubts.ratio-tells"));
+        if (free.isEmpty()) {
+            return true;
+        }
+        boolean absurd = channelDoubts.absurd(stated, free.get());
+        channelDoubts.ratio(stated, free.get()).ifPresent(doubt -> doubts.add(doubt + (absurd
+                ? ": nothing is said of balance" : "; the stated one stands")));
+        return !absurd;
     }
 
     private double toFront() {
@@ -236,6 +260,23 @@ public final class Observer {
     private double track() {
         return car.dimension(Dimension.FRONT_TRACK).or(() -> car.dimension(Dimension.REAR_TRACK)).map(it -> it.si())
                 .orElse(TRACK);
+    }
+
+    /** What no complaint can be made of, for want of channels. */
+    private List<String> notJudged(Optional<ReferenceLine> line, WheelDoubts wheels, boolean none) {
+        List<String> not = new ArrayList<>();
+        if (line.isEmpty()) {
+            not.add("understeer and oversteer");
+        }
+        if (none || wheels.late()) {
+            not.add(Observed.WHEELS);
+        } else if (wheels.spinHidden()) {
+            not.add("wheelspin");
+        }
+        if (!dampers.there()) {
+            not.add("kerbs and stops");
+        }
+        return not;
     }
 
     /** What the log lacks, and what that costs. */

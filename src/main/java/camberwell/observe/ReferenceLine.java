@@ -22,9 +22,10 @@ import org.hipparchus.linear.QRDecomposition;
  * @param offset δ0, rad at the steering wheel
  * @param scatter robust standard deviation about the line, rad at the road wheels
  * @param rows that the line was fitted to
+ * @param alike correlation of turn and lateral acceleration over the rows: at 1, ratio and gradient cannot be told apart
  */
 record ReferenceLine(double wheelbase, double ratio, double gradient, double yawDelay, double offset, double scatter,
-        int rows) {
+        int rows, double alike) {
 
     private static final int ROUNDS = 40;
     private static final int MOST_ROWS = 30_000;
@@ -126,7 +127,19 @@ record ReferenceLine(double wheelbase, double ratio, double gradient, double yaw
         }
         double i = ratio.orElse(fitted[0]);
         return new ReferenceLine(wheelbase, i, fitted[1 - known] / i, fitted[2 - known] / i, fitted[3 - known],
-                Robust.PER_MAD * Robust.median(absolute(rest)) / Math.abs(i), n);
+                Robust.PER_MAD * Robust.median(absolute(rest)) / Math.abs(i), n, alike(rows));
+    }
+
+    private static double alike(java.util.List<Row> rows) {
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        for (Row row : rows) {
+            xx += row.turn * row.turn;
+            xy += row.turn * row.side;
+            yy += row.side * row.side;
+        }
+        return xx * yy > 0 ? xy / Math.sqrt(xx * yy) : 1;
     }
 
     private static double[] absolute(double[] values) {

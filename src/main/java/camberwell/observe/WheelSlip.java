@@ -24,6 +24,7 @@ final class WheelSlip {
     private final Trace trace;
     private final Limits limits;
     private final Map<Wheel, float[]> slips = new EnumMap<>(Wheel.class);
+    private final Map<Wheel, Double> scales = new EnumMap<>(Wheel.class);
 
     /**
      * @param ratio angle of the steering wheel for one of the road wheels, where it is known
@@ -40,6 +41,7 @@ final class WheelSlip {
                 float[] read = trace.log().samples(channel);
                 double scale = calibration(read, laps);
                 if (!Double.isNaN(scale)) {
+                    scales.put(wheel, scale);
                     slips.put(wheel, slip(wheel, read, scale, line, toFront, track));
                 }
             }
@@ -84,6 +86,22 @@ final class WheelSlip {
     /** Speed of the road under a wheel along it, m/s. */
     static double road(double speed, double yaw, double aside, double toFront, double steer) {
         return (speed - yaw * aside) * Math.cos(steer) + toFront * yaw * Math.sin(steer);
+    }
+
+    /** Mean speed of an axle's wheels at each sample, m/s, as calibrated; empty unless both were logged. */
+    Optional<float[]> mean(Axle axle) {
+        List<Wheel> wheels = wheels().stream().filter(it -> it.axle() == axle).toList();
+        if (wheels.size() < 2) {
+            return Optional.empty();
+        }
+        float[] mean = new float[trace.size()];
+        for (Wheel wheel : wheels) {
+            float[] read = trace.log().samples(Channel.of(Kind.WHEEL_SPEED, Word.of(Place.class, wheel.id())));
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += (float) (read[i] * scales.get(wheel) / wheels.size());
+            }
+        }
+        return Optional.of(mean);
     }
 
     /** The wheels whose speed was logged. */

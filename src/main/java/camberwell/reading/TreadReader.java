@@ -46,10 +46,12 @@ final class TreadReader {
     private static final double WORTH_TELLING = 0.25;
 
     private final Case run;
+    private final Optional<HotCorner> hotCorner;
     private final Notepad notes;
 
-    TreadReader(Case run, Notepad notes) {
+    TreadReader(Case run, Optional<HotCorner> hotCorner, Notepad notes) {
         this.run = run;
+        this.hotCorner = hotCorner;
         this.notes = notes;
     }
 
@@ -162,7 +164,7 @@ final class TreadReader {
         if (read.isEmpty() || low.isEmpty() || high.isEmpty()) {
             return;
         }
-        double mean = mean(read, TreadRead::mean);
+        double mean = worked(read);
         double below = low.get().in(Unit.CELSIUS) - mean;
         double above = mean - high.get().in(Unit.CELSIUS);
         String window = "; their window is " + low.get() + " to " + high.get();
@@ -184,7 +186,7 @@ final class TreadReader {
 
     /** A wet tyre on a wet road runs cooler than a window that was given for the dry, and is none the worse for it. */
     static boolean dryWindow(Case run) {
-        return run.conditions().surface() != Surface.WET;
+        return run.conditions().surface() != Surface.WET && !TyreReader.rainTyre(run);
     }
 
     /**
@@ -224,9 +226,11 @@ final class TreadReader {
             case LEFT -> ramp(left, WRONG_SIDE_STARTS, WRONG_SIDE_FULL);
             case RIGHT -> ramp(-left, WRONG_SIDE_STARTS, WRONG_SIDE_FULL);
         };
-        notes.note(axle.id(), State.SIDES_DIFFER, clear, axle.id() + " left tyre " + celsius(meanOf(read, true)) + ", right tyre "
-                + celsius(meanOf(read, false)) + (run.conditions().turns() == Turn.BOTH ? ""
-                : ", on a circuit that mostly turns " + run.conditions().turns().id()));
+        double corner = hotCorner.filter(hot -> hot.wheel().axle() == axle).map(HotCorner::clearness).orElse(0.0);
+        notes.note(axle.id(), State.SIDES_DIFFER, Math.max(clear, corner), axle.id() + " left tyre "
+                + celsius(meanOf(read, true)) + ", right tyre " + celsius(meanOf(read, false))
+                + (run.conditions().turns() == Turn.BOTH ? ""
+                        : ", on a circuit that mostly turns " + run.conditions().turns().id()));
     }
 
     private static double meanOf(List<WheelFigures> read, boolean left) {
@@ -247,7 +251,7 @@ final class TreadReader {
         Optional<Double> frontWindow = middleOfWindow(Axle.FRONT);
         Optional<Double> rearWindow = middleOfWindow(Axle.REAR);
         boolean windows = frontWindow.isPresent() && rearWindow.isPresent();
-        double difference = mean(front, TreadRead::mean) - mean(rear, TreadRead::mean)
+        double difference = worked(front) - worked(rear)
                 - (windows ? frontWindow.get() - rearWindow.get() : 0);
         Axle hotter = difference > 0 ? Axle.FRONT : Axle.REAR;
         notes.note(hotter.id(), State.HOTTER_AXLE, ramp(Math.abs(difference), HOTTER_AXLE_STARTS, HOTTER_AXLE_FULL), hotter.id()
@@ -274,6 +278,15 @@ final class TreadReader {
     private static double clear(List<TreadRead> treads, double difference, ToDoubleFunction<TreadRead> clearness) {
         return Math.max(clearness.applyAsDouble(new TreadRead(difference, 0, 0)),
                 ONE_OF_TWO * treads.stream().mapToDouble(clearness).max().orElseThrow());
+    }
+
+    /** How hot its own work makes an axle, °C: as far as something else heats a tyre, it counts as its partner does. */
+    private double worked(List<WheelFigures> read) {
+        double mean = mean(read, TreadRead::mean);
+        return read.stream().filter(tyre -> hotCorner.filter(hot -> hot.wheel() != tyre.wheel()
+                && hot.wheel().axle() == tyre.wheel().axle()).isPresent()).findFirst()
+                .map(partner -> mean + hotCorner.orElseThrow().clearness() * (partner.tread().orElseThrow().mean() - mean))
+                .orElse(mean);
     }
 
     private static double mean(List<WheelFigures> wheels, ToDoubleFunction<TreadRead> figure) {

@@ -8,7 +8,9 @@ import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Compound;
 import camberwell.vocabulary.Wheel;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -36,9 +38,12 @@ public final class TyreReader {
         Map<Wheel, WheelFigures> wheels = new EnumMap<>(Wheel.class);
         run.tyres().forEach((wheel, tyre) -> wheels.put(wheel, reader.figures(wheel, tyre)));
         Map<Wheel, WheelFigures> all = Collections.unmodifiableMap(wheels);
-        TyreReadings figures = new TyreReadings(all, reader.side, List.of(), List.of());
+        Optional<HotCorner> hot = HotCorner.of(run, all);
+        TyreReadings figures = new TyreReadings(all, reader.side, hot, List.of(), List.of());
         Notepad notes = new Notepad();
-        TreadReader pyrometer = new TreadReader(run, notes);
+        reader.ofAnotherTyre().ifPresent(notes::doubt);
+        figures.held().ifPresent(corner -> notes.doubt(corner.text()));
+        TreadReader pyrometer = new TreadReader(run, hot, notes);
         GaugeReader gauge = new GaugeReader(run, notes);
         for (Axle axle : Axle.values()) {
             pyrometer.read(axle, figures.wheels(axle));
@@ -47,7 +52,7 @@ public final class TyreReader {
         pyrometer.axles(figures);
         pyrometer.sides(figures);
         wheels.values().forEach(gauge::growth);
-        return new TyreReadings(all, reader.side, notes.readings(), notes.doubts());
+        return new TyreReadings(all, reader.side, hot, notes.readings(), notes.doubts());
     }
 
     /**
@@ -77,7 +82,20 @@ public final class TyreReader {
         Optional<Quantity> warm = believed ? tyre.hotPressure().map(hot -> warm(hot, gas, tread, off))
                 : Optional.empty();
         return new WheelFigures(wheel, tread, side.loads(wheel), cold, tyre.hotPressure(), warm,
-                run.car().tyres(wheel.axle()).hotTarget(), gas, off);
+                run.car().tyres(wheel.axle()).hotTarget().filter(target -> !rainTyre(run)), gas, off);
+    }
+
+    /** Whether it was driven on tyres for the rain: window and target of the car's file are those of its dry ones. */
+    static boolean rainTyre(Case run) {
+        return run.background().stint().compound().filter(it -> it == Compound.WET || it == Compound.INTERMEDIATE).isPresent();
+    }
+
+    private Optional<String> ofAnotherTyre() {
+        boolean read = run.tyres().values().stream().anyMatch(tyre -> tyre.hotPressure().isPresent());
+        return !rainTyre(run) || !read ? Optional.empty() : Arrays.stream(Axle.values())
+                .flatMap(axle -> run.car().tyres(axle).hotTarget().stream()).findFirst()
+                .map(target -> "the hot target of the car's file, " + target + ", is taken to be that of its dry tyres and not "
+                        + "held against rain tyres: go by what their maker gives");
     }
 
     /** The cold pressure that the car's file says is set. */

@@ -15,11 +15,12 @@ import java.util.OptionalDouble;
  *
  * @param wheels the figures of every wheel that was measured
  * @param side the turns that load the tyres which camber is judged on
+ * @param hotCorner the one tyre that something else than its work heats, where there is one
  * @param readings what follows from them, each as certain as it is clear
  * @param doubts where the figures contradict each other, or say less than they seem to
  */
-public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, List<Reading> readings,
-        List<String> doubts) {
+public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, Optional<HotCorner> hotCorner,
+        List<Reading> readings, List<String> doubts) {
 
     /** From so many kelvin on the hotter one of two tyres does all of the work that tells: common practice, no source. */
     private static final double HOTTER_KELVIN = 5;
@@ -27,6 +28,11 @@ public record TyreReadings(Map<Wheel, WheelFigures> wheels, LoadedSide side, Lis
     /** The figures of an axle's wheels that were measured. */
     public List<WheelFigures> wheels(Axle axle) {
         return wheels.values().stream().filter(figures -> figures.wheel().axle() == axle).toList();
+    }
+
+    /** The one tyre whose pressures are held until it has been read again, as something else than its work heats it. */
+    public Optional<HotCorner> held() {
+        return hotCorner.filter(HotCorner::plain);
     }
 
     /** Inner less outer edge of an axle's tyres that camber is judged by, K; empty when none was read. */

@@ -1,6 +1,7 @@
 package camberwell.report;
 
 import camberwell.run.Case;
+import camberwell.run.Report;
 import camberwell.saying.Heard;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Severity;
@@ -15,18 +16,19 @@ public final class HeardText {
     private HeardText() {
     }
 
-    /** Writes what was heard of the driver's own words; nothing where nothing was said. */
+    /** Writes what was heard of the driver's own words, and what is taken where nobody said it. */
     public static void write(Case run, Page page) {
-        run.heard().ifPresent(heard -> {
-            write(heard, page);
-            String taken = taken(run, heard);
-            if (!taken.isEmpty()) {
-                page.paragraph(0, "Taken without being said: " + taken + ".");
-            }
-        });
+        run.heard().ifPresent(heard -> write(heard, page));
+        List<String> taken = new ArrayList<>();
+        run.heard().ifPresent(heard -> taken.addAll(taken(run, heard)));
+        run.reports().stream().filter(Report::meansBothAxles).map(report -> report.symptom().spoken()).distinct()
+                .forEach(symptom -> taken.add(symptom + " at both axles"));
+        if (!taken.isEmpty()) {
+            page.paragraph(0, "Taken without being said: " + String.join(", ", taken) + ".");
+        }
     }
 
-    private static String taken(Case run, Heard heard) {
+    private static List<String> taken(Case run, Heard heard) {
         List<String> taken = new ArrayList<>();
         if (!heard.told().isEmpty()) {
             if (run.conditions().said().isEmpty()) {
@@ -39,7 +41,7 @@ public final class HeardText {
                 taken.add("on every lap");
             }
         }
-        return String.join(", ", taken);
+        return taken;
     }
 
     private static boolean lacks(Heard heard, Class<? extends Word> kind) {

@@ -52,6 +52,8 @@ public final class ObservationJson {
         Map<String, Object> channels = new LinkedHashMap<>();
         observed.channels().forEach(binding -> channels.put(binding.channel().id(), channel(binding)));
         tree.put("channels", channels);
+        tree.put("not-used", observed.log().unused());
+        tree.put("not-judged", observed.notJudged());
         tree.put("cleaning", observed.log().cleaning());
         tree.put("doubts", observed.doubts());
         return tree;

@@ -16,6 +16,9 @@ public final class ObservationText {
 
     private static final List<Phase> SHOWN = List.of(Phase.ENTRY, Phase.LIFT_OFF, Phase.MID_CORNER, Phase.EXIT);
 
+    /** More columns that nothing is read from nobody reads. */
+    private static final int MOST_UNUSED = 24;
+
     private ObservationText() {
     }
 
@@ -27,6 +30,7 @@ public final class ObservationText {
                 + Figures.fixed(observed.log().rowRate(), 0) + " Hz, " + count(observed.laps().size(), "lap") + " of which "
                 + counting + (counting == 1 ? " counts, " : " count, ") + count(observed.corners().size(), "corner"));
         found(observed, page);
+        notJudged(observed, page);
         driver(observed, page);
         if (!agreements.isEmpty()) {
             page.heading("Beside what the driver says");
@@ -50,13 +54,21 @@ public final class ObservationText {
     private static void found(Observed observed, Page page) {
         page.heading("Complaints");
         if (observed.reports().isEmpty()) {
-            page.paragraph(0, "None: nothing goes beyond the car's own moderate running.");
+            page.paragraph(0, observed.line().isPresent() ? "None: nothing goes beyond the car's own moderate running."
+                    : "None, of what could be judged.");
         }
         for (int i = 0; i < observed.reports().size(); i++) {
             Measured measured = observed.reports().get(i).measured().orElseThrow();
             page.numbered(0, i + 1, Words.sentence(observed.reports().get(i).text()) + " (" + Words.certainty(
                     measured.certainty()) + ", " + Words.two(measured.certainty()) + ")");
             page.paragraph(4, Words.sentence(measured.text()) + ".");
+        }
+    }
+
+    /** What is not complained of may be so all the same, where nobody could have seen it. */
+    private static void notJudged(Observed observed, Page page) {
+        if (!observed.notJudged().isEmpty()) {
+            page.blank().paragraph(0, "Not judged: " + String.join("; ", observed.notJudged()) + ". The doubts below say why.");
         }
     }
 
@@ -136,6 +148,12 @@ public final class ObservationText {
                     + unit + (binding.sign() < 0 ? ", sign turned" : ""));
         }
         page.columns(2, channels);
+        List<String> unused = observed.log().unused();
+        if (!unused.isEmpty()) {
+            page.blank().paragraph(0, "Not used: " + String.join(", ", unused.subList(0, Math.min(MOST_UNUSED, unused.size())))
+                    + (unused.size() > MOST_UNUSED ? " and " + (unused.size() - MOST_UNUSED) + " more" : "") + ". If one of "
+                    + "them is a channel, name it in a file for --channels.");
+        }
         if (!observed.log().cleaning().isEmpty()) {
             page.blank().paragraph(0, "What was done to it:");
             observed.log().cleaning().forEach(done -> page.point(0, done));

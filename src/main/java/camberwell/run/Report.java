@@ -63,6 +63,11 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
                 told.word(Turn.class), Optional.empty(), told.word(CornerKind.class));
     }
 
+    /** Whether it is of tyres and names no axle: then it is taken to be of both. */
+    public boolean meansBothAxles() {
+        return symptom.ofTyre() && where.isEmpty();
+    }
+
     /** The same complaint as a log shows it. */
     public Report withMeasured(Measured how) {
         return new Report(symptom, where, phase, speed, severity, occurrence, since, turn, Optional.of(how), corner);

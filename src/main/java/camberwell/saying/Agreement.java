@@ -1,5 +1,6 @@
 package camberwell.saying;
 
+import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * What the grammar reads and what a saying sounds like, put together. Of the readings that a saying may have
@@ -93,7 +95,7 @@ final class Agreement {
             // What a pack's own phrase means its author knows.
             return heard;
         }
-        if (strangeBefore() || inPhrases()) {
+        if (strangeBefore() || inPhrases() || partAlone()) {
             // "Memorised oversteer": no ear knows either what that word makes of it. "Push on entry": the trade's own words.
             return heard;
         }
@@ -171,13 +173,24 @@ final class Agreement {
 
     /** Whether it is said in whole phrases of the file, with nothing between them but where and when. */
     private boolean inPhrases() {
-        boolean complaint = false;
+        return !heard.told().isEmpty() && atoms.stream().anyMatch(atom -> atom.as(Meaning.Complaint.class).isPresent())
+                && allIn(atom -> atom.as(Meaning.Complaint.class).isPresent()
+                || atom.as(Meaning.Circumstance.class).isPresent() || atom.is(Meaning.Sign.AND));
+    }
+
+    /** Whether a part of the car is named and nothing told of it: "the rear" is no complaint. */
+    private boolean partAlone() {
+        return heard.told().isEmpty() && !atoms.isEmpty() && allIn(atom -> atom.is(Meaning.Sign.PLAIN)
+                || atom.as(Meaning.Thing.class).isPresent()
+                || atom.as(Meaning.Circumstance.class).filter(it -> it.words().get(0) instanceof Place).isPresent());
+    }
+
+    /** Whether every word is in a phrase, and every phrase is such a one. */
+    private boolean allIn(Predicate<Atom> such) {
         for (List<Token> sentence : sayings.sentences(said)) {
             int at = 0;
             for (Atom atom : Cover.of(sayings, sentence)) {
-                complaint |= atom.as(Meaning.Complaint.class).isPresent();
-                if (!skipped(sentence.subList(at, atom.from())) || atom.as(Meaning.Complaint.class).isEmpty()
-                        && atom.as(Meaning.Circumstance.class).isEmpty() && !atom.is(Meaning.Sign.AND)) {
+                if (!skipped(sentence.subList(at, atom.from())) || !such.test(atom)) {
                     return false;
                 }
                 at = atom.to();
@@ -186,7 +199,7 @@ final class Agreement {
                 return false;
             }
         }
-        return complaint && !heard.told().isEmpty();
+        return true;
     }
 
     private boolean skipped(List<Token> tokens) {

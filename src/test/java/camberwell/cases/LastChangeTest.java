@@ -57,6 +57,20 @@ class LastChangeTest {
     }
 
     @Test
+    @DisplayName("steps that cured a push where it slides now go half back, though nobody wrote that it got worse")
+    void halfBackUnwritten() {
+        String tried = "  - {change: front-anti-roll-bar softer, steps: 3, from: 6, to: 3, outcome: better, on: understeer, "
+                + "phase: mid-corner, speed: medium}\n";
+        assertEquals("front-anti-roll-bar stiffer 3 -> 4", first(advise("3", told("oversteer", "mid-corner", "clear"), tried)));
+        assertEquals("front-anti-roll-bar stiffer 3 -> 4",
+                first(advise("3", told("snap-oversteer", "mid-corner", "clear"), tried)));
+        // It may have been loose on the way out all along.
+        assertNotEquals("front-anti-roll-bar stiffer 3 -> 4", first(advise("3", told("oversteer", "exit", "clear"), tried)));
+        String rear = "  - {change: rear-anti-roll-bar stiffer, steps: 2, from: 2, to: 4, outcome: better, on: understeer}\n";
+        assertEquals("rear-anti-roll-bar softer 4 -> 3", first(advise("5", told("oversteer", "mid-corner", "clear"), rear)));
+    }
+
+    @Test
     @DisplayName("one step that turned a push into a slight slide stays, and a finer lever does the rest")
     void finer() {
         Advice advice = advise("4", told("oversteer", "exit", "slight"),

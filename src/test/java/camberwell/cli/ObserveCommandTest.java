@@ -250,6 +250,62 @@ class ObserveCommandTest {
     }
 
     @Test
+    @DisplayName("a ratio that yaw rate and speed speak against is doubted; one that cannot be makes no slip angles")
+    void ratio() {
+        bench.file("map.yaml", "steering: {column: \"Steering Angle [deg]\", ratio: 20}\n");
+        Bench.Run run = bench.run("observe", "run.csv", "--channels", "map.yaml", "--car", CAR, "--format", "json");
+        assertTrue(run.out().contains("the steering does not go with a ratio of 20.0") && run.out().contains("stated one stands")
+                && run.out().contains("it would be 14 : 1"), run.out());
+
+        bench.file("map.yaml", "steering: {column: \"Steering Angle [deg]\", unit: rad, ratio: 14}\n");
+        run = bench.run("observe", "run.csv", "--channels", "map.yaml", "--car", CAR);
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("None, of what could be judged") && run.out().contains("Not judged: understeer and over"),
+                run.out());
+
+        bench.file("map.yaml", "steering: {column: \"Steering Angle [deg]\", ratio: 14}\n");
+        run = bench.run("observe", "run.csv", "--channels", "map.yaml", "--car", CAR);
+        assertFalse(run.out().contains("does not go with a ratio"), run.out());
+    }
+
+    @Test
+    @DisplayName("columns that nothing is read from are listed, with what they could have been")
+    void unused() {
+        bench.file("more.csv", slides.replace("Steering Angle [deg]", "Pinion").replace("Throttle [%]", "GPS Speed [km/h]"));
+        Bench.Run run = bench.run("observe", "more.csv", "--car", CAR);
+
+        assertEquals(0, run.code(), run.err());
+        String out = run.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("Not used: \"Pinion\", \"GPS Speed [km/h]\" (could be the speed, as \"Speed [km/h]\" was taken"),
+                out);
+        assertTrue(out.contains("Not judged: understeer and oversteer"), out);
+    }
+
+    @Test
+    @DisplayName("all that is missing is named at once, in one line that can be copied from")
+    void missing() {
+        refused(slides.replace("Speed [km/h],Steering Angle [deg]", "Wert1,Wert2").replace("Lateral", "Oil")
+                .replace("Yaw Rate", "Oil2").replace("Wheel Speed", "Wheel Torque"), ":1:1:",
+                "none of the columns was recognized as the speed of the car, and none as the lateral acceleration or the yaw "
+                        + "rate, one of which is needed. Name each in a file for --channels, with the lines  speed: {column: "
+                        + "NAME, unit: km/h}  and  lateral-acceleration: {column: NAME, unit: g}; no column yet for: steering, "
+                        + "yaw rate, lateral acceleration; columns not used: \"Wert1\", \"Wert2\"");
+    }
+
+    @Test
+    @DisplayName("of what the driver says and no log could show, that is said")
+    void cannotTell() {
+        bench.file("said.yaml", "title: Said\ncar: " + CAR + "\nreports:\n- {symptom: heavy-steering}\n"
+                + "- {symptom: wheelspin, phase: exit}\n");
+        Bench.Run run = bench.run("observe", "run.csv", "--with", "said.yaml");
+
+        assertEquals(0, run.code(), run.err());
+        String out = run.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("\"heavy steering\" this log shows nothing, and could hardly"), out);
+        assertTrue(out.contains("\"wheelspin at exit\", and the log does not show it, though it could"), out);
+    }
+
+    @Test
     @DisplayName("without a car, without a log, or with a file that cannot be written, it says so")
     void commandLine() {
         assertEquals(2, bench.run("observe", "run.csv").code());

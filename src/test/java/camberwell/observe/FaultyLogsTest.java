@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,12 +67,53 @@ class FaultyLogsTest {
     }
 
     @Test
+    @DisplayName("a steering and a yaw rate that do not read nought straight on are named")
+    void zeros() {
+        doubts(clean(text -> text.plus("Steering", 25)), "the steering reads", "where the car runs straight");
+        doubts(clean(text -> text.plus("Yaw Rate", 2)), "do not have the same zero", "deg/s too much to the left");
+    }
+
+    @Test
+    @DisplayName("a yaw rate that comes late is named")
+    void lateYaw() {
+        MadeRun run = MadeRun.on(Circuit.seven());
+        run.laps = 6;
+        doubts(observed(run, text -> text.late("Yaw Rate", 0.3, run.drive())), "the yaw rate comes 0.", "later than the lateral");
+    }
+
+    @Test
+    @DisplayName("a speed that comes late is no locking of all wheels")
+    void lateSpeed() {
+        MadeRun run = MadeRun.on(Circuit.seven());
+        run.laps = 6;
+        Observed observed = observed(run, text -> text.late("Speed", 0.5, run.drive()));
+
+        doubts(observed, "the speed comes 0.5", "later than the wheel speeds");
+        assertTrue(observed.notJudged().contains(Observed.WHEELS));
+        assertTrue(observed.reports().stream().noneMatch(it -> it.text().contains("locking") || it.text().contains("wheelspin")),
+                () -> observed.reports().stream().map(Report::text).toList().toString());
+    }
+
+    @Test
+    @DisplayName("wheels of the wrong axle that spin, and a speed that spins with the driven ones, are doubted")
+    void drivenWheels() {
+        ToDoubleFunction<MadeRun.Sample> spins = it -> it.throttle > 0.5 && it.v < 35 ? 1.15 : 1;
+
+        Observed swapped = clean(text -> text.times("Wheel Speed F", spins));
+        doubts(swapped, "the front wheels turn faster than the rear ones", "swapped");
+        Observed theirs = clean(text -> text.times("Wheel Speed R", spins).times("Speed", spins));
+        doubts(theirs, "the speed goes with the rear wheels", "wheelspin does not show");
+        assertTrue(theirs.notJudged().contains("wheelspin"));
+    }
+
+    @Test
     @DisplayName("no sensor of a car that is as it should be is taken for dead")
     void alive() {
         Observed observed = clean(text -> { });
 
         assertTrue(observed.doubts().stream().noneMatch(doubt -> doubt.contains("stands still")
-                || doubt.contains("not measured")), () -> String.join("\n", observed.doubts()));
+                || doubt.contains("not measured") || doubt.contains("later") || doubt.contains("zero")
+                || doubt.contains("turn faster") || doubt.contains("reads")), () -> String.join("\n", observed.doubts()));
     }
 
     @Test

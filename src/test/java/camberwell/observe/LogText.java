@@ -107,6 +107,12 @@ final class LogText {
         return this;
     }
 
+    /** A column times something that goes with the moment. */
+    LogText times(String start, ToDoubleFunction<MadeRun.Sample> factor) {
+        columns.replaceAll((name, was) -> name.startsWith(start) ? it -> was.applyAsDouble(it) * factor.applyAsDouble(it) : was);
+        return this;
+    }
+
     /** A sensor that stands still at a value from a lap on. */
     LogText deadFrom(int lap, String start, double value) {
         columns.replaceAll((name, was) -> name.startsWith(start) ? it -> it.lap >= lap ? value : was.applyAsDouble(it) : was);

@@ -44,7 +44,7 @@ class VectorsTest {
     @Test
     @DisplayName("the front or the rear slides by what the steering has beyond the line")
     void beyondTheLine() {
-        ReferenceLine line = new ReferenceLine(2.55, 14, Math.toRadians(1.5) / 9.80665, 0.01, 0, 0, 0);
+        ReferenceLine line = new ReferenceLine(2.55, 14, Math.toRadians(1.5) / 9.80665, 0.01, 0, 0, 0, 0);
 
         assertEquals(1.84609, Math.toDegrees(line.beyond(Math.toRadians(100), 20, 0.5, 10, 0.2)), 5e-6);
         assertEquals(-4.77061, Math.toDegrees(line.beyond(Math.toRadians(20), 20, 0.6, 10, 0.5)), 5e-6);

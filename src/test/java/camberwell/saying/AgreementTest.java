@@ -50,6 +50,14 @@ class AgreementTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"rear", "the front", "rear axle", "fronts", "front left", "the rear tyres", "the left rear"})
+    @DisplayName("a part of the car is no complaint while nothing is told of it")
+    void partAlone(String said) {
+        assertEquals(List.of(), LISTENER.hear(said).told());
+        assertEquals(List.of(), LISTENER.hear(said).doubtful());
+    }
+
+    @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "still pushes a bit on the way in, and the flux is odd | slight understeer at entry",
         "oversteer on exit and the seat hurts | oversteer at exit",

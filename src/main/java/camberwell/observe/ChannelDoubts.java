@@ -1,0 +1,132 @@
+package camberwell.observe;
+
+import camberwell.channel.Limits;
+import camberwell.units.Figures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Channels held against each other: a zero that is none, a channel that comes late, a ratio that does not fit the geometry. */
+final class ChannelDoubts {
+
+    /** So many samples of a log tell it as well as all of them. */
+    private static final int MOST = 40_000;
+
+    private final Trace trace;
+    private final Limits limits;
+
+    ChannelDoubts(Trace trace, Limits limits) {
+        this.trace = trace;
+        this.limits = limits;
+    }
+
+    /**
+     * A stated ratio against that which yaw rate and speed ask for: at small slip the road wheels stand at {@code L r/v}.
+     *
+     * @param stated angle of the steering wheel for one of the road wheels
+     * @param free the line fitted without it
+     */
+    Optional<String> ratio(double stated, ReferenceLine free) {
+        double off = Math.max(stated / free.ratio(), free.ratio() / stated);
+        if (off > 0 && off < limits.of("doubts.ratio")) {
+            return Optional.empty();
+        }
+        return Optional.of("the steering does not go with a ratio of " + Figures.fixed(stated, 1) + ": from yaw rate, speed and "
+                + "wheelbase it would be " + Figures.fixed(free.ratio(), free.ratio() < 10 ? 1 : 0) + " : 1. Either the ratio "
+                + "or the unit of the steering in the file for --channels is wrong");
+    }
+
+    /** Whether a stated ratio is so far off that slip angles made with it would be made up. */
+    boolean absurd(double stated, ReferenceLine free) {
+        return !(Math.max(stated / free.ratio(), free.ratio() / stated) < limits.of("doubts.ratio-absurd")
+                && free.ratio() > 0);
+    }
+
+    /** The zeros of steering and yaw rate. */
+    List<String> zeros(Optional<ReferenceLine> line) {
+        List<String> doubts = new ArrayList<>();
+        line.filter(it -> Math.abs(Math.toDegrees(it.offset() / it.ratio())) > limits.of("doubts.steering-zero"))
+                .ifPresent(it -> doubts.add("the steering reads " + Figures.fixed(Math.toDegrees(it.offset()), 0)
+                        + " deg where the car runs straight; that is taken off"));
+        if (trace.hasSideslip()) {
+            int stride = Math.max(1, trace.size() / MOST);
+            double[] off = new double[trace.size() / stride];
+            for (int k = 0; k < off.length; k++) {
+                int i = k * stride;
+                off[k] = trace.speed(i) > limits.of("signs.moving") ? trace.yaw(i) - trace.side(i) / trace.speed(i)
+                        : Double.NaN;
+            }
+            double zero = Math.toDegrees(Robust.median(off));
+            if (Math.abs(zero) > limits.of("doubts.yaw-zero")) {
+                doubts.add("yaw rate and lateral acceleration do not have the same zero: the yaw rate reads "
+                        + Figures.fixed(Math.abs(zero), 1) + " deg/s too much to the " + (zero > 0 ? "left" : "right")
+                        + ", or the lateral acceleration too little. What shows in turns of one direction alone may come "
+                        + "from that");
+            }
+        }
+        return doubts;
+    }
+
+    /** A yaw rate that does not come with the lateral acceleration. */
+    Optional<String> lateYaw() {
+        if (!trace.hasSideslip()) {
+            return Optional.empty();
+        }
+        float[] turning = new float[trace.size()];
+        float[] side = new float[trace.size()];
+        for (int i = 0; i < turning.length; i++) {
+            turning[i] = (float) (trace.yaw(i) * trace.speed(i));
+            side[i] = (float) trace.side(i);
+        }
+        double late = late(turning, side);
+        return Math.abs(late) < limits.of("doubts.late") ? Optional.empty() : Optional.of("the yaw rate comes "
+                + Figures.fixed(Math.abs(late), 2) + " s " + (late > 0 ? "later" : "sooner") + " than the lateral acceleration: "
+                + "the two are not on one clock, and what is said of entry and exit may come from that");
+    }
+
+    /**
+     * Seconds by which the speed comes later than the wheels; 0 where the two come together.
+     *
+     * @param wheels mean speed of an axle's wheels at each sample, m/s
+     */
+    double lateSpeed(float[] wheels) {
+        float[] gain = new float[trace.size()];
+        float[] spun = new float[trace.size()];
+        int step = trace.samples(0.1);
+        for (int i = 0; i < gain.length; i++) {
+            boolean within = i >= step && i + step < gain.length;
+            gain[i] = within ? (float) (trace.speed(i + step) - trace.speed(i - step)) : Float.NaN;
+            spun[i] = within ? wheels[i + step] - wheels[i - step] : Float.NaN;
+        }
+        double late = late(gain, spun);
+        return Math.abs(late) < limits.of("doubts.late") ? 0 : late;
+    }
+
+    /** Seconds by which one channel comes later than another, where they are most alike. */
+    private double late(float[] one, float[] other) {
+        int most = trace.samples(1);
+        int stride = Math.max(1, one.length / MOST);
+        double best = -1;
+        int shift = 0;
+        for (int lag = -most; lag <= most; lag++) {
+            double xx = 0;
+            double xy = 0;
+            double yy = 0;
+            for (int i = most; i + most < one.length; i += stride) {
+                double x = one[i + lag];
+                double y = other[i];
+                if (!Double.isNaN(x * y)) {
+                    xx += x * x;
+                    xy += x * y;
+                    yy += y * y;
+                }
+            }
+            double alike = xx * yy > 0 ? xy / Math.sqrt(xx * yy) : -1;
+            if (alike > best) {
+                best = alike;
+                shift = lag;
+            }
+        }
+        return shift / trace.rate();
+    }
+}
