@@ -5,12 +5,13 @@ import camberwell.units.Figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 
 /** Channels held against each other: a zero that is none, a channel that comes late, a ratio that does not fit the geometry. */
 final class ChannelDoubts {
 
     /** So many samples of a log tell it as well as all of them. */
-    private static final int MOST = 40_000;
+    private static final int MOST = 10_000;
 
     private final Trace trace;
     private final Limits limits;
@@ -72,13 +73,7 @@ final class ChannelDoubts {
         if (!trace.hasSideslip()) {
             return Optional.empty();
         }
-        float[] turning = new float[trace.size()];
-        float[] side = new float[trace.size()];
-        for (int i = 0; i < turning.length; i++) {
-            turning[i] = (float) (trace.yaw(i) * trace.speed(i));
-            side[i] = (float) trace.side(i);
-        }
-        double late = late(turning, side);
+        double late = late(i -> trace.yaw(i) * trace.speed(i), trace::side);
         return Math.abs(late) < limits.of("doubts.late") ? Optional.empty() : Optional.of("the yaw rate comes "
                 + Figures.fixed(Math.abs(late), 2) + " s " + (late > 0 ? "later" : "sooner") + " than the lateral acceleration: "
                 + "the two are not on one clock, and what is said of entry and exit may come from that");
@@ -90,31 +85,25 @@ final class ChannelDoubts {
      * @param wheels mean speed of an axle's wheels at each sample, m/s
      */
     double lateSpeed(float[] wheels) {
-        float[] gain = new float[trace.size()];
-        float[] spun = new float[trace.size()];
         int step = trace.samples(0.1);
-        for (int i = 0; i < gain.length; i++) {
-            boolean within = i >= step && i + step < gain.length;
-            gain[i] = within ? (float) (trace.speed(i + step) - trace.speed(i - step)) : Float.NaN;
-            spun[i] = within ? wheels[i + step] - wheels[i - step] : Float.NaN;
-        }
-        double late = late(gain, spun);
+        double late = late(i -> trace.speed(i + step) - trace.speed(i - step), i -> wheels[i + step] - wheels[i - step]);
         return Math.abs(late) < limits.of("doubts.late") ? 0 : late;
     }
 
     /** Seconds by which one channel comes later than another, where they are most alike. */
-    private double late(float[] one, float[] other) {
+    private double late(IntToDoubleFunction one, IntToDoubleFunction other) {
         int most = trace.samples(1);
-        int stride = Math.max(1, one.length / MOST);
+        int ends = most + trace.samples(0.1);
+        int stride = Math.max(1, trace.size() / MOST);
         double best = -1;
         int shift = 0;
         for (int lag = -most; lag <= most; lag++) {
             double xx = 0;
             double xy = 0;
             double yy = 0;
-            for (int i = most; i + most < one.length; i += stride) {
-                double x = one[i + lag];
-                double y = other[i];
+            for (int i = ends; i + ends < trace.size(); i += stride) {
+                double x = one.applyAsDouble(i + lag);
+                double y = other.applyAsDouble(i);
                 if (!Double.isNaN(x * y)) {
                     xx += x * x;
                     xy += x * y;

@@ -90,7 +90,7 @@ class SayingsTest {
     @CsvSource({"paddock-o.txt, 67, 3", "paddock-p.txt, 110, 2", "paddock-q.txt, 96, 2", "paddock-r.txt, 97, 1",
         "paddock-s.txt, 86, 1", "paddock-t.txt, 83, 4", "paddock-u.txt, 105, 3", "paddock-v.txt, 97, 3", "paddock-w.txt, 92, 5",
         "paddock-x.txt, 71, 3", "paddock-y.txt, 105, 4", "paddock-z.txt, 99, 3", "paddock-aa.txt, 94, 3",
-        "paddock-ab.txt, 71, 4"})
+        "paddock-ab.txt, 71, 4", "paddock-ac.txt, 96, 5", "paddock-ad.txt, 96, 3"})
     @DisplayName("a stranger's set that was measured and not learned from is understood no worse than then")
     void notLearned(String name, int understood, int misread) {
         List<Corpus.Entry> entries = Corpus.read(name);
