@@ -28,6 +28,7 @@ final class BothWings {
 
     private static final int MOST_STEPS = 3;
     private static final int MOST_FRONT = 2;
+    private static final int MOST_IN_VAIN = 2;
     private static final String WHY = "One wing alone has put right one part of the fast corners and not another. Both wings the "
             + "same way hold the balance and change how hard the air presses in all, and how much it drags. How far each goes "
             + "is what a model of this car does most with, driven; nothing but that model speaks for it.";
@@ -82,11 +83,12 @@ final class BothWings {
                 && tried.stream().map(it -> it.change().direction()).distinct().count() == 1).toList();
     }
 
-    /** The two wings after which least is left; empty where nobody moved one alone yet, or it would hardly be felt. */
+    /** The two wings after which least is left; empty where none has helped alone yet, or it would hardly be felt. */
     Optional<Choice> choice(Forecast forecast) {
         boolean fast = complaints.stream().anyMatch(it -> it.symptom().ofBalance()
                 && it.speed().filter(speed -> speed == CornerSpeed.FAST).isPresent());
-        boolean alone = run.tried().stream().anyMatch(it -> it.change().adjuster().kind() == Adjuster.Kind.WING);
+        boolean alone = run.tried().stream().anyMatch(it -> it.change().adjuster().kind() == Adjuster.Kind.WING
+                && it.outcome() == Outcome.BETTER);
         if (!fast || !alone || front.isEmpty() || rear.isEmpty() || run.car().generic()) {
             return Optional.empty();
         }
@@ -109,9 +111,14 @@ final class BothWings {
         return best;
     }
 
-    /** What rules hold against one wing alone is no word against both, but what holds one back holds both. */
+    /**
+     * What rules hold against one wing alone is no word against both, but what holds one back holds both; and a rear wing that was
+     * moved that way twice in vain, alone or in a pair that nobody wrote down as one, is not moved so again.
+     */
     private boolean open(Direction way) {
-        return worth.holding(new Change(Adjuster.REAR_WING, way)).isEmpty()
+        long vain = run.tried().stream().filter(it -> it.change().equals(new Change(Adjuster.REAR_WING, way))
+                && it.outcome() != Outcome.BETTER).count();
+        return vain < MOST_IN_VAIN && worth.holding(new Change(Adjuster.REAR_WING, way)).isEmpty()
                 && worth.holding(new Change(Adjuster.FRONT_WING, way)).isEmpty()
                 && pairs().stream().allMatch(pair -> pair.get(0).change().direction() != way || helped(pair));
     }

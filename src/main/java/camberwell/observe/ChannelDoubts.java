@@ -11,7 +11,7 @@ import java.util.function.IntToDoubleFunction;
 final class ChannelDoubts {
 
     /** So many samples of a log tell it as well as all of them. */
-    private static final int MOST = 10_000;
+    private static final int MOST = 40_000;
 
     private final Trace trace;
     private final Limits limits;

@@ -195,7 +195,7 @@ class PredictCommandTest {
         JsonNode json = new ObjectMapper().readTree(outcome.out());
         assertEquals(0, json.path("counts").path("differs").asInt(), outcome.err());
         assertEquals(0, outcome.code());
-        assertEquals(14, json.path("cars").size());
+        assertEquals(15, json.path("cars").size());
         assertTrue(run(80, "rules", "audit").out().contains("CommonRoad vehicle 2"));
     }
 }

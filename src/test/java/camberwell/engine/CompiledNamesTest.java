@@ -61,12 +61,15 @@ class CompiledNamesTest {
     void canonicalRulesReadTheSame() throws IOException {
         RuleSet set = RuleSet.read(HOME, names(), List.of());
         for (RuleText rule : set.rules().values()) {
-            String anew = CanonicalRules.of(List.of(rule)).replaceFirst("when\n",
+            // A way of a rule with "either" is named by its number, which nobody writes.
+            String name = rule.name().replaceFirst(" \\[[0-9]+]$", "");
+            String anew = CanonicalRules.of(List.of(rule)).replace(rule.name(), name).replaceFirst("when\n",
                     "@because(\"x\")\n@note(\"" + rule.note() + "\")\nwhen\n");
             RuleFileReader reader = new RuleFileReader(set.dictionary(), names(), "anew", rule.stage());
-            RuleText again = reader.read(anew).rules().get(0);
+            List<RuleText> read = reader.read(anew).rules();
             assertEquals(List.of(), reader.problems());
-            assertEquals(rule.name(), again.name());
+            RuleText again = read.get(0);
+            assertEquals(name, again.name());
             assertEquals(said(rule), said(again));
         }
     }
