@@ -112,8 +112,8 @@ final class BothWings {
     }
 
     /**
-     * What rules hold against one wing alone is no word against both, but what holds one back holds both; and a rear wing that was
-     * moved that way twice in vain, alone or in a pair that nobody wrote down as one, is not moved so again.
+     * What rules hold against one wing alone is no word against both, but what holds one back holds both; and a rear wing that
+     * was moved that way twice in vain, alone or in a pair that nobody wrote down as one, is not moved so again.
      */
     private boolean open(Direction way) {
         long vain = run.tried().stream().filter(it -> it.change().equals(new Change(Adjuster.REAR_WING, way))

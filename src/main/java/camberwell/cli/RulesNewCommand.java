@@ -110,7 +110,8 @@ final class RulesNewCommand implements Callable<Integer>, TakesRules {
     private void taken(Engine known, List<RulePack> before) {
         String file = "/" + NewRule.slug(name) + ".";
         Optional<String> there = before.stream().flatMap(pack -> pack.files().keySet().stream())
-                .filter(path -> path.contains(file) && !path.endsWith(".md")).sorted().findFirst().map(path -> folder + "/" + path)
+                .filter(path -> path.contains(file) && !path.endsWith(".md")).sorted().findFirst()
+                .map(path -> folder + "/" + path)
                 .or(() -> Optional.ofNullable(known.ruleSet().rules().get(BothEnds.at(Axle.FRONT, name.strip())))
                         .map(rule -> rule.file() + ":" + rule.line()));
         there.ifPresent(place -> {
