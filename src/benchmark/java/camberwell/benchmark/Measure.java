@@ -56,7 +56,7 @@ public final class Measure {
         System.out.printf(Locale.ROOT, "a JVM that prints one word: %.0f ms%n", bare);
         atMost("advise on a demo case / bare JVM", answer / bare, 8);
         double ordinary = Processes.median(3, Map.of(), List.of(java, "-cp", Processes.classPath(),
-                "camberwell.benchmark.OrdinaryWay", distribution.toString(), demo.toString()));
+                "camberwell.engine.OrdinaryWay", distribution.toString(), demo.toString()));
         atLeast("the ordinary way through KieServices / advise", ordinary / answer, 6);
         atMost("peak memory of advise, MiB", Processes.peakMebibytes(advise), 160);
         atMost("rules check of the whole base / bare JVM",

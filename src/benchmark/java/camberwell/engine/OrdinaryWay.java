@@ -1,18 +1,19 @@
-package camberwell.benchmark;
+package camberwell.engine;
 
 import camberwell.advice.Facts;
 import camberwell.advice.Weights;
 import camberwell.fact.Finding;
 import camberwell.input.CaseReader;
+import camberwell.pack.RuleFolder;
+import camberwell.pack.Source;
 import camberwell.reading.TyreReader;
 import camberwell.run.Case;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
 import org.kie.api.runtime.KieSession;
 
@@ -33,22 +34,19 @@ public final class OrdinaryWay {
         KieFileSystem files = services.newKieFileSystem();
         ReleaseId release = services.newReleaseId("camberwell", "ordinary", "1");
         files.generateAndWritePomXML(release);
-        Path rules = home.resolve("rules");
-        files.write("src/main/resources/camberwell/dictionary.dsl", Files.readString(rules.resolve("dictionary.dsl")));
-        files.write("src/main/resources/camberwell/combine.drl", Files.readString(rules.resolve("combine.drl")));
-        try (Stream<Path> all = Files.walk(rules)) {
-            for (Path file : all.filter(path -> path.toString().endsWith(".dslr")).sorted().toList()) {
-                files.write("src/main/resources/camberwell/" + file.getFileName(), """
-                        package camberwell.ordinary;
-                        expander dictionary.dsl
-                        import camberwell.fact.*;
-                        import camberwell.engine.Conclude;
-                        """ + Files.readString(file));
-            }
+        RuleFolder folder = RuleFolder.builtIn(home);
+        RuleCompiler compiler = new RuleCompiler(folder.dictionary());
+        for (Source source : folder.sources()) {
+            files.write("src/main/resources/" + compiler.packageName(source).replace('.', '/') + "/rules.drl",
+                    compiler.drl(source));
         }
-        services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
+        if (services.newKieBuilder(files).buildAll(ExecutableModelProject.class).getResults()
+                .hasMessages(Message.Level.ERROR)) {
+            throw new IllegalStateException("Drools does not build the rules");
+        }
+        // One base of all packages: what Drools takes where the project names none.
         KieSession session = services.newKieContainer(release).getKieBase().newKieSession();
-        Weights weights = Weights.read(rules.resolve("weights.yaml"));
+        Weights weights = Weights.read(home.resolve("rules/weights.yaml"));
         Facts.of(run, TyreReader.read(run), weights).forEach(session::insert);
         session.fireAllRules();
         System.out.println(session.getObjects(fact -> fact instanceof Finding).size() + " findings");
