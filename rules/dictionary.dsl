@@ -192,6 +192,8 @@
 #: the mass of the car's file
 [when]the car weighs less than {figure:-[0-9]+\.[0-9]+|[0-9]+\.[0-9]+|-[0-9]+|[0-9]+} kg=Setup(below("mass in kg", {figure}))
 #: the mass of the car's file
+[when]the left and right wheels lean alike=Setup(is("sides", "alike"))
+#: no camber that is set wheel by wheel stands more than a step apart: else the car is set for turns of one direction
 [when]the car is one of a simulator=Setup(is("simulator", "yes"))
 #: the car's file or the case says simulator: yes
 [when]the car is no car of a simulator=Setup(is("simulator", "no"))

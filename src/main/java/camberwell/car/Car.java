@@ -6,6 +6,7 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Wheel;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -135,6 +136,16 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         return setting(Adjuster.FRONT_WING).isPresent() || setting(Adjuster.REAR_WING).isPresent()
                 || dimension(Dimension.FRONT_DOWNFORCE).filter(force -> force.value() > 0).isPresent()
                 || dimension(Dimension.REAR_DOWNFORCE).filter(force -> force.value() > 0).isPresent();
+    }
+
+    /** Whether the camber of a wheel is set more than a step otherwise than that of the wheel across from it. */
+    public boolean sidesUnlike() {
+        return Arrays.stream(Wheel.values()).anyMatch(wheel -> {
+            Setting own = adjusters.get(Adjuster.camberOf(wheel));
+            Setting other = adjusters.get(Adjuster.camberOf(wheel.partner()));
+            return own != null && other != null && own.now().unit() == other.now().unit()
+                    && Math.abs(own.now().value() - other.now().value()) > own.step().value() * 1.001;
+        });
     }
 
     /** Whether it is known to exist in a simulator only. */

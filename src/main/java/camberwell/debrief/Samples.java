@@ -126,7 +126,7 @@ final class Samples {
     private static Answer pressures(Case run, Axle axle, double off) {
         Map<Wheel, TyreReading> tyres = new EnumMap<>(Wheel.class);
         for (Wheel wheel : Wheel.values()) {
-            run.car().tyres(wheel.axle()).hotTarget().ifPresent(target -> {
+            run.car().tyres(wheel.axle()).hotTarget(wheel).ifPresent(target -> {
                 double bar = target.in(Unit.BAR) + (wheel.axle() == axle ? off : 0);
                 tyres.put(wheel, new TyreReading(Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), Optional.of(new Quantity(bar, Unit.BAR))));

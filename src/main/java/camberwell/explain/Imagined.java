@@ -168,11 +168,11 @@ final class Imagined {
         double inner = middle + (inside ? 11 : outside ? -6 : 3);
         double outer = middle + (outside ? 6 : inside ? -7 : -2);
         middle += shows(wheel, State.MIDDLE_HOT) ? 9 : shows(wheel, State.MIDDLE_COLD) ? -9 : 0;
-        double hot = spec.hotTarget().map(at -> at.in(Unit.BAR)).orElse(HOT_TARGET_BAR);
+        double hot = spec.hotTarget(wheel).map(at -> at.in(Unit.BAR)).orElse(HOT_TARGET_BAR);
         hot += shows(wheel, State.ABOVE_TARGET) || shows(wheel, State.ABOVE_TARGET_ALONE) ? 0.14
                 : shows(wheel, State.BELOW_TARGET) || shows(wheel, State.BELOW_TARGET_ALONE) ? -0.14 : 0;
         return new TyreReading(Optional.of(celsius(inner)), Optional.of(celsius(middle)), Optional.of(celsius(outer)),
-                Optional.empty(), Optional.of(gauge(hot, spec.hotTarget().map(Quantity::unit).orElse(Unit.BAR))));
+                Optional.empty(), Optional.of(gauge(hot, spec.hotTarget(wheel).map(Quantity::unit).orElse(Unit.BAR))));
     }
 
     /** As a gauge reads in that unit: to a hundredth of a bar, to a tenth of any other. */

@@ -31,6 +31,7 @@ public record Setup(Car car) implements Premise {
     private static final String ADJUSTABLE = "adjustable ";
     private static final String IN = " in ";
     private static final String POSITION = "position";
+    private static final String SIDES = "sides";
     private static final String MASS = "mass in kg";
     private static final String LEFT = "steps left of ";
     private static final String TOWARDS = " towards ";
@@ -42,6 +43,7 @@ public record Setup(Car car) implements Premise {
         attributes.add(Attribute.of("kind", CarKind.class));
         attributes.add(Attribute.of("wings", "yes", "no"));
         attributes.add(Attribute.of("simulator", "yes", "no"));
+        attributes.add(Attribute.of(SIDES, "alike", "unlike"));
         for (Adjuster adjuster : Adjuster.values()) {
             attributes.add(Attribute.of(adjustable(adjuster), "yes", "no"));
             if (isAngle(adjuster)) {
@@ -116,6 +118,9 @@ public record Setup(Car car) implements Premise {
         }
         if (attribute.equals("simulator")) {
             return car.simulated().isEmpty() ? null : car.simulator() ? "yes" : "no";
+        }
+        if (attribute.equals(SIDES)) {
+            return car.sidesUnlike() ? "unlike" : "alike";
         }
         Adjuster adjuster = attribute.startsWith(ADJUSTABLE) ? adjuster(attribute.substring(ADJUSTABLE.length()))
                 : null;
@@ -211,6 +216,9 @@ public record Setup(Car car) implements Premise {
         if (attribute.equals("simulator")) {
             return word(attribute) == null ? "whether it is a car of a simulator is not given"
                     : car.simulator() ? "the car is one of a simulator" : "the car is a real one";
+        }
+        if (attribute.equals(SIDES)) {
+            return car.sidesUnlike() ? "the left and the right wheels lean unlike" : "no left wheel leans unlike its right one";
         }
         if (attribute.equals(MASS)) {
             return car.dimension(Dimension.MASS).map(mass -> "the car weighs " + mass)

@@ -201,19 +201,24 @@ final class CarReader {
         List<Quantity> window = ends.isEmpty() ? List.of() : window(ends.get(), in);
         TyreSpec spec = new TyreSpec(window.isEmpty() ? Optional.empty() : Optional.of(window.get(0)),
                 window.isEmpty() ? Optional.empty() : Optional.of(window.get(1)),
-                fields.quantity("hot-target", Measure.PRESSURE), fields.quantity("cold-minimum", Measure.PRESSURE),
+                fields.quantity("hot-target", Measure.PRESSURE), fields.quantity("left-hot-target", Measure.PRESSURE),
+                fields.quantity("right-hot-target", Measure.PRESSURE), fields.quantity("cold-minimum", Measure.PRESSURE),
                 fields.quantity("rim", Measure.RIM), fields.quantity("diameter", Measure.DIAMETER),
                 fields.quantity("camber-per-kelvin", Measure.CAMBER_PER_KELVIN));
-        if (spec.hotTarget().isPresent() && spec.coldMinimum().isPresent()
-                && spec.hotTarget().get().compareTo(spec.coldMinimum().get()) < 0) {
-            fields.error("hot-target", "the hot target of " + spec.hotTarget().get() + " is below the cold minimum of "
-                    + spec.coldMinimum().get());
-        }
+        aboveMinimum("hot-target", spec.hotTarget(), spec, fields);
+        aboveMinimum("left-hot-target", spec.leftTarget(), spec, fields);
+        aboveMinimum("right-hot-target", spec.rightTarget(), spec, fields);
         if (spec.rim().isPresent() && spec.diameter().isPresent() && spec.rim().get().compareTo(spec.diameter().get()) >= 0) {
             fields.error("rim", "a rim of " + spec.rim().get() + " does not go into a tyre of " + spec.diameter().get());
         }
         fields.done();
         return spec;
+    }
+
+    private static void aboveMinimum(String key, Optional<Quantity> target, TyreSpec spec, Fields fields) {
+        if (target.isPresent() && spec.coldMinimum().isPresent() && target.get().compareTo(spec.coldMinimum().get()) < 0) {
+            fields.error(key, "the hot target of " + target.get() + " is below the cold minimum of " + spec.coldMinimum().get());
+        }
     }
 
     private static List<Quantity> window(Node node, Document in) {

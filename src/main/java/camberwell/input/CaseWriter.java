@@ -159,7 +159,8 @@ public final class CaseWriter {
             map.put("window", list(List.of(quantity(spec.windowLow().get()), quantity(spec.windowHigh().get())),
                     FlowStyle.FLOW));
         }
-        return map.put("hot-target", spec.hotTarget()).put("cold-minimum", spec.coldMinimum())
+        return map.put("hot-target", spec.hotTarget()).put("left-hot-target", spec.leftTarget())
+                .put("right-hot-target", spec.rightTarget()).put("cold-minimum", spec.coldMinimum())
                 .put("rim", spec.rim()).put("diameter", spec.diameter())
                 .put("camber-per-kelvin", spec.camberPerKelvin()).node();
     }

@@ -45,17 +45,25 @@ record AxlePressures(List<WheelFigures> read, double off) {
         return CLEAR * ramp(bar, STARTS, FULL) + (1 - CLEAR) * ramp(bar, FULL, TOTAL);
     }
 
-    /** In words: {@code 0.11 bar above the hot target of 1.90 bar}. */
+    /** In words: {@code 0.11 bar above the hot target of 1.90 bar}; of two targets without a figure. */
     String against() {
-        return against(read.get(0), off);
+        WheelFigures first = read.get(0);
+        return against(first, off, read.stream().map(WheelFigures::target).distinct().count() > 1 ? "their hot targets"
+                : target(first));
     }
 
     static String against(WheelFigures wheel, double offBar) {
-        String target = text(wheel.target().orElseThrow());
-        String off = bar(wheel, Math.abs(offBar));
+        return against(wheel, offBar, target(wheel));
+    }
+
+    private static String target(WheelFigures wheel) {
+        return "the hot target of " + text(wheel.target().orElseThrow());
+    }
+
+    private static String against(WheelFigures wheel, double offBar, String target) {
         String warmed = wheel.warm().equals(wheel.hot()) ? "" : ", warmed to the window as they should be";
-        return (Math.abs(offBar) < 0.005 ? "at the hot target of " + target
-                : off + (offBar > 0 ? " above" : " below") + " the hot target of " + target) + warmed;
+        return (Math.abs(offBar) < 0.005 ? "at " + target
+                : bar(wheel, Math.abs(offBar)) + (offBar > 0 ? " above " : " below ") + target) + warmed;
     }
 
     /** A difference of pressure in the unit that the tyre was read in. */

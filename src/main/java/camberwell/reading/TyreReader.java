@@ -26,10 +26,12 @@ public final class TyreReader {
 
     private final Case run;
     private final LoadedSide side;
+    private final HotTarget target;
 
     private TyreReader(Case run) {
         this.run = run;
         this.side = LoadedSide.of(run);
+        this.target = new HotTarget(run, side);
     }
 
     /** What the tyres of {@code run} show; nothing when none was measured. */
@@ -82,7 +84,7 @@ public final class TyreReader {
         Optional<Quantity> warm = believed ? tyre.hotPressure().map(hot -> warm(hot, gas, tread, off))
                 : Optional.empty();
         return new WheelFigures(wheel, tread, side.loads(wheel), cold, tyre.hotPressure(), warm,
-                run.car().tyres(wheel.axle()).hotTarget().filter(target -> !rainTyre(run)), gas, off);
+                rainTyre(run) ? Optional.empty() : target.of(wheel, warm), gas, off);
     }
 
     /** Whether it was driven on tyres for the rain: window and target of the car's file are those of its dry ones. */

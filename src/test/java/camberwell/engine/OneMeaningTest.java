@@ -266,6 +266,7 @@ class OneMeaningTest {
         Map<Axle, TyreSpec> tyres = new EnumMap<>(Axle.class);
         for (Axle axle : Axle.values()) {
             tyres.put(axle, new TyreSpec(Optional.empty(), Optional.empty(), some(random, bar(random)), Optional.empty(),
+                    Optional.empty(), Optional.empty(),
                     Optional.empty(), Optional.empty(), Optional.empty()));
         }
         Map<Dimension, Quantity> dimensions = random.nextBoolean() ? Map.of()

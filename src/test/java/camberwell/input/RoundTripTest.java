@@ -259,7 +259,8 @@ class RoundTripTest {
             Optional<Quantity> rim = maybe(() -> between(13, 20, Unit.INCH));
             Optional<Quantity> diameter = maybe(() -> between(500, 700, Unit.MILLIMETRE)).filter(tyre ->
                     rim.isEmpty() || tyre.compareTo(rim.get()) > 0);
-            return new TyreSpec(low, low.map(it -> it.withValue(it.value() + 15)), target, minimum, rim, diameter,
+            return new TyreSpec(low, low.map(it -> it.withValue(it.value() + 15)), target, minimum.isEmpty() ? maybe(this::pressure) : target,
+                    minimum.isEmpty() ? maybe(this::pressure) : Optional.empty(), minimum, rim, diameter,
                     maybe(() -> between(0.01, 0.1, Unit.DEGREE)));
         }
 

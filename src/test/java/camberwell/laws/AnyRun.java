@@ -89,7 +89,7 @@ public final class AnyRun {
         Map<Axle, TyreSpec> tyres = new EnumMap<>(Axle.class);
         for (Axle axle : Axle.values()) {
             tyres.put(axle, new TyreSpec(Optional.of(celsius(LOW)), Optional.of(celsius(HIGH)),
-                    Optional.of(bar(TARGET)), Optional.of(bar(1.40)), Optional.empty(), Optional.empty(),
+                    Optional.of(bar(TARGET)), Optional.empty(), Optional.empty(), Optional.of(bar(1.40)), Optional.empty(), Optional.empty(),
                     Optional.empty()));
         }
         Map<Dimension, Quantity> dimensions = new EnumMap<>(Dimension.class);
