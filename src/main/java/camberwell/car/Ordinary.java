@@ -13,7 +13,8 @@ import java.util.Set;
 /**
  * How an adjuster stands against what is ordinary. Toe, camber and caster are held against ranges of angles, which are
  * those of cars on tyres for the track (a single-seater on slicks takes more camber, a road car less); everything else is
- * held against the middle half of the adjuster's own range. All ranges are common practice, no source.
+ * held against the middle half of the adjuster's own range, and one step off its middle is never far: of a bar with three
+ * holes every one is ordinary. All ranges are common practice, no source.
  */
 public final class Ordinary {
 
@@ -27,6 +28,8 @@ public final class Ordinary {
     private static final double CASTER_LEAST = 3.5;
     private static final double CASTER_MOST = 8.0;
     private static final double QUARTER = 0.25;
+    /** Steps off the middle of the range up to which no setting is far off; a hair more. */
+    private static final double NEAR = 1 + 1e-9;
 
     private Ordinary() {
     }
@@ -103,6 +106,7 @@ public final class Ordinary {
         }
         double part = (setting.now().value() - setting.min().value()) / range;
         double up = setting.largerIsSofter() == raised ? 1 - part : part;
-        return between(up, QUARTER, 1 - QUARTER);
+        double stepsOff = Math.abs(part - 0.5) * range / setting.step().value();
+        return stepsOff <= NEAR ? Set.of(Standing.ORDINARY) : between(up, QUARTER, 1 - QUARTER);
     }
 }

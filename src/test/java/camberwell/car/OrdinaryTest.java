@@ -35,6 +35,17 @@ class OrdinaryTest {
     }
 
     @Test
+    @DisplayName("of three holes none is far from the middle; of more the ends are, as in any finer range")
+    void holes() {
+        for (double hole : new double[] {1, 2, 3}) {
+            assertEquals(Set.of(Standing.ORDINARY), standing(Adjuster.FRONT_ANTI_ROLL_BAR, hole, 1, 3, Unit.POSITION));
+        }
+        assertEquals(Set.of(Standing.BEYOND_ORDINARY), standing(Adjuster.FRONT_ANTI_ROLL_BAR, 4, 1, 4, Unit.POSITION));
+        assertEquals(Set.of(Standing.BEYOND_ORDINARY), standing(Adjuster.FRONT_ANTI_ROLL_BAR, 5, 1, 5, Unit.POSITION));
+        assertEquals(Set.of(Standing.SHORT_OF_ORDINARY), standing(Adjuster.FRONT_ANTI_ROLL_BAR, 1, 1, 5, Unit.POSITION));
+    }
+
+    @Test
     @DisplayName("a wheel's camber is held against its axle's range, but for a wheel that leans out on purpose")
     void camber() {
         assertEquals(Set.of(Standing.ORDINARY), standing(Adjuster.FRONT_RIGHT_CAMBER, -3, -5, -1, Unit.DEGREE));

@@ -75,6 +75,17 @@ class SecondPanelTest {
     }
 
     @Test
+    @DisplayName("an axle above its window on too much air: the air first, whatever bar stands at its end")
+    void hotAndFull() {
+        String late = said("occurrence: every-lap, since: late-run", "understeer, phase: mid-corner, severity: clear");
+        Advice advice = advise("corvane-coupe", DRY + "setup: {front-anti-roll-bar: 7}\n" + tyres("108 110 106 2.08",
+                "108 110 106 2.08", "92 90 88 1.85", "92 90 88 1.85") + late);
+        assertEquals("front-pressure lower", changes(advice).get(0), changes(advice).toString());
+        assertEquals("front-anti-roll-bar softer", changes(advise("corvane-coupe", DRY + "setup: {front-anti-roll-bar: 7}\n"
+                + tyres(FINE, FINE, FINE, FINE) + late)).get(0));
+    }
+
+    @Test
     @DisplayName("a strong snap, rears that lock, a pull on the brakes: nobody is sent out to feel it again, not even if it "
             + "came once")
     void notAgain() {
