@@ -71,7 +71,12 @@ final class Sizer {
                 wanted ? predictions.bench() : Optional.empty(), helped).size(change, setting));
     }
 
-    /** Why it cannot move that way at all. */
+    /** Why that adjuster cannot move that way at all, whatever else there is to say; of a pressure its own sizer tells. */
+    Optional<String> stop(Change change) {
+        return run.car().generic() || change.adjuster().adjustment() == Adjustment.PRESSURE ? Optional.empty()
+                : run.car().setting(change.adjuster()).flatMap(setting -> stop(change, setting));
+    }
+
     private static Optional<String> stop(Change change, Setting setting) {
         Direction direction = change.direction();
         if (change.adjuster() == Adjuster.REAR_TOE && direction == Direction.TOE_OUT

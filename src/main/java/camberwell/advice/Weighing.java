@@ -217,6 +217,9 @@ final class Weighing {
             if (position <= WORTH_A_WORD) {
                 ranking.withhold(change, run.car().lacking(change.adjuster()), List.of());
             }
+        } else if (sizer.stop(change).isPresent()) {
+            // What cannot move waits for nothing.
+            ranking.withhold(change, sizer.stop(change).get(), List.of());
         } else if (halted) {
             ranking.withhold(change, "not before this: " + halt.get().title().toLowerCase(Locale.ROOT), List.of());
         } else if (stays) {
