@@ -96,7 +96,8 @@ final class PredictCommand implements Callable<Integer> {
                     + wanted.change().adjuster().spoken() + "; draw a --manoeuvre");
         }
         double held = steady.map(PredictionReport::speed).orElseGet(turn::speed);
-        PhasesReport phases = new PhasesReport(new ProvingGround(before), after, held);
+        PhasesReport phases = new PhasesReport(new ProvingGround(before), after, held,
+                steady.map(PredictionReport::prediction));
         draw(steady.map(PredictionReport::svg).orElse(""));
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());

@@ -146,6 +146,11 @@ public final class PredictionReport {
         return new CharacteristicPlot(before, after).svg(car + ": " + change);
     }
 
+    /** What it tells of. */
+    public Prediction prediction() {
+        return prediction;
+    }
+
     /** Speed of the corner, m/s. */
     public double speed() {
         return prediction.before().near().point().speed();
