@@ -131,7 +131,7 @@ final class PredictCommand implements Callable<Integer> {
         double held = question.near().speed();
         double along = question.near().longitudinal();
         return new PredictionReport(before.car().name(), title,
-                new Prediction(wanted.change().adjuster(), turn.phase(), from, to, before.lentBy()),
+                new Prediction(wanted.change().adjuster(), turn.phase(), from, to, before.lent()),
                 Characteristic.of(before, turn.phase(), held, along), Characteristic.of(after, turn.phase(), held, along));
     }
 
