@@ -73,10 +73,11 @@ final class BrakeSizer {
             return new Sized.Impossible(balance.get().text() + "; a step of " + setting.step() + " rearward would make the "
                     + "rear wheels lock first");
         }
-        computation.add(Figures.fill("half a per cent to one at a time, either way: %d step%s of %s", steps,
-                steps == 1 ? "" : "s", setting.step()));
+        String extent = Figures.fill("half a per cent to one at a time, either way: %d step%s of %s", steps,
+                steps == 1 ? "" : "s", setting.step());
+        computation.add(extent);
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(),
-                List.copyOf(computation)));
+                List.copyOf(computation), List.of(extent)));
     }
 
     /** No more than is aimed at, unless that is less than half a per cent. */
