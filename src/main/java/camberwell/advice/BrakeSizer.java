@@ -72,8 +72,9 @@ final class BrakeSizer {
             return new Sized.Impossible(balance.get().text() + "; a step of " + setting.step() + " rearward would make the "
                     + "rear wheels lock first");
         }
-        List<String> extent = new ArrayList<>(List.of(Figures.fill("half a per cent to one at a time, either way: %d step%s of %s",
-                steps, steps == 1 ? "" : "s", setting.step())));
+        List<String> extent = new ArrayList<>();
+        extent.add(Figures.fill("half a per cent to one at a time, either way: %d step%s of %s", steps, steps == 1 ? "" : "s",
+                setting.step()));
         if (rearsLock && !rearward) {
             balance.map(now -> howMany(now, setting, steps)).ifPresent(extent::add);
         }
@@ -88,8 +89,8 @@ final class BrakeSizer {
      */
     private static String howMany(BrakeBalance now, Setting setting, int steps) {
         if (now.sparePercent() >= 0) {
-            return "by these figures the fronts would lock first already, but the rears were seen to; the engine's braking and the "
-                    + "bite of the pads are not in them. Go on so, a change a run, until the fronts lock first";
+            return "by these figures the fronts would lock first already, but the rears were seen to; the engine's braking and "
+                    + "the bite of the pads are not in them. Go on so, a change a run, until the fronts lock first";
         }
         int all = setting.stepsLeft(Direction.FORWARD);
         int needed = 1;
@@ -100,8 +101,8 @@ final class BrakeSizer {
         int changes = (needed + steps - 1) / steps;
         String count = changes == 1 ? "this change" : "some " + changes + " such changes";
         return now.at(setting.moved(Direction.FORWARD, needed)).sparePercent() < 0
-                ? "by these figures the rears lock first up to " + there + ", where the adjuster ends, " + count + " away: go that "
-                + "way a change a run until the fronts lock first, and have the brakes themselves looked at"
+                ? "by these figures the rears lock first up to " + there + ", where the adjuster ends, " + count + " away: go "
+                + "that way a change a run until the fronts lock first, and have the brakes themselves looked at"
                 : changes == 1 ? "by these figures the fronts lock first from " + there + " on: this change should do"
                 : "by these figures the fronts lock first from " + there + " on, " + count + " away: go that way a change a run, "
                 + "and stop as soon as the fronts do lock first";
