@@ -84,8 +84,8 @@ public final class PhasesReport {
 
     /** Why the settled turn and the driven corner may well go two ways. */
     private static String differs(Prediction prediction, Phase phase) {
-        String both = "The two tables differ at " + Predicted.phase(prediction.phase()) + ". The steady corner is a turn near the "
-                + "limit that has settled. ";
+        String both = "The two tables differ at " + Predicted.phase(prediction.phase()) + ". The steady corner is a turn near "
+                + "the limit that has settled. ";
         return phase == Phase.LIFT_OFF ? both + "The driven one is the first second after the throttle closes, while load comes "
                 + "forward and the nose comes in: a car that needed more lock in the turn comes in by more, whatever it does in "
                 + "the end. How it ends shows --manoeuvre lift-off."

@@ -103,8 +103,8 @@ class CarModelTest {
 
     private static String lentTo(String adjusters, String tyres, String dimensions) {
         Car car = Trackside.yaml("car: {name: a, drive: all, adjusters: {front-anti-roll-bar: {now: 2, min: 1, max: 5, "
-                + "step: 1}" + adjusters + "}, tyres: {front: {" + tyres + "}}, dimensions: {wheelbase: 2.7 m, front-weight: 56 %, "
-                + dimensions + "}}\n").car();
+                + "step: 1}" + adjusters + "}, tyres: {front: {" + tyres + "}}, dimensions: {wheelbase: 2.7 m, front-weight: "
+                + "56 %, " + dimensions + "}}\n").car();
         return CarModel.of(car, Surface.DRY).orElseThrow().lent().orElseThrow().by();
     }
 
