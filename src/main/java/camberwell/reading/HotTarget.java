@@ -31,7 +31,7 @@ final class HotTarget {
      */
     Optional<Quantity> of(Wheel wheel, Optional<Quantity> warm) {
         TyreSpec spec = run.car().tyres(wheel.axle());
-        Optional<Quantity> target = spec.hotTarget(wheel);
+        Optional<Quantity> target = run.hotTarget(wheel);
         Optional<Quantity> kept = spec.ownTarget(wheel).isPresent() || side.loads(wheel) ? Optional.empty()
                 : target.flatMap(axle -> kept(wheel, axle));
         if (kept.isEmpty() || warm.isEmpty()) {
