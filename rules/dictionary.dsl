@@ -238,6 +238,8 @@
 #: hot: above {hot-track}; nothing holds where the track temperature is not given
 
 # The run, its driver, and what was tried before
+[when]the run may have been no longer than {figure:-[0-9]+\.[0-9]+|[0-9]+\.[0-9]+|-[0-9]+|[0-9]+} laps=not Outing(above("laps", {figure}))
+#: also where nobody said how long it was
 [when]the run was longer than {figure:-[0-9]+\.[0-9]+|[0-9]+\.[0-9]+|-[0-9]+|[0-9]+} laps=Outing(above("laps", {figure}))
 #: laps of the stint, or those that were timed
 [when]the run was shorter than {figure:-[0-9]+\.[0-9]+|[0-9]+\.[0-9]+|-[0-9]+|[0-9]+} laps=Outing(below("laps", {figure}))
