@@ -24,6 +24,9 @@ import java.util.OptionalDouble;
  */
 public final class TyreReader {
 
+    /** Kelvin below the window up to which a tyre is taken to come into it; common practice, no source. */
+    private static final double FAR_BELOW = 20;
+
     private final Case run;
     private final LoadedSide side;
     private final HotTarget target;
@@ -45,6 +48,7 @@ public final class TyreReader {
         Notepad notes = new Notepad();
         reader.ofAnotherTyre().ifPresent(notes::doubt);
         figures.held().ifPresent(corner -> notes.doubt(corner.text()));
+        PullSide.of(run, all).ifPresent(notes::doubt);
         TreadReader pyrometer = new TreadReader(run, hot, notes);
         GaugeReader gauge = new GaugeReader(run, notes);
         for (Axle axle : Axle.values()) {
@@ -81,7 +85,7 @@ public final class TyreReader {
         OptionalDouble off = offWindow(wheel.axle(), tread);
         boolean believed = tyre.hotPressure().isPresent()
                 && cold.filter(set -> tyre.hotPressure().get().compareTo(set) <= 0).isEmpty();
-        Optional<Quantity> warm = believed ? tyre.hotPressure().map(hot -> warm(hot, gas, tread, off))
+        Optional<Quantity> warm = believed ? tyre.hotPressure().map(hot -> believable(wheel, hot, warm(hot, gas, tread, off), off))
                 : Optional.empty();
         return new WheelFigures(wheel, tread, side.loads(wheel), cold, tyre.hotPressure(), warm,
                 target.of(wheel, warm), gas, off);
@@ -112,6 +116,15 @@ public final class TyreReader {
         double kelvin = gas.map(Quantity::si).orElseGet(() -> Unit.CELSIUS.toSi(tread.orElseThrow().mean()));
         double absolute = (hot.si() + ambient(run)) * (kelvin - off.getAsDouble()) / kelvin;
         return Quantity.ofSi(absolute - ambient(run), hot.unit());
+    }
+
+    /**
+     * The target at the most, where the tread stayed so far below its window that nobody knows whether it will see it: by what it
+     * would read there such a tyre is not over-filled.
+     */
+    private Quantity believable(Wheel wheel, Quantity hot, Quantity warm, OptionalDouble off) {
+        Optional<Quantity> target = run.hotTarget(wheel).filter(it -> it.compareTo(warm) < 0 && it.compareTo(hot) > 0);
+        return off.orElse(0) < -FAR_BELOW ? target.orElse(warm) : warm;
     }
 
     private OptionalDouble offWindow(Axle axle, Optional<TreadRead> tread) {
