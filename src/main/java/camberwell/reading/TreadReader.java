@@ -168,7 +168,8 @@ final class TreadReader {
         double below = low.get().in(Unit.CELSIUS) - mean;
         double above = mean - high.get().in(Unit.CELSIUS);
         String window = "; their window is " + low.get() + " to " + high.get();
-        String tyres = axle.id() + " tyres " + celsius(mean) + " on average";
+        // In the unit of the window that it is held against.
+        String tyres = axle.id() + " tyres " + new Quantity(mean, Unit.CELSIUS).to(low.get().unit()).text(0) + " on average";
         notes.note(axle.id(), State.BELOW_WINDOW, dryWindow(run) ? ramp(below, 0, WINDOW_FULL) : 0, tyres + window);
         notes.note(axle.id(), State.ABOVE_WINDOW, ramp(above, 0, WINDOW_FULL), tyres + window);
         // What is outside by a few kelvin is no evidence that it is inside: one reading does not speak against itself.

@@ -39,6 +39,21 @@ class ContradictingTyresTest {
         assertEquals(told, TyreReader.read(run).find("front", State.SIDES_DIFFER).isPresent());
     }
 
+    // A soft right front drags to the right; a left front brake that does more heats its tyre and pulls to the left.
+    @ParameterizedTest
+    @CsvSource({"left, braking, true, true", "left, straight, true, false", "right, braking, false, false",
+        "right, straight, false, false"})
+    @DisplayName("a car that pulls away from its soft tyre is not pulled by that; on the brakes the hotter side's brake is named")
+    void pull(String turn, String phase, boolean notTheAir, boolean brake) {
+        Case run = Trackside.run("conditions: {air: 16 °C}\nreports:\n  - {symptom: pulling, phase: " + phase + ", turn: " + turn
+                + "}\n").withTyres(Map.of(Wheel.FRONT_LEFT, tyre(88, 86, 84, 1.70, 2.00), Wheel.FRONT_RIGHT,
+                tyre(81, 79, 77, 1.50, 1.75)));
+        String doubts = String.join("; ", TyreReader.read(run).doubts());
+        assertEquals(notTheAir, doubts.contains("pulls to the " + turn + ": the front-right tyre, which is the softer by 0.25 bar, "
+                + "would pull to the other side"), doubts);
+        assertEquals(brake, doubts.contains("the front-left tyre is hotter than its partner by 7 K: its brake does more"), doubts);
+    }
+
     // p V = n R T at constant volume: 1.70 bar cold at 18 °C and gas at T: (hot + 1.01325) = 2.71325 (T / 291.15 K).
     // A tread of 60 °C is 333.15 K; gas at 75 °C needs 2.231 bar hot, gas at 68 °C 2.166 bar.
     @ParameterizedTest
