@@ -64,6 +64,9 @@ final class AfterRuns {
         if (!putsBack()) {
             goOn();
         }
+        if (!putsBack()) {
+            otherWay();
+        }
         noCoarse();
         leaveBalance();
         if (!ranking.isEmpty() && !putsBack()) {
@@ -144,6 +147,14 @@ final class AfterRuns {
         } else if (last.call() == LastChange.Call.FINER && !ranking.isEmpty() && !last.fine(ranking.first().change())) {
             finer();
         }
+    }
+
+    /** A step the other way of what has just been put back. */
+    private void otherWay() {
+        Optional<RankedChange> first = ranking.isEmpty() ? Optional.empty() : Optional.of(ranking.first());
+        last.otherWay().filter(change -> run.conditions().surface() == Surface.DRY)
+                .flatMap(change -> leverage.forecast(run, complaints).filter(Forecast::shows)
+                .flatMap(forecast -> new OtherWay(run, worth, weights).of(change, forecast, first))).ifPresent(ranking::lead);
     }
 
     /** What is left to finer levers: also those that cost more than they bring, since the others cost more still. */
