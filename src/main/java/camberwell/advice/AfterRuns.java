@@ -25,6 +25,7 @@ final class AfterRuns {
     private final Weights weights;
     private final Undo undo;
     private final LastChange last;
+    private final Doubt doubt;
     /** Every change that was scored. */
     private final List<RankedChange> candidates;
     private Experience experience;
@@ -46,7 +47,9 @@ final class AfterRuns {
         this.leverage = leverage;
         this.weights = weights;
         this.undo = new Undo(run, complaints, notes, weights);
-        this.last = new LastChange(run, complaints, new Trials(run, weights.learning()), worth::score, leverage);
+        Trials trials = new Trials(run, weights.learning());
+        this.last = new LastChange(run, complaints, trials, worth::score, leverage);
+        this.doubt = new Doubt(trials, change -> notes.get(change.adjuster().note()).ways().get(change.direction()));
     }
 
     /**
@@ -64,6 +67,7 @@ final class AfterRuns {
         undoFirst();
         if (!putsBack()) {
             goOn();
+            halfWhereHarmIsUnclear();
         }
         if (!putsBack()) {
             otherWay();
@@ -158,6 +162,22 @@ final class AfterRuns {
         last.otherWay().filter(change -> run.conditions().surface() == Surface.DRY)
                 .flatMap(change -> leverage.forecast(run, complaints).filter(Forecast::shows)
                 .flatMap(forecast -> new OtherWay(run, worth, weights).of(change, forecast, first))).ifPresent(ranking::lead);
+    }
+
+    /** On with what may have harmed, nobody could tell, only by half, and with an eye to that. */
+    private void halfWhereHarmIsUnclear() {
+        String harm = doubt.unclearOfLast();
+        if (!harm.isEmpty()) {
+            ranking.replace(each -> each.change().equals(last.change()) ? half(each, harm) : each);
+        }
+    }
+
+    private RankedChange half(RankedChange change, String harm) {
+        String why = "nobody could tell whether " + harm + " came of it: ";
+        int steps = change.size().steps() / 2;
+        return change.size().from().isEmpty() || steps == 0 ? change.explained(why + "look for that first")
+                : change.sized(run.car().setting(change.change().adjuster()).orElseThrow()
+                        .moved(change.change().direction(), steps), steps, why + "half as far, and look for that first");
     }
 
     /** What is left to finer levers: also those that cost more than they bring, since the others cost more still. */

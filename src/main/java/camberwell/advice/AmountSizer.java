@@ -46,7 +46,7 @@ final class AmountSizer {
             computation.add("the rule says more; its stop leaves no more than that");
         }
         return new Size(Optional.of(setting.get().now()), Optional.of(setting.get().moved(change.direction(), steps)), steps,
-                List.of(), computation);
+                List.of(), computation, computation);
     }
 
     private static int steps(Amount amount, Setting setting, Direction direction) {

@@ -58,11 +58,6 @@ final class BothWings {
     record Choice(RankedChange change, double gain) {
     }
 
-    /** Whether that is the reason of such a change. */
-    static boolean isWhy(String reason) {
-        return reason.equals(WHY);
-    }
-
     /** Whether both were moved before the last run, and that helped and harmed nothing: it goes on. */
     boolean helped() {
         List<List<Tried>> pairs = pairs();

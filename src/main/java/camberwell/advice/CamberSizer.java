@@ -98,9 +98,11 @@ final class CamberSizer {
         int steps = (int) Math.max(1, Math.min(most, Math.round(degrees / step)));
         steps = Math.min(steps, setting.stepsLeft(change.direction()));
         List<String> computation = new ArrayList<>(why);
-        computation.add("in the car's steps of " + setting.step() + ": " + steps);
+        String extent = "in the car's steps of " + setting.step() + ": " + steps;
+        computation.add(extent);
         return new Sized.Possible(new Size(Optional.of(setting.now()),
-                Optional.of(setting.moved(change.direction(), steps)), steps, List.of(), List.copyOf(computation)));
+                Optional.of(setting.moved(change.direction(), steps)), steps, List.of(), List.copyOf(computation),
+                List.of(extent)));
     }
 
     /** Degrees of camber that move the spread by one kelvin, and where that is known from. */

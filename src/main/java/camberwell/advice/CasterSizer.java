@@ -45,9 +45,10 @@ final class CasterSizer {
                 beforeAfter(setting.now(), to, inclination, camber, -STEER_DEGREES),
                 beforeAfter(setting.now(), to, inclination, camber, STEER_DEGREES), Math.toDegrees(inclination),
                 kingpin.isPresent() ? "" : ", assumed, the car's file gives none"));
+        List<String> extent = List.copyOf(computation);
         computation.add("caster is mostly best left alone: it moves steering weight, self-centring and camber in steer "
                 + "all at once, and the alignment must be set again (common practice, no source)");
-        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation));
+        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation), extent);
     }
 
     private static String beforeAfter(Quantity before, Quantity after, double inclination, double camber,

@@ -12,6 +12,7 @@ import camberwell.vocabulary.Witness;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * What got worse by one driver's word and need not be laid at the door of a change. Drivers forget a complaint in one
@@ -46,6 +47,24 @@ final class Doubt {
         return effects(trial).isEmpty() && !told(index, false)
                 && (trials.any(index, Outcome.BETTER) || ways.apply(trial.change()).effects().stream()
                 .noneMatch(effect -> effect.on() == trial.on().symptom().orElseThrow()));
+    }
+
+    /**
+     * Whether nobody could tell if the change brought what by its note it may well bring: that is no verdict, but half a word
+     * against it, as it is as likely as not.
+     */
+    boolean mayHaveHarmed(Tried trial) {
+        if (trial.outcome() != Outcome.UNCLEAR || trial.on().symptom().isEmpty() || elsewhere(trial)) {
+            return false;
+        }
+        List<Effect> effects = effects(trial);
+        return !effects.isEmpty() && effects.stream().allMatch(effect -> effect.effect() < 0);
+    }
+
+    /** What the last change may have brought, nobody could tell: {@code front locking under braking}; blank for nothing. */
+    String unclearOfLast() {
+        return trials.count() == 0 ? "" : trials.trial(trials.count() - 1).stream().filter(this::mayHaveHarmed)
+                .map(trial -> trial.on().text()).collect(Collectors.joining(", "));
     }
 
     /** Brakes do nothing where nobody brakes. */

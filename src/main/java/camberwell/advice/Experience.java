@@ -34,6 +34,8 @@ public final class Experience {
     private static final double MOST_OF_IT = 0.5;
     /** So many times what is moved by little at a time may have done nothing before it is let go. */
     private static final int TELLING = 3;
+    /** What a harm weighs of which nobody could tell whether the change brought it: it is as likely as not. */
+    private static final double UNCLEAR_HARM = 0.5;
 
     private final Map<Change, Learned> learned;
     private final Map<Change, String> objections;
@@ -185,6 +187,7 @@ public final class Experience {
                     double share = toldAlready ? 0 : share(i, helps);
                     double telling = trial.outcome() == Outcome.SAME && small(List.of(trial)) ? 1.0 / TELLING : 1;
                     tally.add(i, trial.outcome(), share, trials.weight(i) * share * telling, again);
+                    tally.failed += doubt.mayHaveHarmed(trial) ? UNCLEAR_HARM * trials.weight(i) : 0;
                 } else if (trial.change().equals(change.opposite()) && trial.outcome() == Outcome.WORSE
                         && !doubt.of(i)) {
                     tally.helped += toldAlready ? 0 : weights.learning().opposite() * trials.weight(i);

@@ -91,11 +91,6 @@ final class LastResort {
         }
     }
 
-    /** Whether that is the reason of a change that nothing but the model speaks for. */
-    static boolean isWhy(String reason) {
-        return reason.endsWith(MOST);
-    }
-
     /**
      * A change, and how far it goes.
      *

@@ -5,7 +5,6 @@ import camberwell.knowledge.Note;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,7 +47,8 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
 
     /** Whether no rule speaks for it, and a model of the car alone does. */
     public boolean ofModelAlone() {
-        return because.filter(why -> LastResort.isWhy(why) || BothWings.isWhy(why)).isPresent();
+        List<String> speaking = rules();
+        return speaking.contains(LastResort.WORD) && List.of(LastResort.WORD, Learned.RULE).containsAll(speaking);
     }
 
     /** Whether it relieves a complaint. */
@@ -69,9 +69,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
 
     /** The same change as far as another setting, and why. */
     RankedChange sized(Quantity to, int steps, String why) {
-        return new RankedChange(rank, change, new Size(size.from(), Optional.of(to), steps, size.wheels(),
-                size.computation()), score, proposals, because, firstBy, note, way, beside)
-                .explained(why);
+        return sized(size.to(to, steps, why));
     }
 
     /** The same change, told with another size. */
@@ -86,10 +84,7 @@ public record RankedChange(int rank, Change change, Size size, Score score, List
 
     /** The same change with one more line to its computation. */
     RankedChange explained(String line) {
-        List<String> computation = new ArrayList<>(size.computation());
-        computation.add(line);
-        return new RankedChange(rank, change, new Size(size.from(), size.to(), size.steps(), size.wheels(),
-                List.copyOf(computation)), score, proposals, because, firstBy, note, way, beside);
+        return sized(size.explained(line));
     }
 
     /** The names of the rules that speak for it, strongest first. */

@@ -54,13 +54,14 @@ final class StepSizer {
             steps = left;
             computation.add("no further: there it stands at its stop");
         }
+        List<String> extent = List.copyOf(computation);
         if (shift.isPresent()) {
             computation.add(Figures.fill("by the model one step moves the limit balance by %.1f %s at %s and %.0f km/h",
                     100 * Math.abs(shift.getAsDouble()), "%", Predicted.phase(situation.phase()),
                     3.6 * situation.speed().metresPerSecond()));
         }
         return new Size(Optional.of(setting.now()), Optional.of(setting.moved(change.direction(), steps)), steps,
-                List.of(), List.copyOf(computation));
+                List.of(), List.copyOf(computation), extent);
     }
 
     private OptionalDouble shift(Change change, Situation situation) {

@@ -78,8 +78,9 @@ final class ToeSizer {
             computation.add("out of the toe-out at once: a car whose rear wheels are toed out spins on the throttle");
         }
         computation.add(drag(TyreStiffness.of(run.car(), axle), before, after));
+        List<String> extent = List.copyOf(computation);
         computation.add(heat(Math.abs(after) > Math.abs(before)));
-        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation));
+        return new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(), List.copyOf(computation), extent);
     }
 
     private static String drag(TyreStiffness tyre, double before, double after) {

@@ -37,6 +37,6 @@ final class WheelSizes {
                 wheels.add(new Size.WheelSize(wheel, now, setting.get().moved(change.change().direction(), steps)));
             }
         }
-        return change.sized(new Size(size.from(), size.to(), size.steps(), wheels, size.computation()));
+        return change.sized(new Size(size.from(), size.to(), size.steps(), wheels, size.computation(), size.extent()));
     }
 }

@@ -90,6 +90,32 @@ class ExperienceTest {
         assertTrue(after.changes().get(0).score().total() > before.changes().get(0).score().total());
     }
 
+    // More brake in front may lock the fronts: of a driver who cannot tell whether they do one takes neither word for it.
+    @Test
+    @DisplayName("a harm of which nobody could tell is weighed: less certain, half as far, and looked for first")
+    void unclearHarm() {
+        Change forward = Change.parse("brake-bias forward").orElseThrow();
+        Tried better = on(forward, Outcome.BETTER, Symptom.REAR_LOCKING, Phase.BRAKING);
+        Case run = Paddock.run("rear-locks-into-the-hairpin");
+        RankedChange sure = ranked(Paddock.advise(with(run, better)), forward).orElseThrow();
+        RankedChange unsure = ranked(Paddock.advise(with(run, better, on(forward, Outcome.UNCLEAR, Symptom.FRONT_LOCKING,
+                Phase.BRAKING))), forward).orElseThrow();
+        assertTrue(unsure.score().certainty() < sure.score().certainty());
+        assertEquals(sure.size().steps() / 2, unsure.size().steps());
+        assertTrue(unsure.size().computation().contains("1 step: nobody could tell whether front locking under braking came of "
+                + "it: half as far, and look for that first"), unsure.size().computation().toString());
+    }
+
+    @Test
+    @DisplayName("what nobody could tell of what the change does not harm weighs nothing")
+    void unclearGood() {
+        Change forward = Change.parse("brake-bias forward").orElseThrow();
+        Tried better = on(forward, Outcome.BETTER, Symptom.REAR_LOCKING, Phase.BRAKING);
+        Case run = Paddock.run("rear-locks-into-the-hairpin");
+        assertEquals(ranked(Paddock.advise(with(run, better)), forward).orElseThrow().score(), ranked(Paddock.advise(with(run,
+                better, on(forward, Outcome.UNCLEAR, Symptom.UNSTABLE_BRAKING, Phase.BRAKING))), forward).orElseThrow().score());
+    }
+
     @Test
     @DisplayName("what made it worse is put back first, by as many steps, and not proposed again")
     void worse() {

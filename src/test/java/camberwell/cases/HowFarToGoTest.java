@@ -80,6 +80,11 @@ class HowFarToGoTest {
         assertEquals(Math.min(2 * usual.size().steps(), now.car().setting(far.change().adjuster()).orElseThrow()
                 .stepsLeft(far.change().direction())), far.size().steps());
         assertTrue(far.size().steps() > usual.size().steps(), far.size().toString());
+        String usually = usual.size().computation().get(0);
+        assertTrue(usually.endsWith("since the complaint is strong") || usually.startsWith("one step of the car's own"), usually);
+        assertFalse(far.size().computation().contains(usually), far.size().toString());
+        assertTrue(far.size().computation().get(0).startsWith(far.size().steps() + " steps: all is as strong"),
+                far.size().toString());
     }
 
     /** The rear bar by two steps moves this car as much as the front bar by one, which had just turned it round. */
