@@ -93,7 +93,7 @@ final class Weighing {
         for (Change change : worth.proposed()) {
             Optional<String> objection = experience.objection(change);
             if (objection.isPresent()) {
-                ranking.withhold(change, sizer.stop(change).map(stop -> stop + "; ").orElse("") + objection.get(), List.of());
+                ranking.withhold(change, objection.get() + sizer.stop(change).map(stop -> "; " + stop).orElse(""), List.of());
                 continue;
             }
             double certainty = worth.certainty(change);

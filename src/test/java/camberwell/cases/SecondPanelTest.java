@@ -75,15 +75,6 @@ class SecondPanelTest {
     }
 
     @Test
-    @DisplayName("a front axle above its window on too much air: the air goes before a bar in the last of its three holes")
-    void hotAndFull() {
-        String late = said("occurrence: every-lap, since: late-run", "understeer, phase: mid-corner, severity: clear");
-        Advice advice = advise("harrow-rally-saloon", DRY + "setup: {front-anti-roll-bar: 3}\n" + tyres("108 109 105 2.40",
-                "108 109 105 2.40", "85 84 82 2.05", "85 84 82 2.05") + late);
-        assertEquals("front-pressure lower", changes(advice).get(0), changes(advice).toString());
-    }
-
-    @Test
     @DisplayName("a strong snap, rears that lock, a pull on the brakes: nobody is sent out to feel it again, not even if it "
             + "came once")
     void notAgain() {
