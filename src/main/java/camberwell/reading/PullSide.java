@@ -45,7 +45,8 @@ final class PullSide {
         Wheel other = own.partner();
         Optional<Double> lower = bar(wheels, own).flatMap(here -> bar(wheels, other).map(there -> here - there));
         return lower.filter(by -> by >= SOFT).map(by -> "the " + other.id() + " tyre, which is the softer by "
-                + AxlePressures.bar(wheels.get(own), by) + ", would pull to the other side, so its air is not the reason").orElse("");
+                + AxlePressures.bar(wheels.get(own), by) + ", would pull to the other side, so its air is not the reason")
+                .orElse("");
     }
 
     private static String brake(Map<Wheel, WheelFigures> wheels, Wheel own) {

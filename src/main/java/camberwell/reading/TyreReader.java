@@ -85,8 +85,8 @@ public final class TyreReader {
         OptionalDouble off = offWindow(wheel.axle(), tread);
         boolean believed = tyre.hotPressure().isPresent()
                 && cold.filter(set -> tyre.hotPressure().get().compareTo(set) <= 0).isEmpty();
-        Optional<Quantity> warm = believed ? tyre.hotPressure().map(hot -> believable(wheel, hot, warm(hot, gas, tread, off), off))
-                : Optional.empty();
+        Optional<Quantity> warm = believed ? tyre.hotPressure().map(hot -> believable(wheel, hot,
+                warm(hot, gas, tread, off), off)) : Optional.empty();
         return new WheelFigures(wheel, tread, side.loads(wheel), cold, tyre.hotPressure(), warm,
                 target.of(wheel, warm), gas, off);
     }
