@@ -4,6 +4,7 @@ import camberwell.fact.Proposal;
 import camberwell.knowledge.Notes;
 import camberwell.learning.Trials;
 import camberwell.run.Case;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
@@ -70,7 +71,10 @@ final class AfterRuns {
         }
         noCoarse();
         leaveBalance();
-        if (!ranking.isEmpty() && !putsBack()) {
+        Optional<Change> waitedFor = ranking.advised().stream().filter(worth::waitedFor).findFirst();
+        if (waitedFor.isPresent() && !putsBack()) {
+            ranking.first(waitedFor.get(), "others wait until this is right, and the balance is judged after it");
+        } else if (!ranking.isEmpty() && !putsBack()) {
             lookAhead();
         }
         if (ranking.isEmpty() && run.conditions().surface() == Surface.DRY) {
@@ -241,10 +245,16 @@ final class AfterRuns {
         if (!goesOn && !ahead.isWorthARun(ranking.first())) {
             lastResort(LastResort.Asked.NOTHING_HELPS).ifPresent(ranking::lead);
         }
-        while (!ranking.isEmpty() && leverage.beyondNeutral() && ahead.harms(ranking.first())) {
+        while (!ranking.isEmpty() && leverage.beyondNeutral() && !servesTyre(ranking.first()) && ahead.harms(ranking.first())) {
             ranking.withhold(ranking.first().change(), "the car is beyond neutral: by the model of it, driven, this would turn "
                     + "it round", List.of());
         }
+    }
+
+    /** A tyre whose gauge was read is set right whatever that does to the balance, which is judged on a tyre that is right. */
+    private static boolean servesTyre(RankedChange change) {
+        return change.change().adjuster().adjustment() == Adjustment.PRESSURE
+                && change.score().helps().stream().anyMatch(help -> !help.complaint().reported());
     }
 
     /** What the model of this car does most with, where nothing that rules propose does enough. */
