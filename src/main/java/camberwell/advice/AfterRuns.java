@@ -4,6 +4,7 @@ import camberwell.fact.Proposal;
 import camberwell.knowledge.Notes;
 import camberwell.learning.Trials;
 import camberwell.run.Case;
+import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Surface;
@@ -69,12 +70,17 @@ final class AfterRuns {
             goOn();
             halfWhereHarmIsUnclear();
         }
+        if (!putsBack()) {
+            otherWay();
+        }
         noCoarse();
         leaveBalance();
         Optional<Change> waitedFor = ranking.advised().stream().filter(worth::waitedFor).findFirst();
-        if (waitedFor.isPresent() && !putsBack()) {
+        if (putsBack()) {
+            bothBeforeBack();
+        } else if (waitedFor.isPresent()) {
             ranking.first(waitedFor.get(), "others wait until this is right, and the balance is judged after it");
-        } else if (!ranking.isEmpty() && !putsBack()) {
+        } else if (!ranking.isEmpty()) {
             lookAhead();
         }
         if (ranking.isEmpty() && run.conditions().surface() == Surface.DRY) {
@@ -152,6 +158,14 @@ final class AfterRuns {
         } else if (last.call() == LastChange.Call.FINER && !ranking.isEmpty() && !last.fine(ranking.first().change())) {
             finer();
         }
+    }
+
+    /** A step the other way of what has just been put back. */
+    private void otherWay() {
+        Optional<RankedChange> first = ranking.isEmpty() ? Optional.empty() : Optional.of(ranking.first());
+        last.otherWay().filter(change -> run.conditions().surface() == Surface.DRY)
+                .flatMap(change -> leverage.forecast(run, complaints).filter(Forecast::shows)
+                .flatMap(forecast -> new OtherWay(run, worth, weights).of(change, forecast, first))).ifPresent(ranking::lead);
     }
 
     /** On with what may have harmed, nobody could tell, only by half, and with an eye to that. */
@@ -255,6 +269,23 @@ final class AfterRuns {
     private static boolean servesTyre(RankedChange change) {
         return change.change().adjuster().adjustment() == Adjustment.PRESSURE
                 && change.score().helps().stream().anyMatch(help -> !help.complaint().reported());
+    }
+
+    /**
+     * One wing that made one part of the fast corners worse, while another part still calls for it: both wings the same way come
+     * before it is put back, where by the model of this car they do much more.
+     */
+    private void bothBeforeBack() {
+        RankedChange back = ranking.first();
+        boolean alone = back.change().adjuster().kind() == Adjuster.Kind.WING && back.beside().isEmpty();
+        if (alone && worth.helpsReported(back.change().opposite())) {
+            LookAhead.of(run, complaints, leverage, back).flatMap(ahead -> leverage.forecast(run, complaints)
+                    .flatMap(new BothWings(run, complaints, worth, weights)::choice)
+                    .filter(choice -> ahead.givesWay(back, choice.gain()))).map(BothWings.Choice::change).ifPresent(both -> {
+                        ranking.drop(back.change().adjuster());
+                        ranking.lead(both);
+                    });
+        }
     }
 
     /** What the model of this car does most with, where nothing that rules propose does enough. */
