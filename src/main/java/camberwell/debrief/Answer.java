@@ -57,6 +57,20 @@ public sealed interface Answer {
     record InWords(Heard heard) implements Answer {
     }
 
+    /**
+     * A complaint told otherwise.
+     *
+     * @param groups what is said of it instead, with another symptom or without one, and what is told besides; none where the
+     *         complaint is taken back
+     */
+    record Corrected(List<List<Word>> groups) implements Answer {
+
+        /** Copies the lists. */
+        public Corrected {
+            groups = groups.stream().map(List::copyOf).toList();
+        }
+    }
+
     /** That nothing was wrong, or nothing more, and that what nobody said is as it is taken. */
     record Nothing() implements Answer {
     }

@@ -30,6 +30,8 @@ record Aside(Topic topic, Answer answer, Set<Unit> taken, String rest) {
     static Optional<Aside> of(String typed, Field asked, Car car) {
         Optional<Aside> figures = asked == Field.TYRES || !TyreLine.figures(typed) ? Optional.empty() : tyres(typed, car);
         return figures.or(() -> clause(typed, Field.TRACK, TrackWords::of))
+                .or(() -> Rig.said(typed, asked == Field.SIMULATOR)
+                        .map(yes -> new Aside(Topic.of(Field.SIMULATOR), new Answer.Either(yes), Set.of(), "")))
                 .or(() -> clause(typed, Field.SIMULATOR, clause -> Rig.said(clause, asked == Field.SIMULATOR)
                         .map(Answer.Either::new)));
     }

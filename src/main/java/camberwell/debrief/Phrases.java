@@ -57,6 +57,8 @@ public final class Phrases {
             case CHANGED -> newcomer ? "What did you change on the car since then?" : "What was changed since then?";
             case CAME -> newcomer ? "Is it still there?" + of : "What became of it?" + of;
             case OWN -> topic.own().orElseThrow().ask();
+            case CORRECTED -> "Told otherwise" + of;
+            case BESIDES -> "Said besides";
             case CARRIED, CORNER -> "";
         };
     }

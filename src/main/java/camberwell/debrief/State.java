@@ -154,6 +154,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         if (answer instanceof Answer.InWords words) {
             return DriversWords.heard(this, topic, words.heard());
         }
+        if (answer instanceof Answer.Corrected corrected) {
+            return Corrections.corrected(this, topic.complaint(), corrected.groups());
+        }
         if (answer instanceof Answer.Chosen chosen) {
             return Settled.decided(this, topic, chosen.choice());
         }
@@ -182,7 +185,7 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             more.add(Field.DRIVE);
         }
         if (topic.field() == Field.DOING) {
-            return new State(run.withReports(List.of()), more, List.of()).and(answer instanceof Answer.Said said
+            return new State(run, more, details).and(answer instanceof Answer.Said said
                     ? said.groups() : List.of());
         }
         return new State(apply(topic.field(), answer), more, details);

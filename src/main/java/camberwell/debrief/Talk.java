@@ -3,6 +3,7 @@ package camberwell.debrief;
 import camberwell.knowledge.Notes;
 import camberwell.report.Page;
 import camberwell.report.Words;
+import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
@@ -13,6 +14,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is said at the prompt of a debrief, and what comes back. It neither reads nor prints by itself. */
 public final class Talk {
@@ -35,6 +38,7 @@ public final class Talk {
     private final Understanding understanding;
     private final Asking asking;
     private final Reasons reasons;
+    private final Corrections corrections;
     private final Echo echo;
     private final TyreRound tyres = new TyreRound();
     private Optional<Integer> changing = Optional.empty();
@@ -45,6 +49,8 @@ public final class Talk {
     /** Whether the next question waits for what is answered to that. */
     private boolean waiting;
     private boolean adding;
+    /** What was typed last. */
+    private String said = "";
 
     /**
      * What is not needed for the first question is opened when it is.
@@ -55,6 +61,7 @@ public final class Talk {
             Supplier<Page> pages) {
         this.debrief = debrief;
         this.understanding = new Understanding(debrief, listener);
+        this.corrections = new Corrections(debrief, listener);
         this.asking = new Asking(debrief, audience);
         this.reasons = new Reasons(notes, audience);
         this.echo = new Echo(pages);
@@ -109,10 +116,18 @@ public final class Talk {
     /** Takes one line. */
     public Next reply(String line) {
         echo.begin();
+        said = line.strip();
+        return heard(line);
+    }
+
+    private Next heard(String line) {
         List<Heard.Unclear> back = askedBack;
         askedBack = List.of();
         if (!back.isEmpty() && (Reply.yes(line) || Reply.no(line))) {
             return Reply.yes(line) ? meant(back) : notMeant(back);
+        }
+        if (!back.isEmpty() && Commands.of(line.strip().toLowerCase(Locale.ROOT)).equals(Optional.of("back"))) {
+            return unasked(back);
         }
         if (waiting) {
             // Something else was said instead: it is heard as an answer to what would have been asked.
@@ -145,6 +160,11 @@ public final class Talk {
         if (command.isPresent()) {
             return obey(command.get());
         }
+        Optional<Corrections.Corrected> corrected = changing.isPresent() || adding ? Optional.empty()
+                : corrections.of(typed, question.map(Question::topic));
+        if (corrected.isPresent()) {
+            return instead(corrected.get());
+        }
         Field asked = question.map(it -> it.topic().field()).orElse(Field.ELSE);
         Optional<Aside> aside = Aside.of(typed, asked, debrief.run().car())
                 .filter(it -> changing.isEmpty() || it.topic().field() != asked);
@@ -158,19 +178,44 @@ public final class Talk {
         }
     }
 
+    /** Puts what is right in the place of what was told. */
+    private Next instead(Corrections.Corrected corrected) {
+        Report before = debrief.run().reports().get(corrected.topic().complaint());
+        debrief.answer(corrected.topic(), corrected.answer(), said);
+        List<Report> reports = debrief.run().reports();
+        if (corrected.answer().groups().isEmpty()) {
+            echo.hear("no " + before.text() + "; that is taken back");
+        } else {
+            String now = Stream.concat(Stream.of(reports.get(corrected.topic().complaint())),
+                    reports.subList(reports.size() - corrected.answer().groups().size() + 1, reports.size()).stream())
+                    .map(Report::text).collect(Collectors.joining("; "));
+            echo.hear(now.equals(before.text()) ? now + ", as told before" : now + ", instead of " + before.text());
+        }
+        return goOn();
+    }
+
+    /** Takes back a question that was asked back, with what was heard of those words. */
+    private Next unasked(List<Heard.Unclear> back) {
+        echo.say("Taken back: \"" + back.get(0).words() + "\", which was not sure.");
+        askedBack = back.subList(1, back.size());
+        waiting = false;
+        adding = false;
+        return goOn() == Next.ADVISE ? Next.ADVISE : Next.ASK;
+    }
+
     /** Takes what was said and not asked for just now, and then what was said with it. */
     private Next besides(Aside aside) {
         boolean answers = question.filter(it -> it.topic().equals(aside.topic())).isPresent();
         echo.measured(aside.topic().field() == Field.TRACK ? "track " : "", aside.answer(), aside.taken());
         String text = echo.heard().orElseThrow();
-        debrief.answer(aside.topic(), aside.answer());
+        debrief.answer(aside.topic(), aside.answer(), said);
         if (aside.rest().isEmpty() || Commands.of(aside.rest().toLowerCase(Locale.ROOT)).equals(Optional.of("unknown"))) {
             return goOn();
         }
         if (answers) {
             question = debrief.next();
         }
-        Next next = reply(aside.rest());
+        Next next = heard(aside.rest());
         echo.besides(text);
         if (next == Next.ASK && answers && askedBack.isEmpty()) {
             ask();
@@ -184,11 +229,11 @@ public final class Talk {
         understood(Understanding.Understood.of(answer));
         askedBack = back.subList(1, back.size());
         if (!waiting && !adding && question.filter(it -> debrief.cars(it.topic()).isEmpty()).isPresent()) {
-            return answered(answer);
+            return answered(answer, back.get(0).words());
         }
         waiting = false;
         adding = false;
-        debrief.answer(Topic.of(Field.DOING), answer);
+        debrief.answer(Topic.of(Field.DOING), answer, back.get(0).words());
         return goOn();
     }
 
@@ -296,7 +341,7 @@ public final class Talk {
         }
         if (!debrief.cars(topic).isEmpty() && understood.answer() instanceof Answer.InWords words) {
             // Somebody was asked about the car, and told what it did.
-            debrief.answer(Topic.of(words.heard().told().isEmpty() ? Field.SURFACE : Field.DOING), words);
+            debrief.answer(DriversWords.filed(topic, words.heard()), words, said);
             return goOn();
         }
         return answered(understood.answer());
@@ -321,7 +366,7 @@ public final class Talk {
         Understanding.Understood understood = understanding.words(typed);
         adding = false;
         understood(understood);
-        debrief.answer(Topic.of(Field.DOING), understood.answer());
+        debrief.answer(Topic.of(Field.DOING), understood.answer(), said);
         changing = Optional.empty();
         if (goOn() == Next.ADVISE) {
             echo.say("Enter shows the advice with that.");
@@ -371,15 +416,20 @@ public final class Talk {
     }
 
     private Next answered(Answer answer) {
+        return answered(answer, said);
+    }
+
+    private Next answered(Answer answer, String words) {
         if (changing.isPresent()) {
             int before = debrief.entries().size();
-            debrief.change(changing.get(), answer);
+            debrief.change(changing.get(), answer, words);
             if (debrief.entries().size() < before) {
                 echo.say("What was answered after that and hangs on it is withdrawn with it.");
             }
             changing = Optional.empty();
         } else {
-            debrief.answer(question.orElseThrow().topic(), answer);
+            Topic topic = question.orElseThrow().topic();
+            debrief.answer(answer instanceof Answer.InWords own ? DriversWords.filed(topic, own.heard()) : topic, answer, words);
         }
         return goOn();
     }
@@ -395,17 +445,22 @@ public final class Talk {
             ask();
             return Next.ASK;
         }
+        List<Entry> entries = debrief.entries();
         if (!debrief.back()) {
             echo.say("This is the first question.");
             return Next.ASK;
         }
+        int last = entries.size() - 1;
+        echo.say("Taken back: " + Revising.names(entries).get(last) + Reasons.said(entries.get(last)) + ".");
         ask();
         return Next.ANSWERED;
     }
 
     private Next change(String what) {
         Optional<Integer> entry = Revising.entry(what, debrief.entries(), echo.page());
-        if (entry.isPresent()) {
+        if (entry.isPresent() && !debrief.entries().get(entry.get()).topic().field().isAsked()) {
+            echo.say("That was told, not asked: say what is right, for instance no, understeer; or no, slow corners.");
+        } else if (entry.isPresent()) {
             changing = entry;
             ask();
         }

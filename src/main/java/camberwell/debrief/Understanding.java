@@ -49,6 +49,11 @@ final class Understanding {
         this.listener = listener;
     }
 
+    /** What a line says; of one that corrects itself, what is meant. */
+    private Heard hear(String typed) {
+        return Corrections.inside(typed, listener.get()).orElseGet(() -> listener.get().hear(typed));
+    }
+
     /** Whether a line tells what the car does. */
     boolean complains(String typed) {
         return !listener.get().hear(typed).told().isEmpty();
@@ -56,7 +61,7 @@ final class Understanding {
 
     /** What a line says by itself, whatever was asked. */
     Understood words(String typed) throws Reply.NoAnswer {
-        Heard heard = listener.get().hear(typed);
+        Heard heard = hear(typed);
         if (!heard.anything()) {
             throw notUnderstood(typed, heard);
         }
@@ -127,10 +132,11 @@ final class Understanding {
 
     private Understood sentence(Question question, String typed) throws Reply.NoAnswer {
         Topic topic = question.topic();
-        Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
+        Heard heard = decided(typed).orElseGet(() -> hear(typed));
         unclear = Optional.empty();
         boolean ofEach = Reply.ofEach(typed) && debrief.run().reports().size() > 1;
-        boolean own = topic.field().ofComplaint() && !ofEach && heard.told().isEmpty() && !heard.loose().isEmpty()
+        boolean own = topic.field().ofComplaint() && !ofEach && heard.told().isEmpty() && heard.surface().isEmpty()
+                && !heard.loose().isEmpty()
                 && heard.loose().stream().allMatch(word -> topic.field().words().contains(word)
                         || topic.field().alongside().contains(Field.telling(word)));
         if (own) {
@@ -257,7 +263,7 @@ final class Understanding {
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
         boolean begun = names.stream().anyMatch(name -> name.startsWith(slug(typed)));
         if (!begun && (typed.strip().indexOf(' ') > 0 || unclear.isPresent())) {
-            Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
+            Heard heard = decided(typed).orElseGet(() -> hear(typed));
             unclear = Optional.empty();
             if (heard.anything()) {
                 return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));

@@ -453,4 +453,90 @@ class TalkTest {
         say(said);
         assertEquals(complaints, told().size());
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"I meant understeer, not oversteer", "no, understeer", "sorry, the front",
+        "not oversteer but understeer", "no wait, it is the front that slides", "scratch that, it pushes",
+        "change it to understeer", "correction: the front", "no, I meant it pushes", "it isn't oversteer, it's understeer"})
+    @DisplayName("a correction takes the place of the complaint that it corrects, and what still fits stays")
+    void corrected(String said) {
+        say("it is loose in the fast left");
+        String answer = say(said);
+        assertEquals(List.of("understeer in fast corners in left turns only"), told(), answer);
+        assertTrue(answer.contains("instead of oversteer"), answer);
+        assertTrue(say("back").startsWith("Taken back: corrected (oversteer in fast corners): understeer."));
+        assertEquals(List.of("oversteer in fast corners in left turns only"), told());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "and it understeers on entry, I mean mid corner | understeer at mid-corner",
+        "it is loose in slow corners, no, fast ones | oversteer in fast corners",
+        "it locks the fronts under braking, sorry, the rears lock | rear locking under braking",
+        "no grip at the front on entry | understeer at entry"})
+    @DisplayName("a line that corrects itself says what it ends on")
+    void correctsItself(String said, String heard) {
+        say(said);
+        assertEquals(List.of(heard), told());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"it is loose; exit; no, entry | oversteer at entry",
+        "it is loose in the fast left; no, slow corners | oversteer in slow corners in left turns only",
+        "very loose on exit in slow corners; no, it was slight | slight oversteer at exit in slow corners",
+        "it pushes on entry and snaps on exit; no, it pushes mid corner | "
+                + "understeer at mid-corner & snap oversteer at exit",
+        "it pushes on entry; no, the rear locks too | understeer at entry & rear locking",
+        "it pushes on entry; actually it wanders on the straight | understeer at entry & wandering on the straight"})
+    @DisplayName("where, how fast and how bad are corrected as well, and what is told besides is told besides")
+    void correctedDetail(String said, String told) {
+        for (String line : said.split("; ")) {
+            say(line);
+        }
+        assertEquals(told, String.join(" & ", told()));
+    }
+
+    @Test
+    @DisplayName("how bad it was is corrected at the last question, whether it was said or taken")
+    void correctedAtLast() {
+        say("oversteer at exit in slow corners");
+        until(Field.ELSE);
+        say("no, it was slight");
+        assertEquals(List.of("slight oversteer at exit in slow corners"), told());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"actually it does not wander", "it doesn't wander at all", "no, it does not wander"})
+    @DisplayName("what was told and is denied afterwards is taken back")
+    void denied(String said) {
+        say("it wanders on the straight and pushes on entry");
+        assertTrue(say(said).startsWith("Heard: no wandering on the straight; that is taken back."));
+        assertEquals(List.of("understeer at entry"), told());
+    }
+
+    @Test
+    @DisplayName("a complaint that is told where something else is asked is not kept as the answer to that")
+    void elsewhere() {
+        say("it's loose when I brake for the fast left");
+        until(Field.SIMULATOR);
+        say("it also bottoms on the straight");
+        say("car, sorry simulator");
+        assertEquals(Optional.of(true), debrief.run().car().simulated());
+        say("change simulator");
+        assertEquals(Field.SIMULATOR, asked());
+        say("real, no, rig");
+        assertEquals(2, told().size(), told().toString());
+        assertFalse(say("so far").contains("simulator: bottoming"));
+        assertEquals(Optional.of(true), debrief.run().car().simulated());
+    }
+
+    @Test
+    @DisplayName("back takes back what is asked back about, and says so")
+    void backFromAskedBack() {
+        say("the front just carries on when I turn and the back gets nervous when I get off the gas, late in the run");
+        assertTrue(say("back").startsWith("Taken back: \"the front just carries on when I turn\", which was not sure."));
+        assertEquals(List.of("oversteer at lift-off, late in the run"), told());
+        assertTrue(say("back").startsWith("Taken back: doing: oversteer at lift-off, late in the run."));
+        assertEquals(List.of(), told());
+    }
 }
