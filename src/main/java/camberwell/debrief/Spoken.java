@@ -44,6 +44,9 @@ final class Spoken {
             return corrected.groups().isEmpty() ? "taken back" : corrected.groups().stream()
                     .map(Spoken::grouped).collect(Collectors.joining("; "));
         }
+        if (answer instanceof Answer.OfRun run) {
+            return run.text();
+        }
         if (answer instanceof Answer.Either either) {
             return either.yes() ? "a simulator" : "a real car";
         }

@@ -8,10 +8,8 @@ import camberwell.run.Tried;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
 import camberwell.vocabulary.Audience;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -96,7 +94,6 @@ public final class Talk {
     /** Asks the question that is open now; says so when there is none. */
     public void ask() {
         question = changing.map(debrief::again).or(debrief::next);
-        tyres.clear();
         echo.page().blank();
         question.ifPresent(it -> asking.write(it, complaint(), echo.page()));
         question.filter(it -> it.topic().field() == Field.TYRES).ifPresent(it -> echo.order());
@@ -166,7 +163,7 @@ public final class Talk {
             return instead(corrected.get());
         }
         Field asked = question.map(it -> it.topic().field()).orElse(Field.ELSE);
-        Optional<Aside> aside = Aside.of(typed, asked, debrief.run().car())
+        Optional<Aside> aside = Aside.of(typed, asked, debrief.run())
                 .filter(it -> changing.isEmpty() || it.topic().field() != asked);
         if (aside.isPresent()) {
             return besides(aside.get());
@@ -214,6 +211,11 @@ public final class Talk {
         }
         if (answers) {
             question = debrief.next();
+        }
+        if (aside.topic().field() == Field.CIRCUIT && !TyreLine.figures(aside.rest()) && !understanding.complains(aside.rest())) {
+            // What is said of a circuit besides is no complaint that somebody half told.
+            echo.notUnderstood(List.of("not understood: \"" + aside.rest() + "\""));
+            return goOn();
         }
         Next next = heard(aside.rest());
         echo.besides(text);
@@ -392,7 +394,10 @@ public final class Talk {
 
     /** What was read of the tyres is all there is. */
     private Next enough() {
-        return answered(tyres.answer());
+        Answer answer = tyres.answer();
+        String read = tyres.said();
+        tyres.clear();
+        return answered(answer, read);
     }
 
     /** Of the tyres, the first wheel's {@code unknown} says that nobody measured; a later one's, that wheel only. */
@@ -462,19 +467,25 @@ public final class Talk {
             echo.say("That was told, not asked: say what is right, for instance no, understeer; or no, slow corners.");
         } else if (entry.isPresent()) {
             changing = entry;
+            tyres.clear();
             ask();
         }
         return Next.ASK;
     }
 
-    /** What was asked and answered, a line each: the question, and the answer. */
-    public List<Map.Entry<String, String>> written(Audience audience) {
-        List<Map.Entry<String, String>> written = new ArrayList<>();
-        for (Entry entry : debrief.entries()) {
-            written.add(Map.entry(Phrases.question(entry.topic(), entry.complaint(), audience),
-                    Spoken.text(entry.answer())));
-        }
-        return written;
+    /**
+     * A question and its answer, as they are written down.
+     *
+     * @param said in the driver's own words; empty where nothing was typed
+     * @param heard what was understood
+     */
+    public record Written(String question, String said, String heard) {
+    }
+
+    /** What was asked and answered. */
+    public List<Written> written(Audience audience) {
+        return debrief.entries().stream().map(entry -> new Written(Phrases.question(entry.topic(), entry.complaint(), audience),
+                entry.said(), Spoken.text(entry.answer()))).toList();
     }
 
     /** The words that may be chosen now, as a program would show them. */

@@ -26,6 +26,12 @@ final class Understanding {
     private static final Pattern AS_BEFORE = Pattern.compile("(?:it'?s |it was |it is )?(?:the )?(?:same|like|as|usual)"
             + "(?: as| like)?(?: before| last time| always| usual| ever| the last time| again)?", Pattern.CASE_INSENSITIVE);
 
+    /** What a car is, rather than what it does. */
+    private static final Pattern OF_CARS = Pattern.compile("\\b(?:an?|my|its?|it's)\\b.*\\b(?:car|hatch|saloon|coupe"
+            + "|roadster|racer|"
+            + "single.seater|kart|prototype)\\b|\\b(?:rear|front|all|four)[- ](?:wheel[- ])?drive\\b|\\b[rfa4]wd\\b",
+            Pattern.CASE_INSENSITIVE);
+
     private final Debrief debrief;
     private final Supplier<Listener> listener;
     /** What may be one thing or another, until it is said which. */
@@ -265,10 +271,11 @@ final class Understanding {
         if (!begun && (typed.strip().indexOf(' ') > 0 || unclear.isPresent())) {
             Heard heard = decided(typed).orElseGet(() -> hear(typed));
             unclear = Optional.empty();
-            if (heard.anything()) {
+            boolean described = heard.told().isEmpty() && OF_CARS.matcher(typed).find();
+            if (heard.anything() && !described) {
                 return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));
             }
-            if (!heard.doubtful().isEmpty()) {
+            if (!heard.doubtful().isEmpty() && !described) {
                 throw notUnderstood(typed, heard);
             }
             throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");
