@@ -26,7 +26,8 @@ record Correction(String rest, Optional<String> denied, Sureness how) {
 
     private static final Pattern SAID = Pattern.compile("^(?:(?:no|nope|oops|oh|ah|er|erm|well|sorry|wait|hang on|hold on|"
             + "my mistake|i mean|i meant|i meant to say|scratch that|strike that|forget that|correction|correct that|"
-            + "(?:change|correct) (?:it|that) to|make that|that should be|it should be|should be|or rather)\\b[\\s,:;.!-]*)+",
+            + "(?:change|correct) (?:it|that) to|make that|that should be|it should be|should be|or rather|"
+            + "(?:that(?:'s| is| was) )?wrong(?=\\s*[,:;.!-]))\\b[\\s,:;.!-]*)+",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NO = Pattern.compile("^(?:no|nope)(?:\\s*[,:;.!-]+\\s*|\\s+(?=(?:it|it's|the|she|they|that|i)"
             + "\\b))", Pattern.CASE_INSENSITIVE);
@@ -44,7 +45,8 @@ record Correction(String rest, Optional<String> denied, Sureness how) {
             + "doesn't|doesnt|did not|didn't|didnt|is not|isn't|isnt|was not|wasn't|wasnt|is no|was no|never|not) "
             + "(?:really |actually )?(.+?)(?: at all| any ?more| after all)?$", Pattern.CASE_INSENSITIVE);
     /** What adds to what was said, rather than taking it back. */
-    private static final Pattern ADDS = Pattern.compile("\\b(?:also|too|as well|besides|another)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ADDS = Pattern.compile("^(?:and|plus)\\b|\\b(?:also|too|as well|besides|another)\\b",
+            Pattern.CASE_INSENSITIVE);
 
     /** What a line takes back; empty where it does not begin or read so. */
     static Optional<Correction> of(String typed) {

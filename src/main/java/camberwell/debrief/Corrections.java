@@ -104,14 +104,15 @@ final class Corrections {
     }
 
     private Optional<Corrected> instead(Correction correction, Optional<Topic> asked, List<Integer> open) {
-        Optional<Integer> named = correction.denied().flatMap(this::complaint).flatMap(told -> there(told, open));
+        int last = debrief.lastTold(open);
+        Optional<Integer> named = correction.denied().flatMap(what -> complaint(what).flatMap(told -> there(told, open))
+                .or(() -> Optional.of(last).filter(complaint -> detail(what, complaint))));
         boolean sure = named.isPresent() || correction.how() == Correction.Sureness.SAID
                 || correction.how() == Correction.Sureness.NO
                         && asked.filter(topic -> YES_OR_NO.contains(topic.field())).isEmpty();
         if (named.isEmpty() && correction.how() == Correction.Sureness.MAYBE && correction.denied().isPresent()) {
             return Optional.empty();
         }
-        int last = debrief.lastTold(open);
         Heard heard = listener.get().hear(correction.rest());
         if (!heard.told().isEmpty()) {
             int of = named.orElseGet(() -> nearest(heard.told().get(0), open, last));
@@ -126,10 +127,22 @@ final class Corrections {
         List<Word> ends = words.isEmpty() ? end(correction.rest(), debrief.run().reports().get(of).symptom()) : words;
         // What nobody said is taken, and shown, at the last question.
         boolean taken = asked.filter(topic -> topic.field() == Field.ELSE).isPresent();
-        boolean told = !ends.isEmpty() && ends.stream().allMatch(word -> word instanceof Symptom
+        boolean told = ends.stream().anyMatch(word -> word instanceof Symptom
                 || debrief.told(of).contains(Field.telling(word)) || taken && Field.TAKEN.contains(Field.telling(word)));
         return told && heard.surface().isEmpty() ? Optional.of(new Corrected(topic(of), new Answer.Corrected(List.of(ends))))
                 : Optional.empty();
+    }
+
+    /** Whether these words are a detail that was told of that complaint, or its end of the car. */
+    private boolean detail(String what, int complaint) {
+        Report report = debrief.run().reports().get(complaint);
+        List<Word> loose = listener.get().hear(what).loose();
+        List<Word> words = loose.isEmpty() ? bare(what) : loose;
+        List<Place> ends = Ends.said(what);
+        boolean end = ends.size() == 1 && (report.symptom().axle().equals(Optional.of(ends.get(0).axle()))
+                || report.where().equals(Optional.of(ends.get(0))));
+        return end || !words.isEmpty() && words.stream().allMatch(word -> debrief.told(complaint).contains(Field.telling(word))
+                && ReportWords.detailed(report, List.of(word)).equals(report));
     }
 
     private static Topic topic(int complaint) {

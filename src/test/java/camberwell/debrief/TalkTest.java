@@ -486,6 +486,13 @@ class TalkTest {
         "very loose on exit in slow corners; no, it was slight | slight oversteer at exit in slow corners",
         "it pushes on entry and snaps on exit; no, it pushes mid corner | "
                 + "understeer at mid-corner & snap oversteer at exit",
+        "it is loose; exit; not exit but entry | oversteer at entry",
+        "it pushes on entry; it's not the front, it's the rear | oversteer at entry",
+        "it pushes on entry; wrong, oversteer | oversteer at entry",
+        "the tyres overheat; front; no, the rear | overheating at the rear tyres",
+        "it pushes on entry in slow corners; no, medium, and only in the lefts | "
+                + "understeer at entry in medium corners in left turns only",
+        "it snaps on exit; sorry, and it pushes on entry | snap oversteer at exit & understeer at entry",
         "it pushes on entry; no, the rear locks too | understeer at entry & rear locking",
         "it pushes on entry; actually it wanders on the straight | understeer at entry & wandering on the straight"})
     @DisplayName("where, how fast and how bad are corrected as well, and what is told besides is told besides")
@@ -654,5 +661,17 @@ class TalkTest {
         say("it wanders on the straight");
         say(said);
         assertEquals(shaken, debrief.advice().cautions().stream().anyMatch(note -> note.name().equals("look-for-play")));
+    }
+
+    @Test
+    @DisplayName("a newcomer who asks why the tyres are asked for is told it in plain words")
+    void plainReadings() {
+        talk = new Talk(debrief, () -> LISTENER, () -> PADDOCK.notes, Audience.NEWCOMER, () -> new Page(width, false));
+        talk.ask();
+        say("understeer at entry in slow corners");
+        until(Field.TYRES);
+        String why = say("why").replaceAll("\\s+", " ");
+        assertTrue(why.contains("front tyres hottest at the edge that faces the car"), why);
+        assertFalse(why.contains("edge hot"), why);
     }
 }
