@@ -77,7 +77,7 @@ final class WheelDoubts {
         double seconds = DoubleStream.of(lateness).allMatch(it -> it * lateness[0] > 0) && lateness.length > 0 ? lateness[0] : 0;
         late = seconds != 0;
         if (late) {
-            doubts.add("the speed comes " + Figures.fixed(Math.abs(seconds), 2) + " s " + (seconds > 0 ? "later" : "sooner")
+            doubts.add("the speed comes " + Figures.fixed(Math.abs(seconds), 1) + " s " + (seconds > 0 ? "later" : "sooner")
                     + " than the wheel speeds: the two are not on one clock, so that nothing is said of wheelspin and locking");
         }
     }
