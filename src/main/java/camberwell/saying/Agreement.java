@@ -65,24 +65,7 @@ final class Agreement {
     /** What is taken of a saying of which the grammar makes {@code heard}. */
     static Heard of(Sayings sayings, Ear ear, String said, Heard heard) {
         Agreement agreement = new Agreement(sayings, ear, said, heard);
-        return agreement.quoted(LeftOut.asked(sayings, ear, agreement.impression, agreement.parts, agreement.taken()));
-    }
-
-    /** The same, where a word that is left out is named as the driver said it: "the long ones", and no "sweeper". */
-    private Heard quoted(Heard taken) {
-        if (taken.unclear().stream().noneMatch(doubt -> doubt.mayBe().isEmpty())) {
-            return taken;
-        }
-        Map<String, String> typed = new HashMap<>();
-        for (List<Token> sentence : sayings.sentences(said)) {
-            for (Atom atom : Cover.of(sayings, sentence)) {
-                Named.of(List.of(atom)).words().forEach(word -> typed.putIfAbsent(Details.name(word),
-                        Tokens.typed(sentence.subList(atom.from(), atom.to()))));
-            }
-        }
-        List<Heard.Unclear> quoted = taken.unclear().stream().map(doubt -> doubt.mayBe().isEmpty()
-                ? new Heard.Unclear(typed.getOrDefault(doubt.words(), doubt.words()), List.of()) : doubt).distinct().toList();
-        return new Heard(said, taken.told(), taken.surface(), taken.fine(), taken.loose(), quoted, taken.notUnderstood());
+        return Quoted.of(sayings, heard, LeftOut.asked(sayings, ear, agreement.impression, agreement.parts, agreement.taken()));
     }
 
     private Heard taken() {
