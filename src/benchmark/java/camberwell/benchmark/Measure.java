@@ -194,7 +194,7 @@ public final class Measure {
                 for (Path file : files.toList()) {
                     Files.writeString(folder.resolve(stage).resolve(number + "-" + file.getFileName()),
                             Files.readString(file).replaceAll("(?m)^rule \"", "rule \"" + number + ": ")
-                                    .replaceAll("@id\\(\"([A-Z]+)-", "@id(\"$1-" + number + "000")
+                                    .replaceAll("@id\\(\"([A-Z]+)-", "@id(\"$1-" + number + "0")
                                     .replaceAll("(?m)^ *@replaces.*\\R", ""));
                 }
             }
