@@ -4,6 +4,7 @@ import camberwell.fact.Proposal;
 import camberwell.knowledge.Notes;
 import camberwell.learning.Trials;
 import camberwell.run.Case;
+import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
@@ -68,9 +69,14 @@ final class AfterRuns {
             goOn();
             halfWhereHarmIsUnclear();
         }
+        if (!putsBack()) {
+            otherWay();
+        }
         noCoarse();
         leaveBalance();
-        if (!ranking.isEmpty() && !putsBack()) {
+        if (putsBack()) {
+            bothBeforeBack();
+        } else if (!ranking.isEmpty()) {
             lookAhead();
         }
         if (ranking.isEmpty() && run.conditions().surface() == Surface.DRY) {
@@ -148,6 +154,14 @@ final class AfterRuns {
         } else if (last.call() == LastChange.Call.FINER && !ranking.isEmpty() && !last.fine(ranking.first().change())) {
             finer();
         }
+    }
+
+    /** A step the other way of what has just been put back. */
+    private void otherWay() {
+        Optional<RankedChange> first = ranking.isEmpty() ? Optional.empty() : Optional.of(ranking.first());
+        last.otherWay().filter(change -> run.conditions().surface() == Surface.DRY)
+                .flatMap(change -> leverage.forecast(run, complaints).filter(Forecast::shows)
+                .flatMap(forecast -> new OtherWay(run, worth, weights).of(change, forecast, first))).ifPresent(ranking::lead);
     }
 
     /** On with what may have harmed, nobody could tell, only by half, and with an eye to that. */
@@ -244,6 +258,23 @@ final class AfterRuns {
         while (!ranking.isEmpty() && leverage.beyondNeutral() && ahead.harms(ranking.first())) {
             ranking.withhold(ranking.first().change(), "the car is beyond neutral: by the model of it, driven, this would turn "
                     + "it round", List.of());
+        }
+    }
+
+    /**
+     * One wing that made one part of the fast corners worse, while another part still calls for it: both wings the same way come
+     * before it is put back, where by the model of this car they do much more.
+     */
+    private void bothBeforeBack() {
+        RankedChange back = ranking.first();
+        boolean alone = back.change().adjuster().kind() == Adjuster.Kind.WING && back.beside().isEmpty();
+        if (alone && worth.helpsReported(back.change().opposite())) {
+            LookAhead.of(run, complaints, leverage, back).flatMap(ahead -> leverage.forecast(run, complaints)
+                    .flatMap(new BothWings(run, complaints, worth, weights)::choice)
+                    .filter(choice -> ahead.givesWay(back, choice.gain()))).map(BothWings.Choice::change).ifPresent(both -> {
+                        ranking.drop(back.change().adjuster());
+                        ranking.lead(both);
+                    });
         }
     }
 

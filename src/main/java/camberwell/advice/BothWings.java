@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * Both wings moved the same way as one change. One wing alone shifts the balance of the air; both together set how hard it
@@ -111,11 +112,17 @@ final class BothWings {
      * was moved that way twice in vain, alone or in a pair that nobody wrote down as one, is not moved so again.
      */
     private boolean open(Direction way) {
-        long vain = run.tried().stream().filter(it -> it.change().equals(new Change(Adjuster.REAR_WING, way))
-                && it.outcome() != Outcome.BETTER).count();
-        return vain < MOST_IN_VAIN && worth.holding(new Change(Adjuster.REAR_WING, way)).isEmpty()
+        Change rearWing = new Change(Adjuster.REAR_WING, way);
+        long tried = trials(it -> it.change().equals(rearWing));
+        long helped = trials(it -> it.change().equals(rearWing) && it.outcome() == Outcome.BETTER);
+        return tried - helped < MOST_IN_VAIN && worth.holding(new Change(Adjuster.REAR_WING, way)).isEmpty()
                 && worth.holding(new Change(Adjuster.FRONT_WING, way)).isEmpty()
                 && pairs().stream().allMatch(pair -> pair.get(0).change().direction() != way || helped(pair));
+    }
+
+    /** How many runs tell of such an outcome: a change is judged once for each complaint, and made once. */
+    private long trials(Predicate<Tried> such) {
+        return run.tried().stream().filter(such).map(it -> it.trial().run()).distinct().count();
     }
 
     private static Size size(Setting setting, Direction way, int steps) {

@@ -66,18 +66,46 @@ final class BrakeSizer {
             aim = setting.step().value();
         }
         int most = Math.max(1, Bounds.steps(change.adjuster(), setting));
-        int steps = Math.max(1, Math.min(most, steps(aim, setting)));
-        steps = Math.min(steps, setting.stepsLeft(change.direction()));
+        int steps = Math.min(Math.max(1, Math.min(most, steps(aim, setting))), setting.stepsLeft(change.direction()));
         Quantity to = setting.moved(change.direction(), steps);
         if (rearward && !frontsLock && balance.isPresent() && balance.get().at(to).sparePercent() < 0) {
             return new Sized.Impossible(balance.get().text() + "; a step of " + setting.step() + " rearward would make the "
                     + "rear wheels lock first");
         }
-        String extent = Figures.fill("half a per cent to one at a time, either way: %d step%s of %s", steps,
-                steps == 1 ? "" : "s", setting.step());
-        computation.add(extent);
+        List<String> extent = new ArrayList<>();
+        extent.add(Figures.fill("half a per cent to one at a time, either way: %d step%s of %s", steps, steps == 1 ? "" : "s",
+                setting.step()));
+        if (rearsLock && !rearward) {
+            balance.map(now -> howMany(now, setting, steps)).ifPresent(extent::add);
+        }
+        computation.addAll(extent);
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(),
-                List.copyOf(computation), List.of(extent)));
+                List.copyOf(computation), List.copyOf(extent)));
+    }
+
+    /**
+     * Where the balance of a car whose rears lock should end up, and in how many such changes. Each is small, since one that
+     * goes too far locks the fronts and lengthens the stop; how many there are to be is what the figures are good for.
+     */
+    private static String howMany(BrakeBalance now, Setting setting, int steps) {
+        if (now.sparePercent() >= 0) {
+            return "by these figures the fronts would lock first already, but the rears were seen to; the engine's braking and "
+                    + "the bite of the pads are not in them. Go on so, a change a run, until the fronts lock first";
+        }
+        int all = setting.stepsLeft(Direction.FORWARD);
+        int needed = 1;
+        while (needed < all && now.at(setting.moved(Direction.FORWARD, needed)).sparePercent() < 0) {
+            needed++;
+        }
+        String there = setting.moved(Direction.FORWARD, needed).text(setting.decimals());
+        int changes = (needed + steps - 1) / steps;
+        String count = changes == 1 ? "this change" : "some " + changes + " such changes";
+        return now.at(setting.moved(Direction.FORWARD, needed)).sparePercent() < 0
+                ? "by these figures the rears lock first up to " + there + ", where the adjuster ends, " + count + " away: go "
+                + "that way a change a run until the fronts lock first, and have the brakes themselves looked at"
+                : changes == 1 ? "by these figures the fronts lock first from " + there + " on: this change should do"
+                : "by these figures the fronts lock first from " + there + " on, " + count + " away: go that way a change a run, "
+                + "and stop as soon as the fronts do lock first";
     }
 
     /** No more than is aimed at, unless that is less than half a per cent. */

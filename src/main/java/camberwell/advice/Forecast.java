@@ -77,9 +77,10 @@ final class Forecast {
         return complaints.stream().mapToDouble(it -> WORDS.get(it.report().orElseThrow().severity())).sum();
     }
 
-    /** All that was told of a run, in words. */
+    /** All that was told of a run, in words: what is told of a corner without a speed is told of slow, medium and fast ones. */
     static double words(List<Report> told) {
-        return told.stream().mapToDouble(report -> WORDS.get(report.severity())).sum();
+        return told.stream().mapToDouble(report -> WORDS.get(report.severity()) * (report.speed().isEmpty()
+                && report.phase().filter(BALANCE::contains).isPresent() ? CornerSpeed.values().length : 1)).sum();
     }
 
     /** Whether noticeably less is left after a change, or the model does not know what is changed. */

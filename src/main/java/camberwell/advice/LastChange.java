@@ -109,6 +109,20 @@ final class LastChange {
         return Optional.of(new Size(Optional.of(setting.get().now()), Optional.of(to), steps, List.of(), List.of(why)));
     }
 
+    /** Where what made the car worse has just been put back: the way of that step, if it was never tried beyond. */
+    Optional<Change> otherWay() {
+        boolean back = last >= 0 && trials.binding(last) && trials.isUndo(last);
+        for (int i = last; back && i >= 0; i--) {
+            Tried trial = trials.get(i);
+            boolean beyond = trial.change().equals(change()) && !trials.isUndo(i);
+            boolean inVain = trial.change().equals(change().opposite()) && !trials.any(i, Outcome.WORSE);
+            if (beyond || inVain) {
+                return Optional.empty();
+            }
+        }
+        return back ? Optional.of(change()) : Optional.empty();
+    }
+
     /**
      * How many steps a change may go before it comes to a setting of which the opposite is known to be complained of:
      * where the change the other way began, and helped. What lies between has to be looked for between. It holds as long

@@ -63,7 +63,7 @@ public record PressureQuestion(Optional<Quantity> cold, Optional<Quantity> hot, 
         Quantity step = run.car().pressureSetting(wheel).filter(setting -> known).map(setting -> setting.step())
                 .orElse(commonStep);
         return new PressureQuestion(tyre.flatMap(TyreReading::coldPressure).or(() -> set),
-                tyre.flatMap(TyreReading::hotPressure), run.car().tyres(wheel.axle()).hotTarget(),
+                tyre.flatMap(TyreReading::hotPressure), run.hotTarget(wheel.axle()),
                 TyreReader.coldTemperature(run), Optional.empty(), run.conditions().air(), run.conditions().track(),
                 next,
                 TyreReader.ambient(run), run.car().tyres(wheel.axle()).coldMinimum(), step);

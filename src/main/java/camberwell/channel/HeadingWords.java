@@ -24,8 +24,10 @@ final class HeadingWords {
     private static final Map<String, List<String>> MEANING = new HashMap<>();
 
     static {
-        means("time", "time", "zeit", "temps", "tiempo", "tempo", "tid", "tijd", "timestamp", "elapsed", "clock",
-                "uhrzeit", "zeitstempel", "laufzeit", "t", "chrono");
+        means("time", "time", "zeit", "temps", "tiempo", "tid", "tijd", "timestamp", "elapsed", "clock",
+                "uhrzeit", "zeitstempel", "laufzeit", "messzeit", "fahrzeit", "t", "chrono");
+        // An Italian's time and a German's speed: the unit tells, or what else is there.
+        means("tempo", "tempo");
         means("lap", "lap", "runde", "tour", "vuelta", "giro", "volta", "ronde", "laps", "lapno", "lapnumber", "lapnum",
                 "lapcount", "lapindex", "rundennummer", "rundenzahl", "rundennr", "varv");
         means("lap time", "laptime", "rundenzeit", "currentlaptime");
@@ -33,13 +35,13 @@ final class HeadingWords {
         means("distance", "distance", "dist", "distanz", "strecke", "weg", "wegstrecke", "distancia", "distanza",
                 "laufstrecke", "odometer", "odo", "fahrstrecke", "travelled", "afstand");
         means("speed", "speed", "velocity", "vel", "geschwindigkeit", "vitesse", "velocidad", "velocita", "v", "spd",
-                "velocidade", "snelheid", "kmh", "kph", "tempomat", "hastighet", "vgps", "vx");
+                "velocidade", "snelheid", "kmh", "kph", "hastighet", "vgps", "vx");
         means("car speed", "vcar", "vehiclespeed", "groundspeed", "carspeed", "fahrgeschwindigkeit", "vveh",
                 "fahrzeuggeschwindigkeit", "roadspeed", "vehspeed");
         means("gps speed", "gpsspeed");
         means("steering", "steering", "steer", "swa", "lenkwinkel", "lenkung", "lenkrad", "lenkradwinkel", "volant",
                 "volante", "sterzo", "handwheel", "steerangle", "steeringangle", "steerang", "stuur", "stuurhoek",
-                "direccion", "steered", "lenk", "steeringwheel", "steeringwheelangle", "stw");
+                "direccion", "steered", "lenk", "steeringwheel", "steeringwheelangle", "stw", "lenkeinschlag");
         means("lateral", "lateral", "quer", "laterale", "laterale", "lateraal", "transversal", "transverse", "trasversale",
                 "cornering");
         means("lat", "lat");
@@ -49,7 +51,7 @@ final class HeadingWords {
         means("vertical", "vertical", "vert", "verticale", "vertikal", "verticaal", "hoch");
         means("acceleration", "acceleration", "accel", "acc", "beschleunigung", "aceleracion", "accelerazione", "acel",
                 "accelerometer", "versnelling", "beschl", "g", "gforce", "force", "aceleracao", "accn");
-        means("lateral acceleration", "querbeschleunigung", "ay", "accy", "glat", "latg", "gy", "latacc", "latacc",
+        means("lateral acceleration", "querbeschleunigung", "seitenbeschleunigung", "ay", "accy", "glat", "latg", "gy", "latacc",
                 "accelerationy", "accely", "accely", "latac", "acclat", "alat", "aquer", "querbeschl", "gq", "yacc",
                 "yaccel", "lateralg", "glateral", "ylat", "gforcelat", "lataccel", "accellat", "gforcey", "gquer");
         means("longitudinal acceleration", "laengsbeschleunigung", "langsbeschleunigung", "ax", "accx", "glong", "longg",
@@ -58,7 +60,7 @@ final class HeadingWords {
         means("vertical acceleration", "vertikalbeschleunigung", "hochbeschleunigung", "az", "accz", "gvert", "vertg",
                 "gz", "accelz", "vertacc", "vertaccel", "zaccel", "gforcez");
         means("yaw", "yaw", "gier", "lacet", "imbardata", "guinada", "guinada", "gieren", "psi");
-        means("yaw rate", "yawrate", "gierrate", "giergeschwindigkeit", "gierwinkelgeschwindigkeit", "psidot", "wz",
+        means("yaw rate", "yawrate", "gierrate", "drehrate", "giergeschwindigkeit", "gierwinkelgeschwindigkeit", "psidot", "wz",
                 "omegaz", "gyroz", "yawvel", "yawr", "yawspeed", "rotz", "zgyro", "rz");
         means("rate", "rate", "winkelgeschwindigkeit", "angularvelocity", "dot");
         means("gyro", "gyro", "gyroscope", "gyr", "rotation", "rot", "angular", "omega");
@@ -137,6 +139,8 @@ final class HeadingWords {
     }
 
     private static final List<Name> NAMES = names();
+    /** Letters that tell a word that was cut short. */
+    private static final int LEAST_CUT = 5;
     private static final Set<String> PLACES = Set.of("front", "rear", "left", "right");
 
     private HeadingWords() {
@@ -163,11 +167,14 @@ final class HeadingWords {
         name(names, Kind.TIME, "time", "lap", 10);
         name(names, Kind.LAP, "lap", "time distance", 10);
         name(names, Kind.LAP_TIME, "lap time", "", 10);
+        name(names, Kind.TIME, "tempo", "lap wheel", 9);
+        name(names, Kind.LAP_TIME, "lap tempo", "", 10);
         // Where both are logged, the one that begins anew with each lap tells the laps as well.
         name(names, Kind.DISTANCE, "lap distance", "wheel steering", 11);
         name(names, Kind.DISTANCE, "distance", "wheel steering", 10);
         name(names, Kind.SPEED, "speed", "wheel yaw gyro steering damper front rear left right lateral vertical brake "
                 + "throttle acceleration", 10);
+        name(names, Kind.SPEED, "tempo", "lap wheel", 9);
         name(names, Kind.STEERING, "steering", "rate speed acceleration", 10);
         for (String lateral : List.of("lateral", "lat", "y")) {
             name(names, Kind.LATERAL_ACCELERATION, lateral + " acceleration", "latitude yaw gyro wheel rate", 12);
@@ -283,7 +290,7 @@ final class HeadingWords {
             String joined = String.join("", tokens.subList(i, i + taken));
             List<String> meaning = MEANING.get(joined);
             if (meaning == null) {
-                meaning = split(joined).orElse(List.of("?" + joined));
+                meaning = split(joined).or(() -> cutShort(joined)).orElse(List.of("?" + joined));
             }
             plain.addAll(meaning);
             i += taken - 1;
@@ -300,6 +307,13 @@ final class HeadingWords {
             }
         }
         return 1;
+    }
+
+    /** A word cut short, {@code Querb.} or {@code Geschw.}: what all words that begin so stand for, if that is one thing. */
+    private static Optional<List<String>> cutShort(String word) {
+        List<List<String>> meanings = word.length() < LEAST_CUT ? List.of() : MEANING.entrySet().stream()
+                .filter(entry -> entry.getKey().startsWith(word)).map(Map.Entry::getValue).distinct().toList();
+        return meanings.size() == 1 ? Optional.of(meanings.get(0)) : Optional.empty();
     }
 
     /** A word that is two known ones written together: {@code steeringangle}, {@code raddrehzahlvl}. */

@@ -155,7 +155,7 @@ public final class Log {
     }
 
     /** Takes a channel out. */
-    void drop(Channel channel) {
+    public void drop(Channel channel) {
         samples.remove(channel);
         bindings.remove(channel);
     }

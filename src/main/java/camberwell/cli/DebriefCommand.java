@@ -184,7 +184,7 @@ final class DebriefCommand implements Callable<Integer>, TakesRules {
         if (audience == Audience.NEWCOMER) {
             new NewcomerText(engine.notes(), engine.home().terms()).write(shown, page);
         } else {
-            new AdviceText(engine.notes(), audience, TOP, false).with(engine.voices()).write(shown, page);
+            new AdviceText(engine.notes(), audience, TOP, false).beside(rules.typed()).with(engine.voices()).write(shown, page);
         }
     }
 }

@@ -18,7 +18,6 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 
@@ -161,8 +160,11 @@ final class Keeping {
     void transcript(String name, boolean overwrite, Talk talk, Debrief debrief, Audience audience,
             Optional<BiConsumer<Debrief, Page>> advice) {
         StringBuilder text = new StringBuilder("# Debrief: ").append(debrief.run().car().name()).append("\n\n");
-        for (Map.Entry<String, String> entry : talk.written(audience)) {
-            text.append("- ").append(entry.getKey()).append("\n  **").append(entry.getValue()).append("**\n");
+        for (Talk.Written entry : talk.written(audience)) {
+            String said = entry.said().replaceAll("\\p{Cntrl}+", " ");
+            text.append("- ").append(entry.question()).append('\n')
+                    .append(said.matches("\\d*") || said.equalsIgnoreCase(entry.heard()) ? "" : "  \"" + said + "\"\n")
+                    .append("  **").append(entry.heard()).append("**\n");
         }
         advice.ifPresent(it -> {
             Page page = new Page(TRANSCRIPT_WIDTH, false);

@@ -96,7 +96,8 @@ final class PredictCommand implements Callable<Integer> {
                     + wanted.change().adjuster().spoken() + "; draw a --manoeuvre");
         }
         double held = steady.map(PredictionReport::speed).orElseGet(turn::speed);
-        PhasesReport phases = new PhasesReport(new ProvingGround(before), after, held);
+        PhasesReport phases = new PhasesReport(new ProvingGround(before), after, held,
+                steady.map(PredictionReport::prediction));
         draw(steady.map(PredictionReport::svg).orElse(""));
         if (format == Format.TEXT) {
             Page page = new Page(console.width(), console.styled());
@@ -130,7 +131,7 @@ final class PredictCommand implements Callable<Integer> {
         double held = question.near().speed();
         double along = question.near().longitudinal();
         return new PredictionReport(before.car().name(), title,
-                new Prediction(wanted.change().adjuster(), turn.phase(), from, to, before.lentBy()),
+                new Prediction(wanted.change().adjuster(), turn.phase(), from, to, before.lent()),
                 Characteristic.of(before, turn.phase(), held, along), Characteristic.of(after, turn.phase(), held, along));
     }
 

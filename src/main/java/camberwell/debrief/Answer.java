@@ -1,6 +1,8 @@
 package camberwell.debrief;
 
 import camberwell.car.Car;
+import camberwell.run.Pupil;
+import camberwell.run.Stint;
 import camberwell.run.TyreReading;
 import camberwell.saying.Heard;
 import camberwell.units.Quantity;
@@ -8,6 +10,7 @@ import camberwell.vocabulary.Wheel;
 import camberwell.vocabulary.Word;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What somebody answered. */
 public sealed interface Answer {
@@ -57,6 +60,20 @@ public sealed interface Answer {
     record InWords(Heard heard) implements Answer {
     }
 
+    /**
+     * A complaint told otherwise.
+     *
+     * @param groups what is said of it instead, with another symptom or without one, and what is told besides; none where the
+     *         complaint is taken back
+     */
+    record Corrected(List<List<Word>> groups) implements Answer {
+
+        /** Copies the lists. */
+        public Corrected {
+            groups = groups.stream().map(List::copyOf).toList();
+        }
+    }
+
     /** That nothing was wrong, or nothing more, and that what nobody said is as it is taken. */
     record Nothing() implements Answer {
     }
@@ -71,6 +88,14 @@ public sealed interface Answer {
 
     /** What was changed since the run before. */
     record Changed(Earlier.Changed settings) implements Answer {
+    }
+
+    /**
+     * What is said of the day, the run and the driver.
+     *
+     * @param text all of it in words
+     */
+    record OfRun(Optional<Quantity> air, Stint stint, Pupil pupil, String text) implements Answer {
     }
 
     /** One number with its unit. */

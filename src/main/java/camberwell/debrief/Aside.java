@@ -1,7 +1,8 @@
 package camberwell.debrief;
 
-import camberwell.car.Car;
+import camberwell.run.Case;
 import camberwell.units.Unit;
+import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,9 +10,10 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
- * What somebody says besides what was asked: figures of the tyres, the temperature of the track, that it was a simulator. It may
+ * What somebody says besides what was asked: figures of the tyres, the day and the driver, that it was a simulator. It may
  * be all of a line, or one of its clauses.
  *
  * @param topic what it answers
@@ -27,24 +29,35 @@ record Aside(Topic topic, Answer answer, Set<Unit> taken, String rest) {
      *
      * @param asked what is asked just now; the figures of the tyres are no aside where they are
      */
-    static Optional<Aside> of(String typed, Field asked, Car car) {
-        Optional<Aside> figures = asked == Field.TYRES || !TyreLine.figures(typed) ? Optional.empty() : tyres(typed, car);
-        return figures.or(() -> clause(typed, Field.TRACK, TrackWords::of))
+    static Optional<Aside> of(String typed, Field asked, Case run) {
+        boolean readings = asked == Field.TYRES || !tyres(typed, run).isEmpty();
+        return clause(typed, Field.BESIDES, clause -> RunWords.of(clause, readings))
+                .or(() -> clause(typed, Field.TRACK, TrackWords::of))
+                .or(() -> asked != Field.CIRCUIT ? Optional.empty()
+                        : clause(typed, Field.CIRCUIT, clause -> WayRound.said(clause).map(Answer.Said::of)))
+                .or(() -> Rig.said(typed, asked == Field.SIMULATOR)
+                        .map(yes -> new Aside(Topic.of(Field.SIMULATOR), new Answer.Either(yes), Set.of(), "")))
                 .or(() -> clause(typed, Field.SIMULATOR, clause -> Rig.said(clause, asked == Field.SIMULATOR)
-                        .map(Answer.Either::new)));
+                        .map(Answer.Either::new)))
+                .or(() -> asked == Field.TYRES ? Optional.empty() : tyres(typed, run));
     }
 
-    /** Figures of tyres are all of a line, or its end. */
-    private static Optional<Aside> tyres(String typed, Car car) {
+    /** Figures of tyres are all of a line, its end or its beginning. */
+    private static Optional<Aside> tyres(String typed, Case run) {
+        if (!TyreLine.figures(typed)) {
+            return Optional.empty();
+        }
         List<MatchResult> cuts = CUT.matcher(typed).results().toList();
-        Optional<Aside> whole = tyres("", typed, car);
-        return whole.isPresent() ? whole : cuts.stream()
-                .map(cut -> tyres(typed.substring(0, cut.start()).strip(), typed.substring(cut.end()), car))
-                .flatMap(Optional::stream).findFirst();
+        return tyres("", typed, run).or(() -> cuts.stream()
+                .map(cut -> tyres(typed.substring(0, cut.start()).strip(), typed.substring(cut.end()), run))
+                .flatMap(Optional::stream).findFirst()).or(() -> cuts.stream()
+                .map(cut -> tyres(typed.substring(cut.end()).strip(), typed.substring(0, cut.start()), run))
+                .flatMap(Optional::stream).reduce((one, longer) -> longer));
     }
 
-    private static Optional<Aside> tyres(String rest, String line, Car car) {
-        return TyreLine.unasked(line, car)
+    private static Optional<Aside> tyres(String rest, String line, Case run) {
+        List<Wheel> unread = Stream.of(Wheel.values()).filter(wheel -> !run.tyres().containsKey(wheel)).toList();
+        return TyreLine.unasked(line, unread, run.car())
                 .map(read -> new Aside(Topic.of(Field.TYRES), new Answer.Read(read.tyres()), read.taken(), rest));
     }
 

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
@@ -176,7 +177,16 @@ public final class Debrief implements AutoCloseable {
 
     /** Takes an answer to any topic that is open. */
     public void answer(Topic topic, Answer answer) {
-        entries.add(new Entry(topic, complaint(topic, state), answer));
+        answer(topic, answer, "");
+    }
+
+    /**
+     * Takes an answer to any topic that is open.
+     *
+     * @param said as it was typed
+     */
+    public void answer(Topic topic, Answer answer, String said) {
+        entries.add(new Entry(topic, complaint(topic, state), answer, said));
         replay();
     }
 
@@ -188,6 +198,29 @@ public final class Debrief implements AutoCloseable {
         entries.remove(entries.size() - 1);
         replay();
         return true;
+    }
+
+    /** The complaints that somebody told in this talk and may tell otherwise, by their index. */
+    List<Integer> correctable() {
+        List<Integer> correctable = new ArrayList<>();
+        for (int i = 0; i < state.details().size(); i++) {
+            if (state.run().reports().get(i).measured().isEmpty() && !state.details().get(i).contains(Field.CARRIED)) {
+                correctable.add(i);
+            }
+        }
+        return correctable;
+    }
+
+    /** What was told of a complaint. */
+    Set<Field> told(int complaint) {
+        return state.details().get(complaint);
+    }
+
+    /** That of some complaints which was spoken of last. */
+    int lastTold(List<Integer> of) {
+        Optional<Topic> last = entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).topic());
+        return last.filter(topic -> topic.field().aboutComplaint() && of.contains(topic.complaint())).map(Topic::complaint)
+                .orElseGet(() -> of.get(of.size() - 1));
     }
 
     /** The question of an earlier entry, asked anew: weighed with everything else that is known. */
@@ -204,14 +237,21 @@ public final class Debrief implements AutoCloseable {
         return before;
     }
 
+    /** Puts another answer in the place of an earlier one, as {@link #change(int, Answer, String)} does. */
+    public void change(int entry, Answer answer) {
+        change(entry, answer, "");
+    }
+
     /**
      * Puts another answer in the place of an earlier one. What was told of a complaint that is still there stays with
      * it; all else that followed from the old answer is withdrawn.
+     *
+     * @param typed as it was typed
      */
-    public void change(int entry, Answer answer) {
+    public void change(int entry, Answer answer, String typed) {
         List<Entry> later = List.copyOf(entries.subList(entry + 1, entries.size()));
         List<Symptom> old = symptoms(before(entry + 1));
-        entries.set(entry, new Entry(entries.get(entry).topic(), entries.get(entry).complaint(), answer));
+        entries.set(entry, new Entry(entries.get(entry).topic(), entries.get(entry).complaint(), answer, typed));
         List<Symptom> fresh = symptoms(before(entry + 1));
         entries.subList(entry + 1, entries.size()).clear();
         boolean split = later.stream().anyMatch(it -> it.topic().field().ofComplaint()
@@ -221,13 +261,12 @@ public final class Debrief implements AutoCloseable {
             if (it.topic().field() == Field.DRIVE && answer instanceof Answer.OfCar) {
                 continue;
             }
-            if (!it.topic().field().ofComplaint() && it.topic().field() != Field.DOUBT && it.topic().field() != Field.CAME
-                    || old.equals(fresh)) {
+            if (!it.topic().field().aboutComplaint() || old.equals(fresh)) {
                 entries.add(it);
             } else if (!split && it.topic().complaint() < old.size()
                     && fresh.contains(old.get(it.topic().complaint()))) {
                 entries.add(new Entry(new Topic(it.topic().field(), fresh.indexOf(old.get(it.topic().complaint()))),
-                        it.complaint(), it.answer()));
+                        it.complaint(), it.answer(), it.said()));
             }
         }
         replay();
@@ -266,8 +305,7 @@ public final class Debrief implements AutoCloseable {
     }
 
     private static String complaint(Topic topic, State state) {
-        if (!topic.field().ofComplaint() && topic.field() != Field.DOUBT && topic.field() != Field.CAME
-                || topic.complaint() >= state.run().reports().size()) {
+        if (!topic.field().aboutComplaint() || topic.complaint() >= state.run().reports().size()) {
             return "";
         }
         Report report = state.run().reports().get(topic.complaint());

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Takes in what is understood of a driver's own words. */
 final class DriversWords {
@@ -37,6 +38,29 @@ final class DriversWords {
         State said = new State(state.run(), more, state.details());
         // To "anything else?" more complaints are no end yet; corrections are.
         return topic.field() == Field.ELSE && said.details().size() == before.details().size() ? said.allTaken() : said;
+    }
+
+    /**
+     * What driver's own words are filed under: the question that they answer, or else what they tell. Where they stand changes
+     * nothing of what they say.
+     */
+    static Topic filed(Topic asked, Heard heard) {
+        Field field = asked.field();
+        if (field == Field.DOING || field == Field.ELSE || field == Field.LOOK && heard.told().stream()
+                .anyMatch(told -> told.symptom().ofTyre()) || field == Field.SURFACE && heard.surface().isPresent()) {
+            return asked;
+        }
+        if (field.ofComplaint()) {
+            List<Field> answered = Stream.concat(heard.loose().stream(), heard.told().stream().flatMap(it -> it.words().stream()))
+                    .map(Field::telling).toList();
+            if (!heard.loose().isEmpty() || answered.contains(field)) {
+                boolean own = answered.contains(field) || field.alongside().stream().anyMatch(answered::contains);
+                return own || !heard.told().isEmpty() || !answered.get(0).ofComplaint() ? asked
+                        : new Topic(answered.get(0), asked.complaint());
+            }
+        }
+        return Topic.of(!heard.told().isEmpty() ? Field.DOING : !heard.loose().isEmpty() ? Field.BESIDES
+                : heard.surface().isPresent() ? Field.SURFACE : field == Field.LOOK ? Field.LOOK : Field.BESIDES);
     }
 
     /** Adds a complaint, or what is new of one that is there. */

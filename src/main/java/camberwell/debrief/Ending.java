@@ -77,6 +77,9 @@ public final class Ending {
         }
         page.labelled(0, "Feel", first.way().watch());
         page.labelled(0, "Put back", first.way().putBack());
+        if (!advice.drivingFirst() && !advice.driving().isEmpty()) {
+            page.labelled(0, "Driving", advice.driving().get(0).note().statement());
+        }
         if (debrief.run().car().simulator()) {
             simulated(first, page);
         }

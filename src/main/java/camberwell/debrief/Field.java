@@ -52,6 +52,10 @@ public enum Field implements Word {
     CHANGED("changed", null),
     /** What became of a complaint of the run before. */
     CAME("came", Came.class),
+    /** No question: a complaint that was told otherwise afterwards. */
+    CORRECTED("corrected", null),
+    /** No question: what was said besides what was asked. */
+    BESIDES("besides", null),
     /** No question: marks what was carried on from the run before, and is not yet asked about. */
     CARRIED("carried", null),
     /** No question: the kind of corner, which a driver may name. */
@@ -77,6 +81,16 @@ public enum Field implements Word {
     /** Whether it is asked about each complaint rather than once. */
     public boolean ofComplaint() {
         return ordinal() >= PHASE.ordinal() && ordinal() <= TURN.ordinal();
+    }
+
+    /** Whether somebody is asked about it, and does not tell it unasked. */
+    boolean isAsked() {
+        return this != CORRECTED && this != BESIDES && this != CARRIED && this != CORNER;
+    }
+
+    /** Whether it is about one complaint, be it asked or told. */
+    boolean aboutComplaint() {
+        return ofComplaint() || this == DOUBT || this == CAME || this == CORRECTED;
     }
 
     /** Whether several words may be said at once. */

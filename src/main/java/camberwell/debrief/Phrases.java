@@ -57,18 +57,22 @@ public final class Phrases {
             case CHANGED -> newcomer ? "What did you change on the car since then?" : "What was changed since then?";
             case CAME -> newcomer ? "Is it still there?" + of : "What became of it?" + of;
             case OWN -> topic.own().orElseThrow().ask();
+            case CORRECTED -> "Told otherwise" + of;
+            case BESIDES -> "Said besides";
             case CARRIED, CORNER -> "";
         };
     }
 
     /** What is taken where nobody said it, in words; empty where all was said. */
     public static String taken(Taken taken, Audience audience) {
+        boolean newcomer = audience == Audience.NEWCOMER;
         List<String> words = new ArrayList<>();
+        Field.TAKEN.stream().filter(taken.all()::contains).forEach(field -> words.add(taken(field, newcomer)));
+        String otherwise = "otherwise ";
         for (Field field : Field.TAKEN) {
-            if (taken.all().contains(field)) {
-                words.add(taken(field, audience == Audience.NEWCOMER));
-            } else if (taken.otherwise().contains(field)) {
-                words.add("otherwise " + taken(field, audience == Audience.NEWCOMER));
+            if (taken.otherwise().contains(field)) {
+                words.add(otherwise + taken(field, newcomer));
+                otherwise = "";
             }
         }
         return String.join(", ", words);

@@ -12,9 +12,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** What is answered in a word or two: yes, no, both, so many laps, which way round. */
 final class PlainAnswer {
+
+    private static final Pattern NOT_READ = Pattern.compile("\\b(?:no|nobody|no one|not|never|can'?t|cannot|didn'?t"
+            + "|don'?t|couldn'?t)\\b"
+            + ".*\\b(?:measured?|measuring|read|reading|readings|taken?|took|pyrometer|probe|gauge|checked?)\\b");
 
     private PlainAnswer() {
     }
@@ -47,6 +52,13 @@ final class PlainAnswer {
         Optional<Answer> laps = laps(topic, typed, debrief);
         if (laps.isPresent()) {
             return laps;
+        }
+        if (topic.field() == Field.LOOK && Reply.noMore(typed)) {
+            // It ends what somebody has to say, and says nothing of the treads.
+            return Optional.of(new Answer.Unknown());
+        }
+        if (topic.field() == Field.TYRES && NOT_READ.matcher(small).find() && !TyreLine.figures(typed)) {
+            return Optional.of(new Answer.Unknown());
         }
         if (Reply.no(typed) || topic.field() == Field.ELSE && Reply.closes(typed)) {
             return Optional.of(no(topic));

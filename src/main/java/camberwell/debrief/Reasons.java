@@ -49,7 +49,8 @@ final class Reasons {
         for (Question.Choice choice : asked.choices()) {
             if (choice.single()) {
                 byFirst.computeIfAbsent(first(choice.outcome()), key -> new ArrayList<>())
-                        .add(choice.label().isEmpty() ? Spoken.text(choice.answer()) : choice.label());
+                        .add(choice.label().isEmpty() ? Spoken.text(choice.answer())
+                                : audience == Audience.NEWCOMER ? plain(choice.label()) : choice.label());
             }
         }
         byFirst.entrySet().stream().limit(MOST_OUTCOMES).forEach(outcome -> page.point(2, Words.sentence(outcome.getKey())
@@ -62,6 +63,14 @@ final class Reasons {
         if (audience == Audience.ENGINEER) {
             page.paragraph(0, "The answer is expected to tell " + Words.two(asked.gain()) + " bit of the ranking.");
         }
+    }
+
+    /** What tyres may read, for somebody who has not learned to read them. */
+    private static String plain(String label) {
+        return label.replaceFirst("^(front|rear) ", "$1 tyres ")
+                .replace("inner edge hot", "hottest at the edge that faces the car")
+                .replace("outer edge hot", "hottest at the edge that faces away").replace("middle hot", "hottest in the middle")
+                .replace("middle cool", "coolest in the middle");
     }
 
     private String first(Outcome outcome) {

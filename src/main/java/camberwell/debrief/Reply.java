@@ -33,6 +33,8 @@ final class Reply {
             "thanks", "thank you", "mate", "all good", "it's fine", "nothing else", "nothing more", "that was it",
                     "that's everything", "cheers", "bye", "goodbye", "great thanks", "ok thanks", "just that", "only that",
             "just the one", "that's the lot", "thats the lot", "the rest is fine", "nothing much", "nothing really");
+    private static final Set<String> NO_MORE = Set.of("nothing more", "nothing else", "no more", "that is all", "that's all",
+            "thats all", "that's it", "that is it");
     private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either",
             "both of them", "all of it", "the lot");
     private static final Set<String> BOTH_ENDS = Set.of("both ends", "front and rear", "front and back", "all round",
@@ -127,6 +129,11 @@ final class Reply {
     /** Whether it is a word to part with. */
     static boolean closes(String typed) {
         return CLOSING.contains(plain(typed));
+    }
+
+    /** Whether it says that there is no more to say. */
+    static boolean noMore(String typed) {
+        return NO_MORE.contains(plain(typed));
     }
 
     static boolean all(String typed) {

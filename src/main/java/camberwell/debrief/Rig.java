@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Whether it was a simulator, as people say it: {@code it's a sim}, {@code on my pc}, {@code a real car}. */
 final class Rig {
@@ -16,7 +17,12 @@ final class Rig {
     /** What answers that question, and says nothing by itself. */
     private static final Set<String> REAL_WHERE_ASKED = Set.of("car", "track", "road car", "track day", "race car");
     private static final Pattern ROUND_IT = Pattern.compile("^(?:(?:well|so|just|only|no|yes|yeah|it|it'?s|this|that|that'?s"
-            + "|is|was|in|on|at|playing|a|an|the|my)\\s+)*");
+            + "|is|was|in|on|at|playing|a|an|the|my|i|i'?m|am|we|we'?re|are|were|drive|drove|driving|sorry|actually"
+            + "|rather|wait)\\s+)*");
+
+    /** Between what somebody says first and what is right. */
+    private static final Pattern CORRECTED = Pattern.compile("(?:\\s*[,;.]\\s*|\\s+)(?:(?:no|sorry|wait|i mean|i meant|or rather|"
+            + "rather|actually|oops|make that)\\b[\\s,;.]*)+");
 
     private Rig() {
     }
@@ -28,6 +34,12 @@ final class Rig {
      */
     static Optional<Boolean> said(String words, boolean asked) {
         String plain = words.strip().toLowerCase(Locale.ROOT).replace('\u2019', '\'').replaceAll("[.!?]+$", "");
+        String[] parts = CORRECTED.split(plain);
+        if (parts.length > 1) {
+            // "Real, no, rig": the last counts, where all of them say it.
+            return Stream.of(parts).allMatch(part -> said(part, asked).isPresent()) ? said(parts[parts.length - 1], asked)
+                    : Optional.empty();
+        }
         String small = ROUND_IT.matcher(plain).replaceFirst("").replaceFirst(" (?:at home|in my (?:room|garage)|this time)$", "");
         return SIMULATED.contains(small) ? Optional.of(true)
                 : REAL.contains(small) || asked && REAL_WHERE_ASKED.contains(small) || plain.equals("a car") ? Optional.of(false)

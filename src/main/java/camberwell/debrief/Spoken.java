@@ -7,6 +7,7 @@ import camberwell.saying.Heard;
 import camberwell.saying.Told;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Since;
+import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +40,13 @@ final class Spoken {
         if (answer instanceof Answer.InWords words) {
             return text(words.heard());
         }
+        if (answer instanceof Answer.Corrected corrected) {
+            return corrected.groups().isEmpty() ? "taken back" : corrected.groups().stream()
+                    .map(Spoken::grouped).collect(Collectors.joining("; "));
+        }
+        if (answer instanceof Answer.OfRun run) {
+            return run.text();
+        }
         if (answer instanceof Answer.Either either) {
             return either.yes() ? "a simulator" : "a real car";
         }
@@ -53,6 +61,14 @@ final class Spoken {
             };
         }
         return answer instanceof Answer.Nothing ? "nothing else" : "unknown";
+    }
+
+    /** A complaint, or words of one. */
+    private static String grouped(List<Word> group) {
+        List<Word> rest = group.stream().filter(word -> !(word instanceof Symptom)).toList();
+        return group.stream().filter(Symptom.class::isInstance).map(Symptom.class::cast).findFirst()
+                .map(symptom -> new Told(symptom, rest, List.of()).text())
+                .orElseGet(() -> rest.stream().map(Word::spoken).collect(Collectors.joining(" ")));
     }
 
     /** Changes in words: {@code rear toe, more toe-in, 0.15 -> 0.25 deg}. */

@@ -1,5 +1,6 @@
 package camberwell.debrief;
 
+import camberwell.run.Background;
 import camberwell.run.Case;
 import camberwell.run.Report;
 import camberwell.run.TyreReading;
@@ -154,6 +155,9 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         if (answer instanceof Answer.InWords words) {
             return DriversWords.heard(this, topic, words.heard());
         }
+        if (answer instanceof Answer.Corrected corrected) {
+            return Corrections.corrected(this, topic.complaint(), corrected.groups());
+        }
         if (answer instanceof Answer.Chosen chosen) {
             return Settled.decided(this, topic, chosen.choice());
         }
@@ -176,13 +180,15 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         if (topic.field().ofComplaint()) {
             return withDetail(topic, answer);
         }
-        Set<Field> more = EnumSet.of(topic.field());
-        more.addAll(known);
+        Set<Field> more = EnumSet.copyOf(known);
+        if (topic.field().isAsked()) {
+            more.add(topic.field());
+        }
         if (answer instanceof Answer.OfCar) {
             more.add(Field.DRIVE);
         }
         if (topic.field() == Field.DOING) {
-            return new State(run.withReports(List.of()), more, List.of()).and(answer instanceof Answer.Said said
+            return new State(run, more, details).and(answer instanceof Answer.Said said
                     ? said.groups() : List.of());
         }
         return new State(apply(topic.field(), answer), more, details);
@@ -212,6 +218,12 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
             tyres.putAll(run.tyres());
             read.tyres().forEach((wheel, tyre) -> tyres.merge(wheel, tyre, TyreReading::with));
             return run.withTyres(tyres);
+        }
+        if (answer instanceof Answer.OfRun told) {
+            Background known = run.background();
+            Case day = told.air().map(air -> run.withConditions(run.conditions().withAir(air))).orElse(run);
+            return day.withBackground(new Background(known.stint().with(told.stint()), known.pupil().with(told.pupil()),
+                    known.answers(), known.comment()));
         }
         if (answer instanceof Answer.Measured measured) {
             return run.withConditions(run.conditions().withTrack(measured.quantity()));

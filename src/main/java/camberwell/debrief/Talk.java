@@ -3,16 +3,17 @@ package camberwell.debrief;
 import camberwell.knowledge.Notes;
 import camberwell.report.Page;
 import camberwell.report.Words;
+import camberwell.run.Report;
 import camberwell.run.Tried;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
 import camberwell.vocabulary.Audience;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is said at the prompt of a debrief, and what comes back. It neither reads nor prints by itself. */
 public final class Talk {
@@ -35,6 +36,7 @@ public final class Talk {
     private final Understanding understanding;
     private final Asking asking;
     private final Reasons reasons;
+    private final Corrections corrections;
     private final Echo echo;
     private final TyreRound tyres = new TyreRound();
     private Optional<Integer> changing = Optional.empty();
@@ -45,6 +47,8 @@ public final class Talk {
     /** Whether the next question waits for what is answered to that. */
     private boolean waiting;
     private boolean adding;
+    /** What was typed last. */
+    private String said = "";
 
     /**
      * What is not needed for the first question is opened when it is.
@@ -55,6 +59,7 @@ public final class Talk {
             Supplier<Page> pages) {
         this.debrief = debrief;
         this.understanding = new Understanding(debrief, listener);
+        this.corrections = new Corrections(debrief, listener);
         this.asking = new Asking(debrief, audience);
         this.reasons = new Reasons(notes, audience);
         this.echo = new Echo(pages);
@@ -89,7 +94,6 @@ public final class Talk {
     /** Asks the question that is open now; says so when there is none. */
     public void ask() {
         question = changing.map(debrief::again).or(debrief::next);
-        tyres.clear();
         echo.page().blank();
         question.ifPresent(it -> asking.write(it, complaint(), echo.page()));
         question.filter(it -> it.topic().field() == Field.TYRES).ifPresent(it -> echo.order());
@@ -109,10 +113,18 @@ public final class Talk {
     /** Takes one line. */
     public Next reply(String line) {
         echo.begin();
+        said = line.strip();
+        return heard(line);
+    }
+
+    private Next heard(String line) {
         List<Heard.Unclear> back = askedBack;
         askedBack = List.of();
         if (!back.isEmpty() && (Reply.yes(line) || Reply.no(line))) {
             return Reply.yes(line) ? meant(back) : notMeant(back);
+        }
+        if (!back.isEmpty() && Commands.of(line.strip().toLowerCase(Locale.ROOT)).equals(Optional.of("back"))) {
+            return unasked(back);
         }
         if (waiting) {
             // Something else was said instead: it is heard as an answer to what would have been asked.
@@ -145,8 +157,13 @@ public final class Talk {
         if (command.isPresent()) {
             return obey(command.get());
         }
+        Optional<Corrections.Corrected> corrected = changing.isPresent() || adding ? Optional.empty()
+                : corrections.of(typed, question.map(Question::topic));
+        if (corrected.isPresent()) {
+            return instead(corrected.get());
+        }
         Field asked = question.map(it -> it.topic().field()).orElse(Field.ELSE);
-        Optional<Aside> aside = Aside.of(typed, asked, debrief.run().car())
+        Optional<Aside> aside = Aside.of(typed, asked, debrief.run())
                 .filter(it -> changing.isEmpty() || it.topic().field() != asked);
         if (aside.isPresent()) {
             return besides(aside.get());
@@ -158,19 +175,49 @@ public final class Talk {
         }
     }
 
+    /** Puts what is right in the place of what was told. */
+    private Next instead(Corrections.Corrected corrected) {
+        Report before = debrief.run().reports().get(corrected.topic().complaint());
+        debrief.answer(corrected.topic(), corrected.answer(), said);
+        List<Report> reports = debrief.run().reports();
+        if (corrected.answer().groups().isEmpty()) {
+            echo.hear("no " + before.text() + "; that is taken back");
+        } else {
+            String now = Stream.concat(Stream.of(reports.get(corrected.topic().complaint())),
+                    reports.subList(reports.size() - corrected.answer().groups().size() + 1, reports.size()).stream())
+                    .map(Report::text).collect(Collectors.joining("; "));
+            echo.hear(now.equals(before.text()) ? now + ", as told before" : now + ", instead of " + before.text());
+        }
+        return goOn();
+    }
+
+    /** Takes back a question that was asked back, with what was heard of those words. */
+    private Next unasked(List<Heard.Unclear> back) {
+        echo.say("Taken back: \"" + back.get(0).words() + "\", which was not sure.");
+        askedBack = back.subList(1, back.size());
+        waiting = false;
+        adding = false;
+        return goOn() == Next.ADVISE ? Next.ADVISE : Next.ASK;
+    }
+
     /** Takes what was said and not asked for just now, and then what was said with it. */
     private Next besides(Aside aside) {
         boolean answers = question.filter(it -> it.topic().equals(aside.topic())).isPresent();
         echo.measured(aside.topic().field() == Field.TRACK ? "track " : "", aside.answer(), aside.taken());
         String text = echo.heard().orElseThrow();
-        debrief.answer(aside.topic(), aside.answer());
+        debrief.answer(aside.topic(), aside.answer(), said);
         if (aside.rest().isEmpty() || Commands.of(aside.rest().toLowerCase(Locale.ROOT)).equals(Optional.of("unknown"))) {
             return goOn();
         }
         if (answers) {
             question = debrief.next();
         }
-        Next next = reply(aside.rest());
+        if (aside.topic().field() == Field.CIRCUIT && !TyreLine.figures(aside.rest()) && !understanding.complains(aside.rest())) {
+            // What is said of a circuit besides is no complaint that somebody half told.
+            echo.notUnderstood(List.of("not understood: \"" + aside.rest() + "\""));
+            return goOn();
+        }
+        Next next = heard(aside.rest());
         echo.besides(text);
         if (next == Next.ASK && answers && askedBack.isEmpty()) {
             ask();
@@ -184,11 +231,11 @@ public final class Talk {
         understood(Understanding.Understood.of(answer));
         askedBack = back.subList(1, back.size());
         if (!waiting && !adding && question.filter(it -> debrief.cars(it.topic()).isEmpty()).isPresent()) {
-            return answered(answer);
+            return answered(answer, back.get(0).words());
         }
         waiting = false;
         adding = false;
-        debrief.answer(Topic.of(Field.DOING), answer);
+        debrief.answer(Topic.of(Field.DOING), answer, back.get(0).words());
         return goOn();
     }
 
@@ -296,7 +343,7 @@ public final class Talk {
         }
         if (!debrief.cars(topic).isEmpty() && understood.answer() instanceof Answer.InWords words) {
             // Somebody was asked about the car, and told what it did.
-            debrief.answer(Topic.of(words.heard().told().isEmpty() ? Field.SURFACE : Field.DOING), words);
+            debrief.answer(DriversWords.filed(topic, words.heard()), words, said);
             return goOn();
         }
         return answered(understood.answer());
@@ -321,7 +368,7 @@ public final class Talk {
         Understanding.Understood understood = understanding.words(typed);
         adding = false;
         understood(understood);
-        debrief.answer(Topic.of(Field.DOING), understood.answer());
+        debrief.answer(Topic.of(Field.DOING), understood.answer(), said);
         changing = Optional.empty();
         if (goOn() == Next.ADVISE) {
             echo.say("Enter shows the advice with that.");
@@ -347,7 +394,10 @@ public final class Talk {
 
     /** What was read of the tyres is all there is. */
     private Next enough() {
-        return answered(tyres.answer());
+        Answer answer = tyres.answer();
+        String read = tyres.said();
+        tyres.clear();
+        return answered(answer, read);
     }
 
     /** Of the tyres, the first wheel's {@code unknown} says that nobody measured; a later one's, that wheel only. */
@@ -371,15 +421,20 @@ public final class Talk {
     }
 
     private Next answered(Answer answer) {
+        return answered(answer, said);
+    }
+
+    private Next answered(Answer answer, String words) {
         if (changing.isPresent()) {
             int before = debrief.entries().size();
-            debrief.change(changing.get(), answer);
+            debrief.change(changing.get(), answer, words);
             if (debrief.entries().size() < before) {
                 echo.say("What was answered after that and hangs on it is withdrawn with it.");
             }
             changing = Optional.empty();
         } else {
-            debrief.answer(question.orElseThrow().topic(), answer);
+            Topic topic = question.orElseThrow().topic();
+            debrief.answer(answer instanceof Answer.InWords own ? DriversWords.filed(topic, own.heard()) : topic, answer, words);
         }
         return goOn();
     }
@@ -395,31 +450,42 @@ public final class Talk {
             ask();
             return Next.ASK;
         }
+        List<Entry> entries = debrief.entries();
         if (!debrief.back()) {
             echo.say("This is the first question.");
             return Next.ASK;
         }
+        int last = entries.size() - 1;
+        echo.say("Taken back: " + Revising.names(entries).get(last) + Reasons.said(entries.get(last)) + ".");
         ask();
         return Next.ANSWERED;
     }
 
     private Next change(String what) {
         Optional<Integer> entry = Revising.entry(what, debrief.entries(), echo.page());
-        if (entry.isPresent()) {
+        if (entry.isPresent() && !debrief.entries().get(entry.get()).topic().field().isAsked()) {
+            echo.say("That was told, not asked: say what is right, for instance no, understeer; or no, slow corners.");
+        } else if (entry.isPresent()) {
             changing = entry;
+            tyres.clear();
             ask();
         }
         return Next.ASK;
     }
 
-    /** What was asked and answered, a line each: the question, and the answer. */
-    public List<Map.Entry<String, String>> written(Audience audience) {
-        List<Map.Entry<String, String>> written = new ArrayList<>();
-        for (Entry entry : debrief.entries()) {
-            written.add(Map.entry(Phrases.question(entry.topic(), entry.complaint(), audience),
-                    Spoken.text(entry.answer())));
-        }
-        return written;
+    /**
+     * A question and its answer, as they are written down.
+     *
+     * @param said in the driver's own words; empty where nothing was typed
+     * @param heard what was understood
+     */
+    public record Written(String question, String said, String heard) {
+    }
+
+    /** What was asked and answered. */
+    public List<Written> written(Audience audience) {
+        return debrief.entries().stream().map(entry -> new Written(Phrases.question(entry.topic(), entry.complaint(), audience),
+                entry.said(), Spoken.text(entry.answer()))).toList();
     }
 
     /** The words that may be chosen now, as a program would show them. */

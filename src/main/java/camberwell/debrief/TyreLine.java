@@ -38,10 +38,15 @@ final class TyreLine {
     private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*-\\s*(?=\\d)");
 
     private static final Pattern ENDS = Pattern.compile("(?<![\\d°]\\s{0,2})\\bf\\s+\\d.*\\br\\s+\\d", Pattern.CASE_INSENSITIVE);
+    private static final Pattern END_FIRST = Pattern.compile("\\b(front|rear)[ -](left|right)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SIDE_FIRST = Pattern.compile("(?<!-)\\b(left|right)[ -](front|rear)\\b",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern COLD = Pattern.compile("\\bcold\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_PRESSURE = Pattern.compile("pressure|psi\\b|bar\\b|kpa\\b", Pattern.CASE_INSENSITIVE);
     /** A figure in bar as a gauge shows it; no number of a list or a click has a point. */
     private static final Pattern WITH_A_POINT = Pattern.compile("\\b(?:[01]\\.[3-9]|[1-5]\\.\\d)\\d?\\b");
+    /** A temperature of a tread that ran: 30 to 299, in °C or °F. */
+    private static final Pattern ONE_TREAD = Pattern.compile("(?:[3-9]\\d|[12]\\d\\d)(?:\\.\\d+)?(?:°?[cCfF])?");
     /** So many figures that name no wheel are all four tyres' tread; fewer may be numbers of a list. */
     private static final int TREADS = 12;
 
@@ -63,15 +68,28 @@ final class TyreLine {
     record Read(Map<Wheel, TyreReading> tyres, Set<Unit> taken) {
     }
 
-    /** The figures of tyres that a line says unasked: wheels that are named, all four treads, or pressures that are called so. */
-    static Optional<Read> unasked(String line, Car car) {
+    /**
+     * The figures of tyres that a line says unasked: wheels that are named, all four treads, pressures that are called so, or
+     * one tread after the other.
+     *
+     * @param unread the wheels that nobody read yet, the next one first
+     */
+    static Optional<Read> unasked(String line, List<Wheel> unread, Car car) {
         try {
-            Read read = of(line, List.of(Wheel.values()), car);
-            return sure(line, read) ? Optional.of(read) : Optional.empty();
+            boolean one = one(line);
+            Read read = of(line, one && !unread.isEmpty() ? unread : List.of(Wheel.values()), car);
+            return one || sure(line, read) ? Optional.of(read) : Optional.empty();
         } catch (Reply.NoAnswer e) {
             // It says something else.
             return Optional.empty();
         }
+    }
+
+    /** Whether it is one tread, with or without a pressure: no number of a list is that high, and none comes in threes. */
+    private static boolean one(String line) {
+        String[] figures = BREAK.split(UNIT_APART.matcher(line.strip()).replaceAll("").replace("/", " "));
+        return (figures.length == 3 || figures.length == 4) && Stream.of(figures).limit(3)
+                .allMatch(figure -> ONE_TREAD.matcher(figure).matches()) && (figures.length == 3 || figures(figures[3]));
     }
 
     private static boolean sure(String line, Read read) {
@@ -83,8 +101,7 @@ final class TyreLine {
     }
 
     private static String joined(String line) {
-        return line.replace("rear left", "rear-left").replace("rear right", "rear-right")
-                .replace("front left", "front-left").replace("front right", "front-right");
+        return SIDE_FIRST.matcher(END_FIRST.matcher(line).replaceAll("$1-$2")).replaceAll("$2-$1");
     }
 
     /** The line with "f 2.0 r 1.9" in whole words; an "r" by itself may be the right. */

@@ -22,14 +22,21 @@ final class TyreRound {
             Optional.empty(), Optional.empty());
 
     private final List<Map<Wheel, TyreReading>> lines = new ArrayList<>();
+    private final List<String> typed = new ArrayList<>();
 
     /** Whether a line says that there is no more to come. */
     static boolean enough(String typed) {
         return ENOUGH.contains(typed.toLowerCase(Locale.ROOT).replaceAll("[.!]$", ""));
     }
 
+    /** What was typed, line by line. */
+    String said() {
+        return String.join("; ", typed);
+    }
+
     /** Begins anew. */
     void clear() {
+        typed.clear();
         lines.clear();
     }
 
@@ -48,12 +55,14 @@ final class TyreRound {
     TyreLine.Read take(String typed, Car car) throws Reply.NoAnswer {
         TyreLine.Read read = TyreLine.of(typed, left(), car);
         lines.add(read.tyres());
+        this.typed.add(typed);
         return read;
     }
 
     /** Takes it that nobody read the next wheel. */
     void skip() {
         lines.add(Map.of(left().get(0), UNREAD));
+        typed.add("unknown");
     }
 
     /** Takes the last line back; false where there is none. */
@@ -62,6 +71,7 @@ final class TyreRound {
             return false;
         }
         lines.remove(lines.size() - 1);
+        typed.remove(typed.size() - 1);
         return true;
     }
 

@@ -26,6 +26,12 @@ final class Understanding {
     private static final Pattern AS_BEFORE = Pattern.compile("(?:it'?s |it was |it is )?(?:the )?(?:same|like|as|usual)"
             + "(?: as| like)?(?: before| last time| always| usual| ever| the last time| again)?", Pattern.CASE_INSENSITIVE);
 
+    /** What a car is, rather than what it does. */
+    private static final Pattern OF_CARS = Pattern.compile("\\b(?:an?|my|its?|it's)\\b.*\\b(?:car|hatch|saloon|coupe"
+            + "|roadster|racer|"
+            + "single.seater|kart|prototype)\\b|\\b(?:rear|front|all|four)[- ](?:wheel[- ])?drive\\b|\\b[rfa4]wd\\b",
+            Pattern.CASE_INSENSITIVE);
+
     private final Debrief debrief;
     private final Supplier<Listener> listener;
     /** What may be one thing or another, until it is said which. */
@@ -49,6 +55,11 @@ final class Understanding {
         this.listener = listener;
     }
 
+    /** What a line says; of one that corrects itself, what is meant. */
+    private Heard hear(String typed) {
+        return Corrections.inside(typed, listener.get()).orElseGet(() -> listener.get().hear(typed));
+    }
+
     /** Whether a line tells what the car does. */
     boolean complains(String typed) {
         return !listener.get().hear(typed).told().isEmpty();
@@ -56,7 +67,7 @@ final class Understanding {
 
     /** What a line says by itself, whatever was asked. */
     Understood words(String typed) throws Reply.NoAnswer {
-        Heard heard = listener.get().hear(typed);
+        Heard heard = hear(typed);
         if (!heard.anything()) {
             throw notUnderstood(typed, heard);
         }
@@ -127,10 +138,11 @@ final class Understanding {
 
     private Understood sentence(Question question, String typed) throws Reply.NoAnswer {
         Topic topic = question.topic();
-        Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
+        Heard heard = decided(typed).orElseGet(() -> hear(typed));
         unclear = Optional.empty();
         boolean ofEach = Reply.ofEach(typed) && debrief.run().reports().size() > 1;
-        boolean own = topic.field().ofComplaint() && !ofEach && heard.told().isEmpty() && !heard.loose().isEmpty()
+        boolean own = topic.field().ofComplaint() && !ofEach && heard.told().isEmpty() && heard.surface().isEmpty()
+                && !heard.loose().isEmpty()
                 && heard.loose().stream().allMatch(word -> topic.field().words().contains(word)
                         || topic.field().alongside().contains(Field.telling(word)));
         if (own) {
@@ -257,12 +269,13 @@ final class Understanding {
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
         boolean begun = names.stream().anyMatch(name -> name.startsWith(slug(typed)));
         if (!begun && (typed.strip().indexOf(' ') > 0 || unclear.isPresent())) {
-            Heard heard = decided(typed).orElseGet(() -> listener.get().hear(typed));
+            Heard heard = decided(typed).orElseGet(() -> hear(typed));
             unclear = Optional.empty();
-            if (heard.anything()) {
+            boolean described = heard.told().isEmpty() && OF_CARS.matcher(typed).find();
+            if (heard.anything() && !described) {
                 return new Understood(new Answer.InWords(heard), besides(heard), askedBack(heard));
             }
-            if (!heard.doubtful().isEmpty()) {
+            if (!heard.doubtful().isEmpty() && !described) {
                 throw notUnderstood(typed, heard);
             }
             throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");

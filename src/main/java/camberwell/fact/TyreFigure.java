@@ -125,7 +125,7 @@ record TyreFigure(String name, Place place, Of of, Optional<Place> against, Unit
                     reading.outer().get().si()) : Double.NaN;
         }
         double hot = si(reading.hotPressure());
-        double target = si(run.car().tyres(wheel.axle()).hotTarget());
+        double target = si(run.hotTarget(wheel.axle()));
         return switch (of) {
             case GROWTH -> hot - cold(run, wheel, reading);
             case ABOVE_TARGET -> hot - target;

@@ -28,6 +28,7 @@ public final class RuleFileReader {
     /** Everything that a name may be made of; it is the one free text of a rule that reaches Drools. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N} ,.:;'()/%+°?!&-]*");
     private static final Pattern RULE = Pattern.compile("rule\\s+\"([^\"]*)\"\\s*");
+    private static final Pattern QUOTED_INSIDE = Pattern.compile("rule\\s+\"([^\"]*\"(?!\\s+extends\\s).*)\"\\s*");
     private static final Pattern UNQUOTED = Pattern.compile("rule\\s+(\"[^\"]*|[^\"].*)");
 
     private final Names names;
@@ -174,7 +175,13 @@ public final class RuleFileReader {
         }
         Matcher matcher = RULE.matcher(text);
         boolean wasWhole = matcher.matches();
-        if (!matcher.matches() && UNQUOTED.matcher(text).matches()) {
+        Matcher inside = QUOTED_INSIDE.matcher(text);
+        if (!wasWhole && inside.matches()) {
+            String name = inside.group(1).replace('"', '\'');
+            problem(number, column + text.indexOf('"', inside.start(1)), "a rule's name ends at the next quote; write single "
+                    + "ones inside it: rule \"" + name + "\"");
+            matcher = RULE.matcher("rule \"" + name + "\"");
+        } else if (!wasWhole && UNQUOTED.matcher(text).matches()) {
             // The rest is read as the rule that it was meant to be.
             String name = text.substring("rule".length()).replace("\"", "").strip();
             problem(number, column, "a rule's name stands in quotes: rule \"" + name + "\"");

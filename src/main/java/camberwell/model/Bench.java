@@ -139,7 +139,7 @@ public final class Bench {
         Optional<Prediction> known = predictions.get(pair);
         if (known == null) {
             known = behaviour(phase, speed).flatMap(from -> Behaviour.of(changed, question(phase, speed).orElseThrow())
-                    .map(to -> new Prediction(adjuster, phase, from, to, car.lentBy())));
+                    .map(to -> new Prediction(adjuster, phase, from, to, car.lent())));
             predictions.put(pair, known);
         }
         return known;

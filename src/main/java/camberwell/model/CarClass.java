@@ -4,7 +4,9 @@ import camberwell.car.Car;
 import camberwell.car.Dimension;
 import camberwell.physics.LoadTransfer;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Drive;
 import java.util.EnumMap;
 import java.util.Map;
@@ -22,6 +24,8 @@ record CarClass(Kind kind, Drive drive) {
     /** What a car is built for. */
     enum Kind {
         ROAD("road car", 0.52, 1.50, 1.4, 1.00, 190_000, 0.35, 0, 0),
+        /** Built on a road car: its weight and height, springs and tyres between the two; dampers and tyre rate of the next. */
+        TRACK_DAY("road-based track car", 0.52, 1.52, 1.9, 1.15, 250_000, 0.6, 0, 0),
         COMPETITION("competition car", 0.47, 1.52, 2.4, 1.30, 250_000, 0.6, 600, 1000),
         SINGLE_SEATER("winged single-seater", 0.30, 1.55, 4.0, 1.50, 200_000, 0.7, 1800, 2600);
 
@@ -53,23 +57,43 @@ record CarClass(Kind kind, Drive drive) {
         }
     }
 
+    /** kg with the driver; a car for the road is hardly ever lighter, nor one that was built to race without wings heavier. */
     private static final double LIGHT = 750;
+    private static final double HEAVY = 1100;
+    /** Tyres with more grip than this, a part of the weight, or that want to be this warm, °C, are for racing alone. */
+    private static final double RACING_GRIP = 1.25;
+    private static final double RACING_WARMTH = 70;
     private static final double UNSPRUNG_PART = 0.065;
     private static final double LOCK = 250;
     private static final double WING_STEP = 90;
     private static final double BAR_STEP_PART = 0.2;
 
-    /** The class of a car whose driven wheels are known: by its mass and wings, then by what it lets one adjust. */
+    /** The class of a car whose driven wheels are known: by its mass and wings, its tyres, and what it lets one adjust. */
     static CarClass of(Car car) {
         Drive drive = car.drive().orElseThrow();
         boolean wings = car.setting(Adjuster.FRONT_WING).isPresent() && car.setting(Adjuster.REAR_WING).isPresent();
-        if (wings && car.dimension(Dimension.MASS).filter(mass -> mass.si() < LIGHT).isPresent()) {
+        if (wings && mass(car) < LIGHT) {
             return new CarClass(Kind.SINGLE_SEATER, drive);
         }
         boolean built = car.setting(Adjuster.FRONT_SPRINGS).isPresent()
                 || car.setting(Adjuster.FRONT_ANTI_ROLL_BAR).isPresent()
                 || car.setting(Adjuster.REAR_ANTI_ROLL_BAR).isPresent();
-        return new CarClass(built ? Kind.COMPETITION : Kind.ROAD, drive);
+        return new CarClass(!built ? Kind.ROAD : ofTheRoad(car) ? Kind.TRACK_DAY : Kind.COMPETITION, drive);
+    }
+
+    /** Infinite where nobody says. */
+    private static double mass(Car car) {
+        return car.dimension(Dimension.MASS).map(Quantity::si).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Whether a car that lets one adjust springs or bars is a road car all the same: no wing, and no tyres for racing. */
+    private static boolean ofTheRoad(Car car) {
+        Optional<Quantity> grip = car.dimension(Dimension.TYRE_GRIP);
+        Optional<Quantity> warm = car.tyres(Axle.FRONT).windowLow().or(() -> car.tyres(Axle.REAR).windowLow());
+        boolean racing = grip.isPresent() ? grip.get().si() > RACING_GRIP
+                : warm.isPresent() ? warm.get().in(Unit.CELSIUS) >= RACING_WARMTH : mass(car) < HEAVY;
+        return car.setting(Adjuster.FRONT_WING).isEmpty() && car.setting(Adjuster.REAR_WING).isEmpty() && !racing
+                && mass(car) >= LIGHT;
     }
 
     /** Damping ratio of the body on its springs, dampers in the middle of their range. */

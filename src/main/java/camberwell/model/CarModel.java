@@ -20,6 +20,7 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Surface;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -65,7 +66,7 @@ public final class CarModel {
     private static final Set<Adjuster> PRESSURES = Set.of(Adjuster.FRONT_PRESSURE, Adjuster.REAR_PRESSURE);
 
     private final Car car;
-    private final Optional<CarClass> lent;
+    private final Optional<Lent> lent;
     private final Surface surface;
     private final Lock lock;
     private final Car origin;
@@ -87,7 +88,7 @@ public final class CarModel {
         }
     }
 
-    private CarModel(Car car, Optional<CarClass> lent, Surface surface, Lock lock, Optional<Car> before) {
+    private CarModel(Car car, Optional<Lent> lent, Surface surface, Lock lock, Optional<Car> before) {
         this.car = car;
         this.lent = lent;
         this.surface = surface;
@@ -116,13 +117,14 @@ public final class CarModel {
         if (all.isEmpty()) {
             return Optional.empty();
         }
-        boolean own = all.get().keySet().stream().filter(CarModel::matters).allMatch(car.dimensions()::containsKey);
+        List<Dimension> lacks = all.get().keySet().stream().filter(CarModel::matters)
+                .filter(dimension -> car.dimension(dimension).isEmpty()).toList();
         Car complete = car.withDimensions(all.get());
         double power = complete.dimension(Dimension.DIFFERENTIAL_LOCK).orElseThrow().si();
         double preload = car.setting(Adjuster.DIFFERENTIAL_PRELOAD).map(Setting::now)
                 .filter(now -> now.unit().dimension() == Unit.Dimension.TORQUE)
                 .map(now -> Math.min(now.si(), power)).orElse(PRELOAD_PART * power);
-        return sound(complete, own ? Optional.empty() : Optional.of(carClass), surface,
+        return sound(complete, lacks.isEmpty() ? Optional.empty() : Optional.of(new Lent(carClass.text(), lacks)), surface,
                 new Lock(preload, Math.max(preload, COAST_PART * power)), Optional.empty());
     }
 
@@ -136,7 +138,7 @@ public final class CarModel {
         };
     }
 
-    private static Optional<CarModel> sound(Car car, Optional<CarClass> lent, Surface surface, Lock lock,
+    private static Optional<CarModel> sound(Car car, Optional<Lent> lent, Surface surface, Lock lock,
             Optional<Car> before) {
         try {
             return Optional.of(new CarModel(car, lent, surface, lock, before));
@@ -278,9 +280,9 @@ public final class CarModel {
         return car;
     }
 
-    /** The class that lent dimensions which the car's file leaves out: {@code rear-drive road car}. */
-    public Optional<String> lentBy() {
-        return lent.map(CarClass::text);
+    /** What a class lent that the car's file leaves out; empty where it has all that matters. */
+    public Optional<Lent> lent() {
+        return lent;
     }
 
     private VehicleModel vehicle(double lock) {

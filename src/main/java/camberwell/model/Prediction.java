@@ -15,10 +15,10 @@ import java.util.Optional;
  * @param phase part of the corner
  * @param before the car as it stands
  * @param after the car with the change made
- * @param lentBy the class of car that lent dimensions which the car's file leaves out
+ * @param lent what a class of car lent that the car's file leaves out
  */
 public record Prediction(Adjuster adjuster, CornerPhase phase, Behaviour before, Behaviour after,
-        Optional<String> lentBy) {
+        Optional<Lent> lent) {
 
     /** Less than this is nothing: a part of the limit balance, and degrees per g. */
     private static final double LEAST_BALANCE = 0.0005;

@@ -1,5 +1,6 @@
 package camberwell.observe;
 
+import camberwell.channel.Kind;
 import camberwell.channel.Limits;
 import camberwell.units.Figures;
 import java.util.ArrayList;
@@ -12,6 +13,8 @@ final class ChannelDoubts {
 
     /** So many samples of a log tell it as well as all of them. */
     private static final int MOST = 40_000;
+    /** By which yaw rate and lateral acceleration follow the steering, s: common practice, no source. */
+    private static final double FOLLOWS = 0.1;
 
     private final Trace trace;
     private final Limits limits;
@@ -68,15 +71,38 @@ final class ChannelDoubts {
         return doubts;
     }
 
-    /** A yaw rate that does not come with the lateral acceleration. */
-    Optional<String> lateYaw() {
+    /**
+     * One of two channels that do not come together.
+     *
+     * @param wrong the one that goes less with the steering, or the yaw rate where there is none
+     */
+    record Apart(Kind wrong, String doubt) {
+    }
+
+    /**
+     * A yaw rate that does not come with the lateral acceleration: held against each other they would make a slide of every
+     * turn-in. Both follow the steering within a tenth of a second or two, so that it tells which of them to leave out.
+     */
+    Optional<Apart> apart() {
         if (!trace.hasSideslip()) {
             return Optional.empty();
         }
         double late = late(i -> trace.yaw(i) * trace.speed(i), trace::side);
-        return Math.abs(late) < limits.of("doubts.late") ? Optional.empty() : Optional.of("the yaw rate comes "
+        if (Math.abs(late) < limits.of("doubts.late")) {
+            return Optional.empty();
+        }
+        boolean yaw = !trace.hasSteering() || Math.abs(late(trace::yaw, this::steered) - FOLLOWS)
+                >= Math.abs(late(i -> trace.side(i) / Math.max(1, trace.speed(i)), this::steered) - FOLLOWS);
+        return Optional.of(new Apart(yaw ? Kind.YAW_RATE : Kind.LATERAL_ACCELERATION, "the yaw rate comes "
                 + Figures.fixed(Math.abs(late), 2) + " s " + (late > 0 ? "later" : "sooner") + " than the lateral acceleration: "
-                + "the two are not on one clock, and what is said of entry and exit may come from that");
+                + "the two are not on one clock; " + (!trace.hasSteering() ? "the yaw rate is left out"
+                : "by the steering it is the " + (yaw ? "yaw rate" : "lateral acceleration") + " that is wrong, and it is left "
+                + "out")));
+    }
+
+    /** What yaw rate the steering asks for, but for a factor. */
+    private double steered(int i) {
+        return trace.steering(i) * trace.speed(i);
     }
 
     /**

@@ -2,6 +2,7 @@ package camberwell.observe;
 
 import camberwell.car.Car;
 import camberwell.car.Dimension;
+import camberwell.channel.Channel;
 import camberwell.channel.ChannelMap;
 import camberwell.channel.Kind;
 import camberwell.channel.Limits;
@@ -47,9 +48,20 @@ public final class Observer {
         this.car = car;
         this.channels = channels;
         this.limits = limits;
-        this.trace = new Trace(log);
+        this.trace = together(log, limits);
         this.dampers = new Dampers(trace, limits);
         this.channelDoubts = new ChannelDoubts(trace, limits);
+    }
+
+    /** The motion by channels that are on one clock. */
+    private static Trace together(Log log, Limits limits) {
+        Trace all = new Trace(log);
+        Optional<ChannelDoubts.Apart> apart = new ChannelDoubts(all, limits).apart();
+        apart.ifPresent(it -> {
+            log.doubt(it.doubt());
+            log.drop(Channel.of(it.wrong()));
+        });
+        return apart.isEmpty() ? all : new Trace(log);
     }
 
     /**
@@ -135,7 +147,6 @@ public final class Observer {
         missing(slip, laps);
         doubts.addAll(coverage.doubts());
         doubts.addAll(channelDoubts.zeros(line));
-        channelDoubts.lateYaw().ifPresent(doubts::add);
         List<String> told = new ArrayList<>(log.doubts());
         told.addAll(doubts);
         return new Observed(log, all.stream().map(lap -> new Observed.LapTold(lap.number(), lap.seconds(), lap.leftOut()))

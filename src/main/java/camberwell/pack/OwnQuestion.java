@@ -32,7 +32,8 @@ public record OwnQuestion(String id, String ask, List<String> when, Map<String, 
             Fields fields = document.fields("question");
             for (String id : fields.keys()) {
                 if (!ID.matcher(id).matches()) {
-                    fields.errorAtKey(id, "a question's name is made of small letters, numbers and dashes");
+                    fields.errorAtKey(id, "a question's name is made of small letters, numbers and dashes"
+                            + Text.spelledPlainly(id));
                 }
                 fields.map(id, "key").ifPresent(entry -> questions.add(read(id, entry, symptoms)));
             }
@@ -50,7 +51,8 @@ public record OwnQuestion(String id, String ask, List<String> when, Map<String, 
         entry.map("answers", "answer").ifPresent(words -> {
             for (String word : words.keys()) {
                 if (!ANSWER.matcher(word).matches()) {
-                    words.errorAtKey(word, Text.quoted(word) + " is no answer: small letters, numbers and dashes");
+                    words.errorAtKey(word, Text.quoted(word) + " is no answer: small letters, numbers and dashes"
+                            + Text.spelledPlainly(word));
                 }
                 words.text(word).ifPresent(meaning -> answers.put(word, meaning));
             }

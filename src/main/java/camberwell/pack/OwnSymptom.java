@@ -48,7 +48,7 @@ public record OwnSymptom(String id, String felt, boolean tyre, Optional<Axle> ax
 
     private static OwnSymptom read(String id, Fields entry, Fields all) {
         if (!ID.matcher(id).matches()) {
-            all.errorAtKey(id, "a symptom is made of small letters, numbers and dashes");
+            all.errorAtKey(id, "a symptom is made of small letters, numbers and dashes" + Text.spelledPlainly(id));
         } else if (isBuiltIn(id)) {
             all.errorAtKey(id, Text.quoted(id) + " is a symptom of camberwell's own");
         }

@@ -5,6 +5,7 @@ import camberwell.language.Characters;
 import camberwell.language.Stage;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.problem.Text;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
@@ -203,7 +204,8 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         }
         if (parts.get(0).equals(NOTES) && lower.endsWith(".md")
                 && !parts.get(2).matches("[a-z][a-z0-9-]*\\.md")) {
-            return Optional.of("a note's file name is made of small letters, numbers and dashes, and ends in .md");
+            return Optional.of("a note's file name is made of small letters, numbers and dashes, and ends in .md"
+                    + Text.spelledPlainly(parts.get(2).substring(0, parts.get(2).length() - ".md".length())));
         }
         return Optional.empty();
     }

@@ -186,7 +186,7 @@ final class TreadReader {
 
     /** A wet tyre on a wet road runs cooler than a window that was given for the dry, and is none the worse for it. */
     static boolean dryWindow(Case run) {
-        return run.conditions().surface() != Surface.WET && !TyreReader.rainTyre(run);
+        return run.conditions().surface() != Surface.WET && !run.onRainTyres();
     }
 
     /**

@@ -8,7 +8,7 @@ import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
-import camberwell.vocabulary.Compound;
+import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Wheel;
 import java.util.Arrays;
 import java.util.Collections;
@@ -82,20 +82,18 @@ public final class TyreReader {
         Optional<Quantity> warm = believed ? tyre.hotPressure().map(hot -> warm(hot, gas, tread, off))
                 : Optional.empty();
         return new WheelFigures(wheel, tread, side.loads(wheel), cold, tyre.hotPressure(), warm,
-                run.car().tyres(wheel.axle()).hotTarget().filter(target -> !rainTyre(run)), gas, off);
-    }
-
-    /** Whether it was driven on tyres for the rain: window and target of the car's file are those of its dry ones. */
-    static boolean rainTyre(Case run) {
-        return run.background().stint().compound().filter(it -> it == Compound.WET || it == Compound.INTERMEDIATE).isPresent();
+                run.hotTarget(wheel.axle()), gas, off);
     }
 
     private Optional<String> ofAnotherTyre() {
         boolean read = run.tyres().values().stream().anyMatch(tyre -> tyre.hotPressure().isPresent());
-        return !rainTyre(run) || !read ? Optional.empty() : Arrays.stream(Axle.values())
+        boolean unsaid = run.conditions().surface() == Surface.WET && run.background().stint().compound().isEmpty();
+        return !(run.onRainTyres() || unsaid) || !read ? Optional.empty() : Arrays.stream(Axle.values())
                 .flatMap(axle -> run.car().tyres(axle).hotTarget().stream()).findFirst()
-                .map(target -> "the hot target of the car's file, " + target + ", is taken to be that of its dry tyres and not "
-                        + "held against rain tyres: go by what their maker gives");
+                .map(target -> "the hot target of the car's file, " + target + ", is taken to be that of its dry tyres and "
+                        + (unsaid ? "held against these, as nobody said which were on a wet track: for rain tyres say "
+                        + "\"compound: wet\" and go by what their maker gives"
+                        : "not held against rain tyres: go by what their maker gives"));
     }
 
     /** The cold pressure that the car's file says is set. */

@@ -1,7 +1,9 @@
 package camberwell.report;
 
+import camberwell.advice.Predicted;
 import camberwell.model.CarModel;
 import camberwell.model.Figures;
+import camberwell.model.Prediction;
 import camberwell.model.ProvingGround;
 import camberwell.vocabulary.Phase;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -20,6 +22,7 @@ public final class PhasesReport {
 
     private final double speed;
     private final List<Row> rows;
+    private final Optional<Prediction> steady;
 
     private record Row(Phase phase, Figures before, Figures after) {
 
@@ -32,9 +35,11 @@ public final class PhasesReport {
      * @param track where the car as it stands is driven
      * @param changed the car with the change made
      * @param speed m/s
+     * @param steady what was told before of a steady corner, where that shows the change
      */
-    public PhasesReport(ProvingGround track, CarModel changed, double speed) {
+    public PhasesReport(ProvingGround track, CarModel changed, double speed, Optional<Prediction> steady) {
         this.speed = speed;
+        this.steady = steady;
         this.rows = PHASES.stream().flatMap(phase -> row(track, changed, phase, speed).stream()).toList();
     }
 
@@ -66,7 +71,26 @@ public final class PhasesReport {
                         brakes ? "" : steer, front, rear, brakes ? "" : way(row)).stripTrailing());
             }
         }
+        steady.ifPresent(prediction -> rows.stream().filter(row -> opposes(row, prediction))
+                .forEach(row -> page.paragraph(0, differs(prediction, row.phase()))));
         kerbs(page);
+    }
+
+    private static boolean opposes(Row row, Prediction prediction) {
+        return row.phase().name().equals(prediction.phase().name())
+                && (prediction.way() == Prediction.Way.UNDERSTEER && row.understeer() < -LEAST
+                || prediction.way() == Prediction.Way.OVERSTEER && row.understeer() > LEAST);
+    }
+
+    /** Why the settled turn and the driven corner may well go two ways. */
+    private static String differs(Prediction prediction, Phase phase) {
+        String both = "The two tables differ at " + Predicted.phase(prediction.phase()) + ". The steady corner is a turn near "
+                + "the limit that has settled. ";
+        return phase == Phase.LIFT_OFF ? both + "The driven one is the first second after the throttle closes, while load comes "
+                + "forward and the nose comes in: a car that needed more lock in the turn comes in by more, whatever it does in "
+                + "the end. How it ends shows --manoeuvre lift-off."
+                : both + "The driven one is the mean of that part of the corner, further from the limit, while speed and load "
+                + "still change. Go by the first for what the car does on the edge, by the second for how it feels below it.";
     }
 
     private void kerbs(Page page) {

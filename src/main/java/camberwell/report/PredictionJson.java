@@ -1,5 +1,6 @@
 package camberwell.report;
 
+import camberwell.car.Dimension;
 import camberwell.advice.Predicted;
 import camberwell.model.Prediction;
 import camberwell.physics.AxleEnd;
@@ -72,8 +73,13 @@ final class PredictionJson {
         number(json, "rear", prediction.scrubShift(AxleEnd.REAR), 0);
         json.writeEndObject();
         number(json, "toe-drag-change-newton", prediction.toeDragShift(), 2);
-        if (prediction.lentBy().isPresent()) {
-            json.writeStringField("dimensions-in-part-of", prediction.lentBy().get());
+        if (prediction.lent().isPresent()) {
+            json.writeStringField("dimensions-in-part-of", prediction.lent().get().by());
+            json.writeArrayFieldStart("dimensions-lent");
+            for (Dimension dimension : prediction.lent().get().what()) {
+                json.writeString(dimension.id());
+            }
+            json.writeEndArray();
         }
     }
 

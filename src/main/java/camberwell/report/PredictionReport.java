@@ -91,8 +91,8 @@ public final class PredictionReport {
                 + "%.2f g along the car.", Predicted.phase(prediction.phase()), 3.6 * near.point().speed(),
                 near.point().lateral() / VehicleModel.GRAVITY, near.point().radius(),
                 near.point().longitudinal() / VehicleModel.GRAVITY));
-        prediction.lentBy().ifPresent(name -> page.paragraph(0, "With dimensions of a class, " + name
-                + ", where the car's file gives none."));
+        prediction.lent().ifPresent(lent -> page.paragraph(0, "With dimensions of a class, " + lent.by()
+                + ", where the car's file gives none: " + lent.list() + "."));
         page.blank();
         boolean narrow = width < TABLE_WIDTH;
         if (!narrow) {
@@ -144,6 +144,11 @@ public final class PredictionReport {
     /** The drawing of the characteristics as a whole SVG file. */
     public String svg() {
         return new CharacteristicPlot(before, after).svg(car + ": " + change);
+    }
+
+    /** What it tells of. */
+    public Prediction prediction() {
+        return prediction;
     }
 
     /** Speed of the corner, m/s. */

@@ -37,8 +37,8 @@ final class PredictionText {
         if (adjuster.adjustment() == Adjustment.WING) {
             line.append("; a wing's drag is not in the model");
         }
-        prediction.lentBy().ifPresent(name -> line.append("; with dimensions of a class, ").append(name)
-                .append(", where the car's file gives none"));
+        prediction.lent().ifPresent(lent -> line.append("; with dimensions of a class, ").append(lent.by())
+                .append(", where the car's file gives none: ").append(lent.list()));
         return line.toString();
     }
 

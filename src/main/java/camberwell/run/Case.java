@@ -4,6 +4,8 @@ import camberwell.car.Car;
 import camberwell.saying.Heard;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Axle;
+import camberwell.vocabulary.Compound;
 import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -75,6 +77,16 @@ public record Case(String title, String source, Car car, Conditions conditions, 
     /** The same case by another name. */
     public Case withSource(String name) {
         return new Case(title, name, car, conditions, tyres, reports, earlier, carFile, setup, tried, driven, talked, background);
+    }
+
+    /** Whether it was driven on tyres for the rain: window and target of the car's file are those of its dry ones. */
+    public boolean onRainTyres() {
+        return background.stint().compound().filter(it -> it == Compound.WET || it == Compound.INTERMEDIATE).isPresent();
+    }
+
+    /** The hot pressure that an axle's tyres are to come to; empty on tyres for the rain, whose own nobody has said. */
+    public Optional<Quantity> hotTarget(Axle axle) {
+        return car.tyres(axle).hotTarget().filter(target -> !onRainTyres());
     }
 
     /** What was understood of the driver's own words, if any were said. */

@@ -28,6 +28,11 @@ public record Conditions(Optional<Surface> said, Optional<Quantity> air, Optiona
         return new Conditions(Optional.of(other), air, track, coldTyres, altitude, turns);
     }
 
+    /** The same day with the air at another temperature. */
+    public Conditions withAir(Quantity other) {
+        return new Conditions(said, Optional.of(other), track, coldTyres, altitude, turns);
+    }
+
     /** The same day with the track at another temperature. */
     public Conditions withTrack(Quantity other) {
         return new Conditions(said, air, Optional.of(other), coldTyres, altitude, turns);

@@ -15,6 +15,12 @@ import java.util.Optional;
 public record Stint(Optional<Compound> compound, Optional<Integer> tyreLaps, Optional<Integer> laps,
         Optional<Quantity> fuel) {
 
+    /** The same with what {@code more} says, which wins. */
+    public Stint with(Stint more) {
+        return new Stint(more.compound.or(() -> compound), more.tyreLaps.or(() -> tyreLaps), more.laps.or(() -> laps),
+                more.fuel.or(() -> fuel));
+    }
+
     /** Nothing is known of it. */
     public static final Stint UNKNOWN =
             new Stint(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());

@@ -123,6 +123,15 @@ class ForecastTest {
         assertEquals(Optional.empty(), ahead.worthARun(List.of(damper)), "where nothing would be felt the order stands");
     }
 
+    @Test
+    @DisplayName("a push told without a speed is told of slow, medium and fast corners, what locks of one place")
+    void places() {
+        String slow = "understeer, phase: mid-corner, speed: slow, severity: clear";
+        assertEquals(3, Forecast.words(run(TOURER, "", slow).reports()), 1e-9);
+        assertEquals(9, Forecast.words(run(TOURER, "", "understeer, phase: mid-corner, severity: clear").reports()), 1e-9);
+        assertEquals(3, Forecast.words(run(TOURER, "", "front-locking, phase: braking, severity: clear").reports()), 1e-9);
+    }
+
     private static RankedChange ranked(Case run, String named, int steps) {
         Change change = Change.parse(named).orElseThrow();
         Setting setting = run.car().setting(change.adjuster()).orElseThrow();

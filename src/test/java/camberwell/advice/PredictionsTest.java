@@ -109,7 +109,7 @@ class PredictionsTest {
         Car lacking = coupe.withDimensions(few);
         Advice advice = advisor.advise(run(lacking, Symptom.UNDERSTEER, Phase.MID_CORNER, CornerSpeed.SLOW));
         Predicted predicted = advice.predictions().of(softerFrontBar(lacking)).orElseThrow();
-        assertEquals("rear-drive competition car", predicted.prediction().lentBy().orElseThrow());
+        assertEquals("rear-drive competition car", predicted.prediction().lent().orElseThrow().by());
     }
 
     private static RankedChange softerFrontBar(Car car) {

@@ -424,6 +424,25 @@ class SizerTest {
         assertEquals("68.5 %", size("brake-bias forward", yaml(car.formatted("68"))).to().orElseThrow().text(1));
     }
 
+    // By the same load transfer 68.9 % of the load is at the front: from a bias of 69 % on the fronts lock first.
+    @Test
+    @DisplayName("rears that lock: one per cent at once, and how many such changes it will take by the figures")
+    void howManyChanges() {
+        String car = "car: {name: a, drive: rear, adjusters: {brake-bias: {now: %s %%, min: 50 %%, max: %s %%, step: 0.5 %%}}, "
+                + "dimensions: {wheelbase: 2.50 m, mass: 1200 kg, front-weight: 50 %%, cg-height: 0.50 m}}\n"
+                + "reports:\n  - {symptom: rear-locking, phase: braking, severity: strong, occurrence: every-lap}\n";
+        Map<String, String> told = Map.of(
+                "64 80", "the fronts lock first from 69.0 % on, some 5 such changes away",
+                "68 80", "the fronts lock first from 69.0 % on: this change should do",
+                "60 66", "the rears lock first up to 66.0 %, where the adjuster ends, some 6 such changes away",
+                "72 80", "the fronts would lock first already, but the rears were seen to");
+        told.forEach((bias, words) -> {
+            Size size = size("brake-bias forward", yaml(car.formatted((Object[]) bias.split(" "))), Symptom.REAR_LOCKING);
+            assertEquals(1.0, size.to().orElseThrow().value() - size.from().orElseThrow().value(), 1e-9);
+            assertTrue(size.computation().get(2).contains(words), bias + ": " + size.computation());
+        });
+    }
+
     // What was seen outranks a figure of the file, of which one step is the least: common practice, no source.
     @Test
     @DisplayName("fronts that were seen to lock are eased by one step, whatever the car's file says of the rears")

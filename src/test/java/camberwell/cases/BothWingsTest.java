@@ -86,4 +86,30 @@ class BothWingsTest {
         assertEquals("18 deg", back.beside().orElseThrow().size().to().orElseThrow().toString());
         assertFalse(back.ofModelAlone());
     }
+
+    private static final String TOO_FAR = ALONE.formatted("better", "understeer", "lift-off")
+            + "  - {change: front-wing more, steps: 2, from: 16 deg, to: 18 deg, run: 3, outcome: worse, on: oversteer, phase: "
+            + "mid-corner, speed: fast}\n";
+    private static final String LOOSE_AND_PUSHES = told("strong understeer exit") + told("clear oversteer mid-corner");
+
+    @Test
+    @DisplayName("a front wing that loosened the middle while the way out still pushes is not put back alone: both go down")
+    void beforeBack() {
+        Advice advice = advise("front-wing: 18 deg, rear-wing: 18 deg", LOOSE_AND_PUSHES, TOO_FAR);
+        RankedChange first = advice.changes().get(0);
+        assertEquals("rear-wing less", first.change().id());
+        assertEquals("front-wing less", first.beside().orElseThrow().change().id());
+        assertTrue(advice.changes().stream().skip(1).noneMatch(it -> it.change().id().startsWith("front-wing")), "not both ways");
+        assertEquals("front-wing less", advise("front-wing: 18 deg, rear-wing: 18 deg", told("clear oversteer mid-corner"),
+                TOO_FAR).changes().get(0).change().id(), "where nothing pushes any more, back it goes");
+    }
+
+    @Test
+    @DisplayName("a rear wing that was moved once in vain, for two complaints, was not moved in vain twice")
+    void onceInVain() {
+        String rear = "  - {change: rear-wing less, steps: 2, from: 20 deg, to: 18 deg, run: 4, outcome: same, on: %s, speed: fast}\n";
+        Advice advice = advise("front-wing: 16 deg, rear-wing: 18 deg", PUSHES_OUT, TRIED + rear.formatted("understeer, phase: "
+                + "exit") + rear.formatted("oversteer, phase: mid-corner"));
+        assertTrue(advice.changes().get(0).beside().isPresent(), advice.changes().get(0).toString());
+    }
 }

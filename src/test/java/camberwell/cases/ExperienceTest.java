@@ -102,8 +102,8 @@ class ExperienceTest {
                 Phase.BRAKING))), forward).orElseThrow();
         assertTrue(unsure.score().certainty() < sure.score().certainty());
         assertEquals(sure.size().steps() / 2, unsure.size().steps());
-        assertTrue(unsure.size().computation().contains("1 step: nobody could tell whether front locking under braking came of it: "
-                + "half as far, and look for that first"), unsure.size().computation().toString());
+        assertTrue(unsure.size().computation().contains("1 step: nobody could tell whether front locking under braking came of "
+                + "it: half as far, and look for that first"), unsure.size().computation().toString());
     }
 
     @Test

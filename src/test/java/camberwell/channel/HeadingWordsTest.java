@@ -57,6 +57,17 @@ class HeadingWordsTest {
         assertEquals(channel, best(heading, "").map(it -> it.channel().id()).orElse("nothing"));
     }
 
+    @ParameterizedTest(name = "{0} [{1}] is {2}")
+    @DisplayName("cut short as a logger's display has it, and where two languages have one word, by its unit")
+    @CsvSource({"Querb., g, lateral-acceleration", "Längsb., g, longitudinal-acceleration", "Geschw., km/h, speed",
+        "Gierr., deg/s, yaw-rate", "Lenkw., deg, steering", "Drosselkl., %, throttle", "Bremsdr. vorn, bar, front-brake",
+        "Raddreh. VL, km/h, front-left-wheel-speed", "Federw. HL, mm, rear-left-damper", "Drehrate, deg/s, yaw-rate",
+        "Seitenbeschleunigung, g, lateral-acceleration", "Lenkeinschlag, deg, steering", "Messzeit, s, time",
+        "Tempo, km/h, speed", "Tempo, s, time", "Tempo giro, s, lap-time"})
+    void cutShort(String heading, String unit, String channel) {
+        assertEquals(channel, best(heading, unit).map(it -> it.channel().id()).orElse("nothing"));
+    }
+
     @ParameterizedTest(name = "{0} is not taken for anything")
     @DisplayName("what speaks of something else is left alone")
     @CsvSource({"Engine Speed", "Oil Temperature", "Brake Temp FL", "Wind Speed", "Damper Velocity FL", "Brake Bias",

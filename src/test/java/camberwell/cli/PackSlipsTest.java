@@ -70,6 +70,13 @@ class PackSlipsTest {
     }
 
     @Test
+    @DisplayName("a quote inside a rule's name is told once, where it stands, with the name as it may be written")
+    void quoteInsideName() {
+        rule("\"Kerbs: softer\"", "\"Kerbs: \"much\" softer\"", RULES + ":1:14: a rule's name ends at the next quote; write "
+                + "single ones inside it: rule \"Kerbs: 'much' softer\"");
+    }
+
+    @Test
     @DisplayName("a keyword with a mark behind it")
     void punctuatedKeyword() {
         rule("when", "when:", RULES + ":4:1: write \"when\" alone on its line");

@@ -50,6 +50,18 @@ class PackWarningsTest {
     }
 
     @Test
+    @DisplayName("a name with umlauts or accents is refused with its plain spelling")
+    void umlauts() {
+        bench.file("mine/symptoms.yaml", "schiebt-über:\n  felt: it pushes\n  helped-by: {front-bump softer: 2}\n" + HOP)
+                .file("mine/questions.yaml", "größe:\n  ask: Is the kerb high?\n  answers: {très: it is, no: it is not}\n");
+        List<String> told = told();
+        for (String offered : List.of("schiebt-ueber", "groesse", "tres")) {
+            assertTrue(told.stream().anyMatch(line -> line.endsWith("letters, numbers and dashes; did you mean \"" + offered
+                    + "\"?")), offered + ": " + told);
+        }
+    }
+
+    @Test
     @DisplayName("a word that no rule asks for is named, and the advice says that a rule is missing rather than asks for more")
     void unasked() {
         bench.file("mine/3-changes/kerbs.dslr", Bench.rule("Kerbs: softer", "the driver reports kerb-instability",

@@ -38,6 +38,21 @@ class PredictCommandTest {
         Golden.check(golden, outcome.out());
     }
 
+    /** A car that pushes comes off the throttle with more lock on, and its nose comes in by more, whatever it does later. */
+    @Test
+    @DisplayName("where the settled turn and the first second after a lift go two ways, that is said, and only there")
+    void twoWays() {
+        String[] lift = {"predict", "--car", "src/benchmark/cars/all-wheel-drive-estate.yaml", "--change",
+            "front-anti-roll-bar stiffer", "--phase", "lift-off"};
+        Ran apart = run(80, lift);
+        assertTrue(apart.out().contains("The balance goes towards understeer."), apart.out());
+        assertTrue(apart.out().lines().anyMatch(line -> line.startsWith("lift-off") && line.endsWith("towards oversteer")),
+                apart.out());
+        assertTrue(apart.out().contains("The two tables differ at lift-off."), apart.out());
+        lift[lift.length - 1] = "mid-corner";
+        assertFalse(run(80, lift).out().contains("The two tables differ"));
+    }
+
     @Test
     @DisplayName("on a phone no line is wider than the screen")
     void phone() {

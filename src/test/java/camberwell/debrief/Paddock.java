@@ -110,7 +110,7 @@ final class Paddock {
                 case LOOK -> Optional.of(new Answer.Nothing());
                 case DOUBT -> Optional.of(new Answer.Chosen(Doubt.Choice.BOTH));
                 case ELSE -> Optional.of(rest());
-                case CAR, DRIVE, OWN, CHANGED, CAME, CARRIED, CORNER -> Optional.empty();
+                case CAR, DRIVE, OWN, CHANGED, CAME, CORRECTED, BESIDES, CARRIED, CORNER -> Optional.empty();
             };
             return answer.orElse(new Answer.Unknown());
         }

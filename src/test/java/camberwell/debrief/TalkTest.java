@@ -453,4 +453,225 @@ class TalkTest {
         say(said);
         assertEquals(complaints, told().size());
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"I meant understeer, not oversteer", "no, understeer", "sorry, the front",
+        "not oversteer but understeer", "no wait, it is the front that slides", "scratch that, it pushes",
+        "change it to understeer", "correction: the front", "no, I meant it pushes", "it isn't oversteer, it's understeer"})
+    @DisplayName("a correction takes the place of the complaint that it corrects, and what still fits stays")
+    void corrected(String said) {
+        say("it is loose in the fast left");
+        String answer = say(said);
+        assertEquals(List.of("understeer in fast corners in left turns only"), told(), answer);
+        assertTrue(answer.contains("instead of oversteer"), answer);
+        assertTrue(say("back").startsWith("Taken back: corrected (oversteer in fast corners): understeer."));
+        assertEquals(List.of("oversteer in fast corners in left turns only"), told());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "and it understeers on entry, I mean mid corner | understeer at mid-corner",
+        "it is loose in slow corners, no, fast ones | oversteer in fast corners",
+        "it locks the fronts under braking, sorry, the rears lock | rear locking under braking",
+        "no grip at the front on entry | understeer at entry"})
+    @DisplayName("a line that corrects itself says what it ends on")
+    void correctsItself(String said, String heard) {
+        say(said);
+        assertEquals(List.of(heard), told());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"it is loose; exit; no, entry | oversteer at entry",
+        "it is loose in the fast left; no, slow corners | oversteer in slow corners in left turns only",
+        "very loose on exit in slow corners; no, it was slight | slight oversteer at exit in slow corners",
+        "it pushes on entry and snaps on exit; no, it pushes mid corner | "
+                + "understeer at mid-corner & snap oversteer at exit",
+        "it is loose; exit; not exit but entry | oversteer at entry",
+        "it pushes on entry; it's not the front, it's the rear | oversteer at entry",
+        "it pushes on entry; wrong, oversteer | oversteer at entry",
+        "the tyres overheat; front; no, the rear | overheating at the rear tyres",
+        "it pushes on entry in slow corners; no, medium, and only in the lefts | "
+                + "understeer at entry in medium corners in left turns only",
+        "it snaps on exit; sorry, and it pushes on entry | snap oversteer at exit & understeer at entry",
+        "it pushes on entry; no, the rear locks too | understeer at entry & rear locking",
+        "it pushes on entry; actually it wanders on the straight | understeer at entry & wandering on the straight"})
+    @DisplayName("where, how fast and how bad are corrected as well, and what is told besides is told besides")
+    void correctedDetail(String said, String told) {
+        for (String line : said.split("; ")) {
+            say(line);
+        }
+        assertEquals(told, String.join(" & ", told()));
+    }
+
+    @Test
+    @DisplayName("how bad it was is corrected at the last question, whether it was said or taken")
+    void correctedAtLast() {
+        say("oversteer at exit in slow corners");
+        until(Field.ELSE);
+        say("no, it was slight");
+        assertEquals(List.of("slight oversteer at exit in slow corners"), told());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"actually it does not wander", "it doesn't wander at all", "no, it does not wander"})
+    @DisplayName("what was told and is denied afterwards is taken back")
+    void denied(String said) {
+        say("it wanders on the straight and pushes on entry");
+        assertTrue(say(said).startsWith("Heard: no wandering on the straight; that is taken back."));
+        assertEquals(List.of("understeer at entry"), told());
+    }
+
+    @Test
+    @DisplayName("a complaint that is told where something else is asked is not kept as the answer to that")
+    void elsewhere() {
+        say("it's loose when I brake for the fast left");
+        until(Field.SIMULATOR);
+        say("it also bottoms on the straight");
+        say("car, sorry simulator");
+        assertEquals(Optional.of(true), debrief.run().car().simulated());
+        say("change simulator");
+        assertEquals(Field.SIMULATOR, asked());
+        say("real, no, rig");
+        assertEquals(2, told().size(), told().toString());
+        assertFalse(say("so far").contains("simulator: bottoming"));
+        assertEquals(Optional.of(true), debrief.run().car().simulated());
+    }
+
+    @Test
+    @DisplayName("back takes back what is asked back about, and says so")
+    void backFromAskedBack() {
+        say("the front just carries on when I turn and the back gets nervous when I get off the gas, late in the run");
+        assertTrue(say("back").startsWith("Taken back: \"the front just carries on when I turn\", which was not sure."));
+        assertEquals(List.of("oversteer at lift-off, late in the run"), told());
+        assertTrue(say("back").startsWith("Taken back: doing: oversteer at lift-off, late in the run."));
+        assertEquals(List.of(), told());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"fl 92 84 78 1.95, air 20 | 1 | 20 °C", "fl 92 84 78 1.95, ambient 20 | 1 | 20 °C",
+        "fl 92 84 78 1.95, after 8 laps | 1 |", "fl 92 84 78, new tyres | 1 |", "air 20 °C, fl 92 84 78 1.95 | 1 | 20 °C",
+        "left front 92 84 78, right front 90 82 77 | 2 |", "92 84 78 1.95 | 1 |", "197 183 172 28 | 1 |",
+        "rear right 88 90 91, track 34, air 75 F | 1 | 75 °F"})
+    @DisplayName("readings are taken with what stands beside them, be they asked for or not, and are no complaint")
+    void readings(String said, int tyres, String air) {
+        for (boolean asked : new boolean[] {false, true}) {
+            begin();
+            say("understeer at entry in slow corners");
+            if (asked) {
+                until(Field.TYRES);
+            }
+            String answer = say(said);
+            if (asked) {
+                say("that is all");
+            }
+            assertEquals(tyres, debrief.run().tyres().size(), answer);
+            // The case has its own air, 18 °C.
+            assertEquals(Optional.of(air == null ? "18 °C" : air),
+                    debrief.run().conditions().air().map(Quantity::toString), answer);
+            assertEquals(1, told().size(), answer);
+            assertFalse(answer.contains("did you mean") || answer.contains("Not understood"), answer);
+        }
+    }
+
+    @Test
+    @DisplayName("one tread after the other may be read off before it is asked, and what is said between them loses none")
+    void treadByTread() {
+        say("understeer at entry in slow corners");
+        say("92 84 78 1.95");
+        say("90 82 77 1.97");
+        assertEquals(List.of(Wheel.FRONT_LEFT, Wheel.FRONT_RIGHT), List.copyOf(debrief.run().tyres().keySet()));
+        end();
+        begin();
+        say("understeer at entry in slow corners");
+        until(Field.TYRES);
+        say("92 84 78 1.95");
+        say("air 20");
+        say("90 82 77 1.97");
+        say("that is all");
+        assertEquals(2, debrief.run().tyres().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"I am a newcomer | newcomer | ", "I'm an experienced driver | experienced |",
+        "I want it calmer | | more-calm", "I want the car to turn more |  | more-rotation",
+        "it pushes on exit too, I want it calmer | | more-calm", "warm day | |", "14 laps on mediums | |"})
+    @DisplayName("who drove, what is wanted and what sort of day it was are heard, and are no complaint")
+    void driverAndDay(String said, String level, String wish) {
+        say("understeer at entry");
+        String answer = say(said);
+        assertTrue(answer.startsWith("Heard: "), answer);
+        assertEquals(Optional.ofNullable(level), debrief.run().background().pupil().level().map(it -> it.id()), answer);
+        assertEquals(Optional.ofNullable(wish),
+                debrief.run().background().pupil().wants().stream().findFirst().map(it -> it.id()));
+        assertEquals(said.contains("pushes") ? 2 : 1, told().size(), answer);
+        assertFalse(debrief.run().talked().answered().contains("besides"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"no, nobody can measure in a sim", "we couldn't take any readings", "nobody had a pyrometer"})
+    @DisplayName("who says that nobody could measure has answered whether the tyres were read")
+    void notRead(String said) {
+        say("understeer at entry in slow corners");
+        until(Field.TYRES);
+        assertTrue(say(said).startsWith("Heard: not read."));
+        assertEquals(1, told().size());
+    }
+
+    @Test
+    @DisplayName("what is said besides which way a circuit goes is no complaint")
+    void circuitBesides() {
+        say("understeer at entry in slow corners");
+        say("fl 96 91 84, fr 88 86 83, rl 92 93 90, rr 94 95 91");
+        for (int i = 0; i < 8 && talk.question().isPresent() && asked() != Field.CIRCUIT; i++) {
+            say(asked() == Field.SIMULATOR ? "car" : "unknown");
+        }
+        if (talk.question().isPresent()) {
+            String answer = say("mostly rights, the car is set up the same on both sides");
+            assertEquals("right", debrief.run().conditions().turns().id(), answer);
+            assertFalse(answer.contains("did you mean"), answer);
+        }
+        assertEquals(1, told().size());
+    }
+
+    @Test
+    @DisplayName("that there is nothing more to say does not say that the treads show nothing")
+    void nothingMore() {
+        say("understeer at entry in slow corners");
+        until(Field.LOOK);
+        assertTrue(say("nothing more").startsWith("That stays open."));
+    }
+
+    @Test
+    @DisplayName("what is written down is what was asked, said and heard")
+    void written() {
+        say("it is loose in the fast left");
+        say("no, understeer");
+        until(Field.SIMULATOR);
+        say("in some laps");
+        List<Talk.Written> written = talk.written(Audience.CLUB);
+        assertEquals(new Talk.Written("Told otherwise (oversteer in fast corners)", "no, understeer", "understeer"),
+                written.get(1));
+        assertTrue(written.stream().noneMatch(it -> it.question().contains("simulator")), written.toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"a real car, true", "a simulator, false"})
+    @DisplayName("nobody is told to shake the wheels of a car in a simulator")
+    void noStandsInASimulator(String said, boolean shaken) {
+        say("it wanders on the straight");
+        say(said);
+        assertEquals(shaken, debrief.advice().cautions().stream().anyMatch(note -> note.name().equals("look-for-play")));
+    }
+
+    @Test
+    @DisplayName("a newcomer who asks why the tyres are asked for is told it in plain words")
+    void plainReadings() {
+        talk = new Talk(debrief, () -> LISTENER, () -> PADDOCK.notes, Audience.NEWCOMER, () -> new Page(width, false));
+        talk.ask();
+        say("understeer at entry in slow corners");
+        until(Field.TYRES);
+        String why = say("why").replaceAll("\\s+", " ");
+        assertTrue(why.contains("front tyres hottest at the edge that faces the car"), why);
+        assertFalse(why.contains("edge hot"), why);
+    }
 }

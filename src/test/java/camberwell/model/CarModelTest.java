@@ -3,6 +3,7 @@ package camberwell.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import camberwell.Trackside;
 import camberwell.car.Car;
 import camberwell.car.Dimension;
 import camberwell.physics.CornerPhase;
@@ -90,14 +91,45 @@ class CarModelTest {
     @Test
     @DisplayName("a car's file that is short of dimensions borrows them from a class, and the model says from which")
     void classDefaults() {
-        assertTrue(CarModel.of(DemoCars.CORVANE, Surface.DRY).orElseThrow().lentBy().isEmpty());
+        assertTrue(CarModel.of(DemoCars.CORVANE, Surface.DRY).orElseThrow().lent().isEmpty());
         Map<Dimension, Quantity> few = new EnumMap<>(DemoCars.CORVANE.dimensions());
         few.keySet().retainAll(Set.of(Dimension.WHEELBASE, Dimension.MASS, Dimension.FRONT_WEIGHT));
         CarModel model = CarModel.of(DemoCars.CORVANE.withDimensions(few), Surface.DRY).orElseThrow();
-        assertEquals("rear-drive competition car", model.lentBy().orElseThrow());
+        assertEquals("rear-drive competition car", model.lent().orElseThrow().by());
         assertTrue(model.with(Adjuster.FRONT_ANTI_ROLL_BAR, new Quantity(5, Unit.POSITION)).orElseThrow()
                 .vehicle(CornerPhase.MID_CORNER).front().barRate()
                 > model.vehicle(CornerPhase.MID_CORNER).front().barRate());
+    }
+
+    private static String lentTo(String adjusters, String tyres, String dimensions) {
+        Car car = Trackside.yaml("car: {name: a, drive: all, adjusters: {front-anti-roll-bar: {now: 2, min: 1, max: 5, "
+                + "step: 1}" + adjusters + "}, tyres: {front: {" + tyres + "}}, dimensions: {wheelbase: 2.7 m, front-weight: "
+                + "56 %, " + dimensions + "}}\n").car();
+        return CarModel.of(car, Surface.DRY).orElseThrow().lent().orElseThrow().by();
+    }
+
+    /** A bar that can be set makes no racing car: weight, wings and tyres tell what it was built for. */
+    @Test
+    @DisplayName("a saloon of 1600 kg with a bar to set borrows from road-based cars, on slicks or with a wing from racing ones")
+    void roadBased() {
+        String road = "all-wheel-drive road-based track car";
+        assertEquals(road, lentTo("", "", "mass: 1600 kg"));
+        assertEquals(road, lentTo("", "window: [60 °C, 90 °C]", "mass: 980 kg"));
+        assertEquals(road, lentTo("", "window: [75 °C, 90 °C]", "mass: 1400 kg, tyre-grip: 115 %"));
+        String racing = "all-wheel-drive competition car";
+        assertEquals(racing, lentTo("", "window: [80 °C, 105 °C]", "mass: 1300 kg"));
+        assertEquals(racing, lentTo("", "", "mass: 1300 kg, tyre-grip: 140 %"));
+        assertEquals(racing, lentTo("", "", "mass: 600 kg"));
+        assertEquals(racing, lentTo(", rear-wing: {now: 3, min: 1, max: 5, step: 1}", "", "mass: 1400 kg"));
+    }
+
+    @Test
+    @DisplayName("what was borrowed is told by the words of a car's file")
+    void borrowed() {
+        Map<Dimension, Quantity> few = new EnumMap<>(DemoCars.CORVANE.dimensions());
+        few.keySet().removeAll(Set.of(Dimension.CG_HEIGHT, Dimension.FRONT_TRACK));
+        assertEquals("cg-height, front-track", CarModel.of(DemoCars.CORVANE.withDimensions(few), Surface.DRY).orElseThrow()
+                .lent().orElseThrow().list());
     }
 
     @Test

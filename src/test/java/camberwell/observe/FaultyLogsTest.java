@@ -73,12 +73,18 @@ class FaultyLogsTest {
         doubts(clean(text -> text.plus("Yaw Rate", 2)), "do not have the same zero", "deg/s too much to the left");
     }
 
-    @Test
-    @DisplayName("a yaw rate that comes late is named")
-    void lateYaw() {
+    // A car that does not slide: yaw rate over lateral acceleration would show its tail out at each turn-in, and back at each exit.
+    @ParameterizedTest(name = "{0} by {1} s")
+    @CsvSource({"Yaw Rate, 0.3, yaw rate", "Yaw Rate, 0.5, yaw rate", "Lateral, 0.4, lateral acceleration"})
+    @DisplayName("a channel that comes late is left out by what the steering tells, and no slide is made of it")
+    void late(String column, double seconds, String channel) {
         MadeRun run = MadeRun.on(Circuit.seven());
         run.laps = 6;
-        doubts(observed(run, text -> text.late("Yaw Rate", 0.3, run.drive())), "the yaw rate comes 0.", "later than the lateral");
+        Observed observed = observed(run, text -> text.late(column, seconds, run.drive()));
+
+        doubts(observed, "the yaw rate comes 0.", channel.startsWith("yaw") ? "later" : "sooner", "than the lateral",
+                "by the steering it is the " + channel + " that is wrong, and it is left out");
+        assertEquals(List.of(), observed.reports().stream().map(Report::text).toList());
     }
 
     @Test
