@@ -41,6 +41,8 @@ final class Agreement {
     private static final double ASKED = 0.1;
     /** How likely what the grammar would ask about has to be, to be worth it. */
     private static final double RIVAL = 0.13;
+    /** A word is known by runs of three and four letters, of which a shorter one has too few. */
+    private static final int LETTERS = 4;
     /** How many are asked about. */
     private static final int MOST = 2;
 
@@ -78,7 +80,7 @@ final class Agreement {
             // What a pack's own phrase means its author knows.
             return heard;
         }
-        if (strangeBefore() || inPhrases() || partAlone()) {
+        if (strangeBefore() || inPhrases() || partAlone() || scrap()) {
             // "Memorised oversteer": no ear knows either what that word makes of it. "Push on entry": the trade's own words.
             return heard;
         }
@@ -152,6 +154,11 @@ final class Agreement {
     private boolean strangeBefore() {
         return heard.doubtful().stream().anyMatch(doubt -> heard.notUnderstood().stream()
                 .anyMatch(words -> doubt.words().startsWith(words) && !ear.knows(words)));
+    }
+
+    /** Whether it is a few letters that the grammar does not know, which sound like nothing. */
+    private boolean scrap() {
+        return atoms.isEmpty() && said.strip().length() < LETTERS;
     }
 
     /** Whether it is said in whole phrases of the file, with nothing between them but where and when. */

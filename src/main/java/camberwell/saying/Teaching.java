@@ -29,12 +29,12 @@ final class Teaching {
 
     private static final Training.Plan ONE = new Training.Plan(5, 1e-5, 0.05, 8, true);
     private static final Training.Plan EACH = new Training.Plan(5, 1e-5, 0.05, 8, false);
-    private static final NetworkTraining.Plan BOTH = new NetworkTraining.Plan(64, 6, 0.3, 0.15, 0.02, 16);
+    private static final NetworkTraining.Plan BOTH = new NetworkTraining.Plan(48, 5, 0.3, 0.15, 0.02, 16);
     private static final int NETWORKS = 2;
     /** What is only asked for the judges' sake is taught in fewer rounds. */
-    private static final NetworkTraining.Plan HALF = new NetworkTraining.Plan(64, 4, 0.3, 0.15, 0.02, 16);
+    private static final NetworkTraining.Plan HALF = new NetworkTraining.Plan(48, 4, 0.3, 0.15, 0.02, 16);
     /** In how many lessons a word has to be, so that it is not known by its letters too. */
-    private static final int COMMON = 12;
+    private static final int COMMON = 30;
     /** In how many lessons a word has to narrow a symptom, to be told as narrowing it. */
     private static final int PAIRED = 40;
     /** Files of fewer lessons are no half's, but everybody's. */
