@@ -5,6 +5,7 @@ import camberwell.knowledge.Notes;
 import camberwell.learning.Trials;
 import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
@@ -74,8 +75,11 @@ final class AfterRuns {
         }
         noCoarse();
         leaveBalance();
+        Optional<Change> waitedFor = ranking.advised().stream().filter(worth::waitedFor).findFirst();
         if (putsBack()) {
             bothBeforeBack();
+        } else if (waitedFor.isPresent()) {
+            ranking.first(waitedFor.get(), "others wait until this is right, and the balance is judged after it");
         } else if (!ranking.isEmpty()) {
             lookAhead();
         }
@@ -255,10 +259,16 @@ final class AfterRuns {
         if (!goesOn && !ahead.isWorthARun(ranking.first())) {
             lastResort(LastResort.Asked.NOTHING_HELPS).ifPresent(ranking::lead);
         }
-        while (!ranking.isEmpty() && leverage.beyondNeutral() && ahead.harms(ranking.first())) {
+        while (!ranking.isEmpty() && leverage.beyondNeutral() && !servesTyre(ranking.first()) && ahead.harms(ranking.first())) {
             ranking.withhold(ranking.first().change(), "the car is beyond neutral: by the model of it, driven, this would turn "
                     + "it round", List.of());
         }
+    }
+
+    /** A tyre whose gauge was read is set right whatever that does to the balance, which is judged on a tyre that is right. */
+    private static boolean servesTyre(RankedChange change) {
+        return change.change().adjuster().adjustment() == Adjustment.PRESSURE
+                && change.score().helps().stream().anyMatch(help -> !help.complaint().reported());
     }
 
     /**

@@ -209,10 +209,20 @@ public final class Experience {
             if (inVain && trials.binding(last)) {
                 objections.put(said.change(), "tried " + said.text() + (trials.stillOn(last)
                         && said.outcome() == Outcome.SAME && !trials.any(last, Outcome.BETTER)
-                        ? "; put it back, unless something else needs it" : ""));
+                        ? wayBack(said.change(), trials.trial(last)) : ""));
             } else if (said.after() < weights.leastCertainty() && !(fine(said.change()) && eased(last))) {
                 objections.put(said.change(), "tried " + said.text() + "; too little speaks for it now");
             }
+        }
+
+        /** What did nothing is put back, unless it has come away from where nobody would have set it. */
+        private String wayBack(Change change, List<Tried> trial) {
+            boolean strange = trial.stream().filter(entry -> entry.change().equals(change))
+                    .flatMap(entry -> entry.moved().from().stream()).anyMatch(from -> car.setting(change.adjuster())
+                            .map(setting -> car.withSetting(change.adjuster(), setting.withNow(from)))
+                            .filter(before -> Ordinary.leadsBack(before, change)).isPresent());
+            return strange ? "; it may stay, for where it stood before is far from what is ordinary"
+                    : "; put it back, unless something else needs it";
         }
 
         /** Brake balance is what locking asks for, and is moved by little at a time: it may take more than once to be felt. */

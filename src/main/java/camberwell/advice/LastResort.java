@@ -138,7 +138,10 @@ final class LastResort {
         if (forecast.isPresent()) {
             double gain = size.to().isEmpty() ? 0 : forecast.get().gain(change, size.to().get()).orElse(0);
             if (asked == Asked.NOTHING_HELPS) {
-                return gain < forecast.get().noticeable() ? 0 : gain;
+                // Less where nobody complains is no reason to touch what costs calm: it has to be felt where something is told.
+                boolean felt = gain >= forecast.get().noticeable() && forecast.get()
+                        .gainWhereTold(change, size.to().get()).orElse(0) >= forecast.get().noticeable() / 2;
+                return felt ? gain : 0;
             }
             if (gain < -forecast.get().noticeable()) {
                 return 0;

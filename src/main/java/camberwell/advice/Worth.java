@@ -3,7 +3,9 @@ package camberwell.advice;
 import camberwell.engine.Conclusions;
 import camberwell.engine.RuleBase;
 import camberwell.fact.Certainty;
+import camberwell.fact.Finding;
 import camberwell.fact.Preference;
+import camberwell.fact.Premise;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
@@ -14,6 +16,7 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -141,6 +144,16 @@ final class Worth {
                 .filter(withholding -> withholding.certainty() >= weights.leastCertainty())
                 .filter(withholding -> withholding.holds(change, axle -> loads(notes, surroundings, change, axle)))
                 .toList();
+    }
+
+    /** Whether rules hold others back until this one is made: what proposes it and what holds those rest on one finding. */
+    boolean waitedFor(Change change) {
+        Set<Premise> found = new HashSet<>();
+        said(change).stream().filter(proposal -> proposal.certainty() > 0).forEach(proposal -> proposal.premises().stream()
+                .filter(Finding.class::isInstance).forEach(found::add));
+        return holding(change).isEmpty() && conclusions.withholdings().stream()
+                .filter(withholding -> withholding.certainty() >= weights.leastCertainty())
+                .anyMatch(withholding -> withholding.premises().stream().anyMatch(found::contains));
     }
 
     /** How much of its certainty a change loses to what holds it back: from nothing to all, without a threshold. */

@@ -30,11 +30,6 @@ public final class Consultation implements AutoCloseable {
     /** A rule set that fires more often than this is taken to be going round in circles. */
     static final int FIRING_LIMIT = 20_000;
 
-    private static final Comparator<Conclusion> ORDER = Comparator.comparing(Conclusion::rule)
-            .thenComparing(Comparator.comparingDouble(Conclusion::certainty).reversed())
-            .thenComparing(conclusion -> conclusion.premises().stream().map(Premise::statement).toList().toString())
-            .thenComparing(Conclusion::about);
-
     private final KieSession session;
     private final Set<String> unspoken;
     private final Map<Premise, FactHandle> handles = new HashMap<>();
@@ -104,11 +99,11 @@ public final class Consultation implements AutoCloseable {
             }
         }
         findings.sort(Comparator.comparingDouble(Finding::certainty).reversed().thenComparing(Finding::id));
-        proposals.sort(Comparator.comparing(Proposal::change).thenComparing(ORDER));
-        preferences.sort(ORDER);
-        withholdings.sort(ORDER);
-        driving.sort(ORDER);
-        cautions.sort(ORDER);
+        proposals.sort(Comparator.comparing(Proposal::change).thenComparing(Conclusion.ORDER));
+        preferences.sort(Conclusion.ORDER);
+        withholdings.sort(Conclusion.ORDER);
+        driving.sort(Conclusion.ORDER);
+        cautions.sort(Conclusion.ORDER);
         return new Conclusions(findings, proposals, preferences, withholdings, driving, cautions);
     }
 

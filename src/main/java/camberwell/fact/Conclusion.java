@@ -1,5 +1,6 @@
 package camberwell.fact;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -8,6 +9,12 @@ import java.util.List;
  * each, since those that a record has of itself are put together at their first use, which every start would wait for.
  */
 public sealed interface Conclusion permits Evidence, Proposal, Preference, Withholding, Driving, Caution {
+
+    /** Always the same of the same conclusions: by rule, the surest first, then by what each stands on and is about. */
+    Comparator<Conclusion> ORDER = Comparator.comparing(Conclusion::rule)
+            .thenComparing(Comparator.comparingDouble(Conclusion::certainty).reversed())
+            .thenComparing(conclusion -> conclusion.premises().stream().map(Premise::mark).toList().toString())
+            .thenComparing(Conclusion::about);
 
     /** The name of the rule that drew it. */
     String rule();

@@ -1,14 +1,9 @@
 package camberwell.fact;
 
-import java.util.Comparator;
 import java.util.List;
 
 /** One rule's word for a finding (positive) or against it (negative). */
 public record Evidence(String finding, double certainty, String rule, List<Premise> premises) implements Conclusion {
-
-    static final Comparator<Evidence> ORDER = Comparator.comparing(Evidence::rule)
-            .thenComparing(Comparator.comparingDouble(Evidence::certainty).reversed())
-            .thenComparing(evidence -> evidence.premises().stream().map(Premise::statement).toList().toString());
 
     @Override
     public String about() {

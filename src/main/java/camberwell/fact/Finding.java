@@ -21,7 +21,7 @@ public record Finding(String id, double certainty, List<Evidence> evidence) impl
 
     /** The finding that follows from all evidence about it. */
     public static Finding from(String id, List<Evidence> evidence) {
-        List<Evidence> sorted = evidence.stream().sorted(Evidence.ORDER).toList();
+        List<Evidence> sorted = evidence.stream().sorted(Conclusion.ORDER).toList();
         return new Finding(id, Certainty.ofRules(sorted), sorted);
     }
 

@@ -14,6 +14,11 @@ public sealed interface Premise permits Reported, Reading, Setup, Day, Outing, F
     /** The fact in words, for an explanation. */
     String statement();
 
+    /** What tells it from every other fact of a case, for an order that is always the same. */
+    default String mark() {
+        return statement();
+    }
+
     /** What kind of fact it is, and so what it can be asked. */
     Kind kind();
 

@@ -99,4 +99,10 @@ public record Reported(Report report, double certainty, Optional<Place> taken) i
     public String statement() {
         return report.measured().map(measured -> report.text() + "; measured: " + measured.text()).orElse(report.text());
     }
+
+    /** A complaint of tyres at both ends is two facts of one statement. */
+    @Override
+    public String mark() {
+        return statement() + " " + Word.idOf(taken);
+    }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * An all-wheel-drive car that stands nose-high spins its wheels. The front bar, softened to its stop, has put the balance
- * right; the springs would only upset it again. Common practice, no source.
+ * right; the springs would only upset it again, and the preload is at its most. Common practice, no source.
  */
 @DisplayName("When all that rules propose is used up")
 class LastResortTest {
@@ -22,7 +22,7 @@ class LastResortTest {
 
     private static Advice advise(String tried) {
         return Paddock.advise(Trackside.yaml("title: a\ncar: " + CAR
-                + "\nsetup: {front-ride-height: 145 mm, front-anti-roll-bar: 1}\nreports:\n"
+                + "\nsetup: {front-ride-height: 145 mm, front-anti-roll-bar: 1, differential-preload: 100 Nm}\nreports:\n"
                 + "  - {symptom: wheelspin, phase: exit, speed: medium, severity: clear, occurrence: every-lap}\n" + tried));
     }
 
