@@ -156,9 +156,9 @@ final class Agreement {
                 .anyMatch(words -> doubt.words().startsWith(words) && !ear.knows(words)));
     }
 
-    /** Whether it is a few letters that the grammar does not know, which sound like nothing. */
+    /** Whether it is a few letters that the grammar does not know, and that sound like no complaint most. */
     private boolean scrap() {
-        return atoms.isEmpty() && said.strip().length() < LETTERS;
+        return atoms.isEmpty() && said.strip().length() < LETTERS && Lesson.NO_COMPLAINT.containsAll(impression.likeliest());
     }
 
     /** Whether it is said in whole phrases of the file, with nothing between them but where and when. */
