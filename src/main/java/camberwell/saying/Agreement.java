@@ -4,7 +4,6 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

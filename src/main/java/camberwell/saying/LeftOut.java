@@ -125,7 +125,8 @@ final class LeftOut {
     /** Whether that is told, or kin of it: what it is called elsewhere in the corner is another complaint. */
     private boolean tells(String symptom, List<Word> where) {
         return told.stream().anyMatch(one -> one.symptom().id().equals(symptom) || kin(one.symptom(), symptom)
-                && one.words().stream().noneMatch(word -> where.stream().anyMatch(it -> it != word && it.getClass() == word.getClass())));
+                && one.words().stream().noneMatch(word -> where.stream()
+                .anyMatch(it -> it != word && it.getClass() == word.getClass())));
     }
 
     private static boolean kin(Symptom one, String symptom) {
