@@ -193,7 +193,9 @@ public final class Measure {
             try (Stream<Path> files = Files.list(distribution.resolve("rules").resolve(stage))) {
                 for (Path file : files.toList()) {
                     Files.writeString(folder.resolve(stage).resolve(number + "-" + file.getFileName()),
-                            Files.readString(file).replaceAll("(?m)^rule \"", "rule \"" + number + ": "));
+                            Files.readString(file).replaceAll("(?m)^rule \"", "rule \"" + number + ": ")
+                                    .replaceAll("@id\\(\"([A-Z]+)-", "@id(\"$1-" + number + "0")
+                                    .replaceAll("(?m)^ *@replaces.*\\R", ""));
                 }
             }
         }

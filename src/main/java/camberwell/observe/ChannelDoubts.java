@@ -106,9 +106,10 @@ final class ChannelDoubts {
     }
 
     /**
-     * Seconds by which the speed comes later than the wheels; 0 where the two come together.
+     * Seconds by which the speed comes later than the wheels; 0 where the two come together. A channel that is late is late
+     * everywhere, so that it is looked for where the wheels roll: wheels that lock slow down sooner than the car.
      *
-     * @param wheels mean speed of an axle's wheels at each sample, m/s
+     * @param wheels mean speed of an axle's wheels at each sample, m/s; not a number where they may slip
      */
     double lateSpeed(float[] wheels) {
         int step = trace.samples(0.1);

@@ -5,14 +5,20 @@ import camberwell.channel.Limits;
 import camberwell.units.Figures;
 import camberwell.vocabulary.Axle;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /** Wheel speeds held against the car's speed and its drive: whether what they show can be slip at all. */
 final class WheelDoubts {
 
     /** Share of the way from the undriven wheels' speed to the driven ones' from which on the car's speed is the latter. */
     private static final double THEIRS = 0.7;
+
+    /** So long before and after braking a wheel may not roll, s: a locked one takes its time to come up to the road again. */
+    private static final double AROUND = 0.3;
 
     private final Trace trace;
     private final WheelSlip slip;
@@ -27,10 +33,12 @@ final class WheelDoubts {
         this.limits = limits;
         Optional<float[]> front = slip.mean(Axle.FRONT);
         Optional<float[]> rear = slip.mean(Axle.REAR);
-        front.or(() -> rear).ifPresent(this::clock);
+        boolean frontDrives = car.drive().map(drive -> drive.drives(Axle.FRONT)).orElse(true);
+        boolean rearDrives = car.drive().map(drive -> drive.drives(Axle.REAR)).orElse(true);
+        clock(frontDrives && rearDrives ? Stream.of(front, rear) : Stream.of(frontDrives ? rear.or(() -> front)
+                : front.or(() -> rear)));
         boolean one = car.drive().map(drive -> drive.drives(Axle.FRONT) != drive.drives(Axle.REAR)).orElse(false);
         if (!late && one && front.isPresent() && rear.isPresent()) {
-            boolean rearDrives = car.drive().orElseThrow().drives(Axle.REAR);
             drive(rearDrives ? rear.get() : front.get(), rearDrives ? front.get() : rear.get(), rearDrives);
         }
     }
@@ -50,11 +58,26 @@ final class WheelDoubts {
         return spinHidden;
     }
 
-    private void clock(float[] wheels) {
-        double seconds = new ChannelDoubts(trace, limits).lateSpeed(wheels);
+    /** Their speed where they roll: while nobody brakes, nor has just braked or is about to. */
+    private float[] rolling(float[] wheels) {
+        float[] rolling = wheels.clone();
+        int around = trace.samples(AROUND);
+        for (int i = 0; i < rolling.length; i++) {
+            if (trace.brake(i) > 0.05) {
+                Arrays.fill(rolling, Math.max(0, i - around), Math.min(rolling.length, i + around + 1), Float.NaN);
+            }
+        }
+        return rolling;
+    }
+
+    /** @param axles mean speed of an undriven axle; of both where both may spin, as a late speed is late against either */
+    private void clock(Stream<Optional<float[]>> axles) {
+        double[] lateness = axles.flatMap(Optional::stream).map(this::rolling)
+                .mapToDouble(new ChannelDoubts(trace, limits)::lateSpeed).toArray();
+        double seconds = DoubleStream.of(lateness).allMatch(it -> it * lateness[0] > 0) && lateness.length > 0 ? lateness[0] : 0;
         late = seconds != 0;
         if (late) {
-            doubts.add("the speed comes " + Figures.fixed(Math.abs(seconds), 2) + " s " + (seconds > 0 ? "later" : "sooner")
+            doubts.add("the speed comes " + Figures.fixed(Math.abs(seconds), 1) + " s " + (seconds > 0 ? "later" : "sooner")
                     + " than the wheel speeds: the two are not on one clock, so that nothing is said of wheelspin and locking");
         }
     }

@@ -4,7 +4,6 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +40,8 @@ final class Agreement {
     private static final double ASKED = 0.1;
     /** How likely what the grammar would ask about has to be, to be worth it. */
     private static final double RIVAL = 0.13;
+    /** A word is known by runs of three and four letters, of which a shorter one has too few. */
+    private static final int LETTERS = 4;
     /** How many are asked about. */
     private static final int MOST = 2;
 
@@ -65,24 +66,7 @@ final class Agreement {
     /** What is taken of a saying of which the grammar makes {@code heard}. */
     static Heard of(Sayings sayings, Ear ear, String said, Heard heard) {
         Agreement agreement = new Agreement(sayings, ear, said, heard);
-        return agreement.quoted(LeftOut.asked(sayings, ear, agreement.impression, agreement.parts, agreement.taken()));
-    }
-
-    /** The same, where a word that is left out is named as the driver said it: "the long ones", and no "sweeper". */
-    private Heard quoted(Heard taken) {
-        if (taken.unclear().stream().noneMatch(doubt -> doubt.mayBe().isEmpty())) {
-            return taken;
-        }
-        Map<String, String> typed = new HashMap<>();
-        for (List<Token> sentence : sayings.sentences(said)) {
-            for (Atom atom : Cover.of(sayings, sentence)) {
-                Named.of(List.of(atom)).words().forEach(word -> typed.putIfAbsent(Details.name(word),
-                        Tokens.typed(sentence.subList(atom.from(), atom.to()))));
-            }
-        }
-        List<Heard.Unclear> quoted = taken.unclear().stream().map(doubt -> doubt.mayBe().isEmpty()
-                ? new Heard.Unclear(typed.getOrDefault(doubt.words(), doubt.words()), List.of()) : doubt).distinct().toList();
-        return new Heard(said, taken.told(), taken.surface(), taken.fine(), taken.loose(), quoted, taken.notUnderstood());
+        return Quoted.of(sayings, heard, LeftOut.asked(sayings, ear, agreement.impression, agreement.parts, agreement.taken()));
     }
 
     private Heard taken() {
@@ -95,7 +79,7 @@ final class Agreement {
             // What a pack's own phrase means its author knows.
             return heard;
         }
-        if (strangeBefore() || inPhrases() || partAlone()) {
+        if (strangeBefore() || inPhrases() || partAlone() || scrap()) {
             // "Memorised oversteer": no ear knows either what that word makes of it. "Push on entry": the trade's own words.
             return heard;
         }
@@ -169,6 +153,11 @@ final class Agreement {
     private boolean strangeBefore() {
         return heard.doubtful().stream().anyMatch(doubt -> heard.notUnderstood().stream()
                 .anyMatch(words -> doubt.words().startsWith(words) && !ear.knows(words)));
+    }
+
+    /** Whether it is a few letters that the grammar does not know, and that sound like no complaint most. */
+    private boolean scrap() {
+        return atoms.isEmpty() && said.strip().length() < LETTERS && Lesson.NO_COMPLAINT.containsAll(impression.likeliest());
     }
 
     /** Whether it is said in whole phrases of the file, with nothing between them but where and when. */

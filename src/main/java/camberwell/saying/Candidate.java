@@ -1,5 +1,7 @@
 package camberwell.saying;
 
+import camberwell.vocabulary.Word;
+import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -35,5 +37,16 @@ record Candidate(Sort sort, Set<String> means, Heard heard, Evidence evidence) {
             means.add(Lesson.NOTHING);
         }
         return new Candidate(sort, means, heard, new Evidence());
+    }
+
+    /** Each symptom with the words that narrow it. */
+    Set<Set<Word>> tells() {
+        Set<Set<Word>> tells = new HashSet<>();
+        for (Told told : heard.told()) {
+            Set<Word> words = new HashSet<>(told.words());
+            words.add(told.symptom());
+            tells.add(words);
+        }
+        return tells;
     }
 }

@@ -67,6 +67,17 @@ final class CandidateEvidence {
         details(candidate, named, sort);
     }
 
+    /** What was come by in two ways: cut in parts it sounds like what the grammar reads of the whole. */
+    static void alike(List<Candidate> all) {
+        for (Candidate one : all) {
+            List<Candidate> same = all.stream().filter(other -> other != one && other.tells().equals(one.tells())).toList();
+            same.forEach(other -> one.evidence().is("alike").is(one.sort() + " as " + other.sort()));
+            if (same.isEmpty()) {
+                one.evidence().is("unlike others").is(one.sort() + " alone of " + all.size());
+            }
+        }
+    }
+
     /** How likely the words are that narrow it, and how likely others that do not. */
     private void details(Candidate candidate, Named named, String sort) {
         List<Told> told = candidate.heard().told();

@@ -68,6 +68,7 @@ final class Candidates {
                 new Heard(said, List.of(), surface(), true, List.of(), List.of(), List.of()));
         evidence.add(well, named, 0);
         all.add(well);
+        CandidateEvidence.alike(all);
         return all;
     }
 

@@ -117,13 +117,20 @@ final class LeftOut {
                 return true;
             }
         }
-        return sounds.stream().allMatch(this::tells)
-                || !read.told().isEmpty() && read.told().stream().allMatch(one -> tells(one.symptom().id()));
+        List<Word> where = read.told().stream().flatMap(one -> one.words().stream()).toList();
+        return sounds.stream().allMatch(symptom -> tells(symptom, where))
+                || !read.told().isEmpty() && read.told().stream().allMatch(one -> tells(one.symptom().id(), one.words()));
     }
 
-    private boolean tells(String symptom) {
-        return told.stream().map(Told::symptom).anyMatch(one -> one.id().equals(symptom)
-                || KIN.stream().anyMatch(kin -> kin.contains(one) && kin.stream().anyMatch(other -> other.id().equals(symptom))));
+    /** Whether that is told, or kin of it: what it is called elsewhere in the corner is another complaint. */
+    private boolean tells(String symptom, List<Word> where) {
+        return told.stream().anyMatch(one -> one.symptom().id().equals(symptom) || kin(one.symptom(), symptom)
+                && one.words().stream().noneMatch(word -> where.stream()
+                .anyMatch(it -> it != word && it.getClass() == word.getClass())));
+    }
+
+    private static boolean kin(Symptom one, String symptom) {
+        return KIN.stream().anyMatch(kin -> kin.contains(one) && kin.stream().anyMatch(other -> other.id().equals(symptom)));
     }
 
     /** Whether it says where, when or how the day was, and no more; of what sounds like a complaint every word has to. */

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Logs in which something is not as it should be: it is named, and no complaint is made of it")
 class FaultyLogsTest {
@@ -98,6 +99,28 @@ class FaultyLogsTest {
         assertTrue(observed.notJudged().contains(Observed.WHEELS));
         assertTrue(observed.reports().stream().noneMatch(it -> it.text().contains("locking") || it.text().contains("wheelspin")),
                 () -> observed.reports().stream().map(Report::text).toList().toString());
+    }
+
+    @ParameterizedTest(name = "{0} of the speed is missing")
+    @ValueSource(doubles = {0.3, 0.6, 1})
+    @DisplayName("front wheels that lock hard slow down sooner than the car does, and are no late speed")
+    void lockHard(double under) {
+        Observed observed = clean(text -> text.times("Wheel Speed F", it -> it.brake > 0.5 ? 1 - under : 1));
+
+        assertTrue(observed.doubts().stream().noneMatch(it -> it.contains("clock")), () -> observed.doubts().toString());
+        assertTrue(observed.reports().stream().anyMatch(it -> it.symptom().equals(Symptom.FRONT_LOCKING)),
+                () -> observed.reports().stream().map(Report::text).toList().toString());
+    }
+
+    @Test
+    @DisplayName("a speed that comes late is found where wheels lock as well")
+    void lateAndLocked() {
+        MadeRun run = MadeRun.on(Circuit.seven());
+        run.laps = 6;
+        Observed observed = observed(run, text -> text.times("Wheel Speed F", it -> it.brake > 0.5 ? 0.6 : 1)
+                .late("Speed", 0.5, run.drive()));
+
+        doubts(observed, "the speed comes 0.5", "later than the wheel speeds");
     }
 
     @Test
