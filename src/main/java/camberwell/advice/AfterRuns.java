@@ -129,12 +129,7 @@ final class AfterRuns {
         List<RankedChange> all = new ArrayList<>(undo.all());
         experience = experience.with(all.stream().map(undo::learned).toList());
         Collections.reverse(all);
-        all.forEach(this::putBack);
-    }
-
-    private void putBack(RankedChange back) {
-        ranking.drop(back.change().adjuster());
-        ranking.lead(back);
+        all.forEach(ranking::lead);
     }
 
     private boolean putsBack() {
@@ -152,7 +147,7 @@ final class AfterRuns {
         } else if (last.call() == LastChange.Call.BACK) {
             last.sizeBack().ifPresent(size -> {
                 RankedChange back = undo.halfBack(last, size);
-                putBack(back);
+                ranking.lead(back);
                 experience = experience.with(List.of(Undo.learned(back, last)));
             });
         } else if (last.call() == LastChange.Call.FINER && !ranking.isEmpty() && !last.fine(ranking.first().change())) {

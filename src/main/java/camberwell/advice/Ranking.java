@@ -56,10 +56,10 @@ final class Ranking {
         ranked.add(change.at(ranked.size() + 1));
     }
 
-    /** Puts a change before all others; it stands nowhere else. */
+    /** Puts a change before all others; no other of its adjuster stays, whichever way. */
     void lead(RankedChange change) {
         withheld.remove(change.change());
-        ranked.removeIf(other -> other.change().equals(change.change()));
+        drop(change.change().adjuster());
         ranked.add(0, change);
     }
 
