@@ -25,7 +25,6 @@ import java.util.stream.Collectors;
 public final class NewcomerText {
 
     /** What a driver does first of whom the rules say nothing: laps alike, or nothing can be judged. */
-    private static final String MARGIN = "leave-a-margin";
     private static final String DRIVE_ALIKE = "repeat-the-lap-before-changing";
     /** The caution of a car that is not driven again before it has been looked at. */
     private static final String DAMAGE = "check-for-damage";
@@ -104,9 +103,7 @@ public final class NewcomerText {
      */
     private Optional<Note> driving(Advice advice) {
         if (!advice.driving().isEmpty()) {
-            // Of several the one that keeps him on the road.
-            return Optional.of(advice.driving().stream().map(driving -> driving.note()).filter(note -> note.name().equals(MARGIN))
-                    .findFirst().orElse(advice.driving().get(0).note()));
+            return Optional.of(advice.driving().get(0).note());
         }
         boolean always = advice.run().reports().stream()
                 .allMatch(report -> report.occurrence() == Occurrence.EVERY_LAP);
