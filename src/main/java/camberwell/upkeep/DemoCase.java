@@ -78,7 +78,7 @@ public final class DemoCase {
                 asked.passes().forEach((key, passing) -> car.merge(key, passing, Passing::and));
             } else if (asked.ofDay()) {
                 asked.passes().forEach((key, passing) -> day.merge(key, passing, Passing::and));
-            } else if (condition.question().isAbout(Outing.KIND)) {
+            } else if (condition.question().isAbout(Outing.KIND) && !asked.negative()) {
                 asked.passes().forEach((key, passing) -> {
                     figures.enter(key, passing);
                     background.enter(key, passing);
