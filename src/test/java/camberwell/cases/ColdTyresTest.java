@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.advice.Advice;
-import camberwell.explain.DemoCases;
 import camberwell.report.AdviceText;
-import camberwell.report.NewcomerText;
 import camberwell.report.Page;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -66,15 +64,6 @@ class ColdTyresTest {
     }
 
     @Test
-    @DisplayName("a newcomer whose car snaps in fast corners is told the habit that keeps him on the road")
-    void margin() {
-        Page page = new Page(100_000, false);
-        new NewcomerText(DemoCases.NOTES, DemoCases.TERMS).write(PanelCase.advise("larkspur-hatch",
-                "conditions: {surface: wet, air: 9 °C}\n" + PanelCase.told("snap-oversteer, phase: entry, speed: fast")), page);
-        assertTrue(page.toString().contains("nine tenths"), page.toString());
-    }
-
-    @Test
     @DisplayName("a bar that was moved to its stop in vain stands there: both are told")
     void atItsStop() {
         Advice advice = PanelCase.advise("larkspur-hatch", "setup: {rear-anti-roll-bar: 4}\ntried:\n"
@@ -85,6 +74,7 @@ class ColdTyresTest {
         Page page = new Page(100_000, false);
         new AdviceText(Paddock.notes(), 5, false).write(advice, page);
         assertEquals(advice.changes().isEmpty(), page.toString().contains("Read treads and pressures"), page.toString());
-        assertTrue(held.size() == 1 && held.get(0).startsWith("tried") && held.get(0).contains("it stands at its stop, 4"), advice.withheld().toString());
+        assertTrue(held.size() == 1 && held.get(0).startsWith("tried") && held.get(0).contains("it stands at its stop, 4"),
+                advice.withheld().toString());
     }
 }
