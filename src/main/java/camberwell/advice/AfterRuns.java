@@ -1,6 +1,5 @@
 package camberwell.advice;
 
-import camberwell.fact.Proposal;
 import camberwell.knowledge.Notes;
 import camberwell.learning.Trials;
 import camberwell.run.Case;
@@ -160,7 +159,7 @@ final class AfterRuns {
         Optional<RankedChange> first = ranking.isEmpty() ? Optional.empty() : Optional.of(ranking.first());
         last.otherWay().filter(change -> run.conditions().surface() == Surface.DRY)
                 .flatMap(change -> leverage.forecast(run, complaints).filter(Forecast::shows)
-                .flatMap(forecast -> new OtherWay(run, worth, weights).of(change, forecast, first))).ifPresent(ranking::lead);
+                .flatMap(forecast -> new OtherWay(run, worth).of(change, forecast, first))).ifPresent(ranking::lead);
     }
 
     /** On with what may have harmed, nobody could tell, only by half, and with an eye to that. */
@@ -290,14 +289,9 @@ final class AfterRuns {
                 && worth.score(change).harmToComplaints() == 0;
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
         return leverage.toDrive().map(car -> new LastResort(car, forecast, complaints, this::lastSize, open))
-                .flatMap(model -> last.helped().flatMap(model::again).or(() -> model.choice(asked))).map(choice -> {
-                    Change change = worth.named(choice.change());
-                    worth.propose(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
-                    RankedChange candidate = worth.candidate(change, weights.leastCertainty());
-                    return new RankedChange(1, change, choice.size(), candidate.score(), candidate.proposals(),
-                            Optional.of(asked.why(choice)), List.of(), candidate.note(),
-                            asked.told(choice, candidate.way(), complaints));
-                });
+                .flatMap(model -> last.helped().flatMap(model::again).or(() -> model.choice(asked)))
+                .map(choice -> worth.ofModel(worth.named(choice.change()), choice.size(), asked.why(choice),
+                        way -> asked.told(choice, way, complaints)));
     }
 
     private Optional<Size> lastSize(Change change) {

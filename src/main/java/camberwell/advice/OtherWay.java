@@ -1,7 +1,6 @@
 package camberwell.advice;
 
 import camberwell.car.Setting;
-import camberwell.fact.Proposal;
 import camberwell.knowledge.Note;
 import camberwell.run.Case;
 import camberwell.units.Quantity;
@@ -21,13 +20,11 @@ final class OtherWay {
 
     private final Case run;
     private final Worth worth;
-    private final Weights weights;
 
     /** @param worth what is said of each change */
-    OtherWay(Case run, Worth worth, Weights weights) {
+    OtherWay(Case run, Worth worth) {
         this.run = run;
         this.worth = worth;
-        this.weights = weights;
     }
 
     /**
@@ -52,12 +49,8 @@ final class OtherWay {
     }
 
     private RankedChange told(Change change, Size size) {
-        worth.propose(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
-        RankedChange candidate = worth.candidate(change, weights.leastCertainty());
-        Note.Way way = new Note.Way(candidate.way().effects(), WHY, "You moved this the other way, that made the car worse, and "
-                + "you put it back. So try one step this way.", "What you told before you first moved it becomes less.",
-                "It is no better than before, or the car does something new.");
-        return new RankedChange(1, change, size, candidate.score(), candidate.proposals(), Optional.of(WHY), List.of(),
-                candidate.note(), way);
+        return worth.ofModel(change, size, WHY, way -> new Note.Way(way.effects(), WHY, "You moved this the other way, that made "
+                + "the car worse, and you put it back. So try one step this way.", "What you told before you first moved it "
+                + "becomes less.", "It is no better than before, or the car does something new."));
     }
 }

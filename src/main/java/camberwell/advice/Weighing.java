@@ -213,13 +213,14 @@ final class Weighing {
         boolean worthIt = candidate.score().worthIt() || !candidate.firstBy().isEmpty();
         boolean wanted = !stays && worthIt;
         Optional<Sized> sized = sizer.size(change, candidate.score().helped(), wanted);
+        Optional<String> stop = sizer.stop(change);
         if (sized.isEmpty()) {
             if (position <= WORTH_A_WORD) {
                 ranking.withhold(change, run.car().lacking(change.adjuster()), List.of());
             }
-        } else if (sizer.stop(change).isPresent()) {
+        } else if (stop.isPresent()) {
             // What cannot move waits for nothing.
-            ranking.withhold(change, sizer.stop(change).get(), List.of());
+            ranking.withhold(change, stop.get(), List.of());
         } else if (halted) {
             ranking.withhold(change, "not before this: " + halt.get().title().toLowerCase(Locale.ROOT), List.of());
         } else if (stays) {

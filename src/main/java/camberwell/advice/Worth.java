@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
 /**
  * What changes are worth in one case: what rules say for and against each, what its note says that it does to what is
@@ -103,6 +104,18 @@ final class Worth {
         List<Proposal> said = said(change);
         return new RankedChange(0, change, NONE, score, said, because(said), firstBy(change), fitting,
                 fitting.ways().get(change.direction()));
+    }
+
+    /**
+     * A change that no rule speaks for, and a model of the car does; it is entered among what is said of changes.
+     *
+     * @param told what its note says of that way, as it is told here
+     */
+    RankedChange ofModel(Change change, Size size, String why, UnaryOperator<Note.Way> told) {
+        propose(new Proposal(change, weights.leastCertainty(), LastResort.WORD, List.of()));
+        RankedChange candidate = candidate(change, weights.leastCertainty());
+        return new RankedChange(1, change, size, candidate.score(), candidate.proposals(), Optional.of(why), List.of(),
+                candidate.note(), told.apply(candidate.way()));
     }
 
     /** The reason of the rule that speaks for it most. */
