@@ -51,7 +51,8 @@ final class BackgroundReader {
                 said.choice(question, List.copyOf(asked.get(question)));
             } else {
                 said.warn(question, "no rule folder in use asks " + Text.quoted(question) + ", so that this answer tells nothing"
-                        + Nearest.to(question, asked.keySet()).map(near -> "; did you mean " + Text.quoted(near) + "?").orElse(""));
+                        + Nearest.to(question, asked.keySet()).map(near -> "; did you mean " + Text.quoted(near) + "?")
+                        .orElse(""));
             }
         }
     }
