@@ -144,8 +144,6 @@
 #: its partner is not
 [when]the {wheel:front-left|front-right|rear-left|rear-right} tyre alone is below its target pressure=Reading(is("place", "{wheel}"), is("shows", "below-target-alone"))
 #: its partner is not
-[when]one tyre alone is above its target pressure=Reading(is("shows", "above-target-alone"))
-#: whichever it is; its partner is not
 [when]the {axle:front|rear} tyres differ from side to side by more than the circuit explains=Reading(is("place", "{axle}"), is("shows", "sides-differ"))
 #: left against right, with what a circuit that turns one way does taken off
 [when]the {axle:front|rear} tread temperatures were not read=not Reading(is("place", "{axle}"), is("instrument", "pyrometer"))
