@@ -114,9 +114,9 @@ final class Leverage {
         return found;
     }
 
-    /** Whether the rear gives up first, or would after the step. */
+    /** Whether the rear gives up first, or would after the step; nobody knows where the car's own file tells no stiffness. */
     private boolean beyondNeutral(Situation situation, double shift) {
-        OptionalDouble balance = bench.isEmpty() ? OptionalDouble.empty()
+        OptionalDouble balance = bench.isEmpty() || !bench.get().car().ownStiffness() ? OptionalDouble.empty()
                 : bench.get().limitBalance(situation.phase(), situation.speed().metresPerSecond());
         return balance.isPresent() && balance.getAsDouble() + shift < 0;
     }

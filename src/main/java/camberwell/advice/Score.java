@@ -118,12 +118,12 @@ public record Score(double certainty, double relief, double harmToComplaints, do
         return circumstances.known(Matter.SIMULATOR).contains(Matter.YES);
     }
 
-    /** The effect that fits the complaint most particularly, times how well it fits. */
+    /** Of the effects that fit the complaint best the most particular one, times how well it fits. */
     private static double effectOn(Complaint complaint, List<Effect> effects, Circumstances circumstances,
             Weights weights) {
         Optional<Effect> best = effects.stream().filter(effect -> complaint.fit(effect, circumstances, weights) > 0)
-                .max(Comparator.comparingInt(Effect::particularity)
-                        .thenComparingDouble(effect -> complaint.fit(effect, circumstances, weights))
+                .max(Comparator.comparingDouble((Effect effect) -> complaint.fit(effect, circumstances, weights))
+                        .thenComparingInt(Effect::particularity)
                         .thenComparingInt(effect -> Math.abs(effect.effect())));
         return best.map(effect -> effect.effect() * complaint.fit(effect, circumstances, weights)).orElse(0.0);
     }

@@ -44,37 +44,67 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
         if (folders.isEmpty()) {
             return new Untouched(engine.home().folder()).found().orElseGet(() -> builtIn(engine));
         }
-        List<RulePack> packs;
-        Engine with;
-        Notes notes;
-        try {
-            packs = RulesOption.read(folders, trusted, console);
-            with = engine.withRules(packs);
-            notes = with.notes();
-        } catch (ProblemsException e) {
-            if (e.problems().stream().anyMatch(problem -> problem.line() == 0)) {
-                throw e;
-            }
-            return new Checked(e.problems().stream().sorted().toList(), 0, 0);
+        List<Problem> found = new ArrayList<>();
+        List<RulePack> packs = RulesOption.readable(folders, trusted, console, found);
+        if (found.stream().anyMatch(problem -> problem.line() == 0)) {
+            throw new ProblemsException(found);
         }
-        Set<String> own = new TreeSet<>();
         List<Problem> nothing = packs.stream().filter(RulesOption::empty).map(RulesOption::nothingIn).toList();
-        if (!nothing.isEmpty()) {
+        if (found.isEmpty() && !nothing.isEmpty()) {
             throw new ProblemsException(nothing);
         }
-        packs.forEach(pack -> pack.notes().keySet().forEach(path ->
-                own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
-        List<Problem> found = new ArrayList<>(problems(with, own));
-        found.addAll(ofCases(packs, console, with));
-        found.addAll(ofPhrases(packs, with, engine));
-        List<Problem> problems = found.stream().filter(problem -> !problem.warning()).sorted().toList();
-        List<Problem> warnings = new ArrayList<>(found.stream().filter(Problem::warning).toList());
-        packs.forEach(pack -> warnings.addAll(Misnamed.in(pack, console.path(pack.name()))));
-        if (problems.isEmpty()) {
-            packs.forEach(pack -> warnings.addAll(Unasked.in(pack, with.ruleSet())));
-            warnings.addAll(new Worth(with.ruleSet(), notes).warnings());
+        return new Check(console, engine, found).of(packs);
+    }
+
+    /** The check of packs of which that was found already. */
+    private record Check(Console console, Engine engine, List<Problem> found) {
+
+        Checked of(List<RulePack> packs) {
+            Engine with = engine.withRules(packs);
+            Notes notes;
+            try {
+                notes = with.notes();
+            } catch (ProblemsException e) {
+                return without(e.problems(), packs);
+            }
+            Set<String> own = new TreeSet<>();
+            packs.forEach(pack -> pack.notes().keySet().forEach(path ->
+                    own.add(path.substring(path.indexOf('/') + 1, path.length() - ".md".length()))));
+            Set<String> lost = lost(packs);
+            List<Problem> more = new ArrayList<>(Checked.problems(with, own, found.isEmpty()));
+            more.addAll(ofCases(packs, console, with));
+            more.addAll(ofPhrases(packs, with, engine));
+            more.stream().filter(problem -> lost.stream().noneMatch(word -> problem.excerpt().contains(word)))
+                    .forEach(found::add);
+            List<Problem> problems = found.stream().filter(problem -> !problem.warning()).distinct().sorted().toList();
+            List<Problem> warnings = new ArrayList<>(found.stream().filter(Problem::warning).toList());
+            packs.forEach(pack -> Misnamed.in(pack, console.path(pack.name())).stream().filter(warning ->
+                    problems.stream().noneMatch(problem -> problem.file().equals(warning.file()))).forEach(warnings::add));
+            if (problems.isEmpty()) {
+                packs.forEach(pack -> warnings.addAll(Unasked.in(pack, with.ruleSet())));
+                warnings.addAll(new Worth(with.ruleSet(), notes).warnings());
+            }
+            return new Checked(problems, with.ruleSet().packSize(), own.size(), warnings.stream().sorted().toList());
         }
-        return new Checked(problems, with.ruleSet().packSize(), own.size(), warnings.stream().sorted().toList());
+
+        /** The same without the files that stand in the way of all others. */
+        private Checked without(List<Problem> problems, List<RulePack> packs) {
+            found.addAll(problems);
+            List<RulePack> rest = packs.stream().map(pack -> pack.without(problems)).toList();
+            if (rest.equals(packs) || problems.stream().anyMatch(problem -> problem.line() == 0)) {
+                throw new ProblemsException(problems);
+            }
+            return of(rest);
+        }
+
+        /** Names that are missing because of what was found already: whoever uses them has made no further mistake. */
+        private Set<String> lost(List<RulePack> packs) {
+            Set<String> lost = new TreeSet<>();
+            packs.forEach(pack -> lost.addAll(pack.lost()));
+            found.stream().map(Problem::file).filter(file -> file.endsWith(".md")).forEach(file ->
+                    lost.add(file.substring(file.lastIndexOf('/') + 1, file.length() - ".md".length())));
+            return lost;
+        }
     }
 
     /** Checks the built-in rules and notes, touched or not. */
@@ -129,9 +159,14 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
 
     /** What is wrong with the rules of the packs that are on, and with the notes of those names. */
     static List<Problem> problems(Engine with, Set<String> own) {
+        return problems(with, own, true);
+    }
+
+    /** @param whole whether there is nothing else that could not be read */
+    private static List<Problem> problems(Engine with, Set<String> own, boolean whole) {
         Notes notes = with.notes();
         List<Problem> problems = new ArrayList<>(new RuleCheck(with.ruleSet(), Home.names(notes), always(notes),
-                notes::file, with.weights()).packs(own));
+                notes::file, with.weights()).packs(own, whole));
         problems.addAll(notes.problems(own));
         return problems;
     }

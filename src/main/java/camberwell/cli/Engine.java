@@ -137,8 +137,7 @@ final class Engine {
 
     /** Reads cases; what a driver said in them is understood by {@link #listener()}. */
     CaseReader cases() {
-        packs();
-        return new CaseReader(said -> listener().hear(said));
+        return new CaseReader(said -> listener().hear(said), RuleSet.questions(packs()));
     }
 
     Weights weights() {

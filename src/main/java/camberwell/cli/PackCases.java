@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The cases that travel in a pack, be it a folder or a zip file, and those that somebody names. A case that cannot be read
@@ -30,6 +31,7 @@ final class PackCases {
     private final Path shipped;
     private final List<CaseFile> read = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
+    private final List<Problem> warnings = new ArrayList<>();
     private final boolean tells;
 
     /** @param shipped where the cases and cars lie that come with camberwell */
@@ -96,7 +98,12 @@ final class PackCases {
 
     private void add(Reading reading) {
         try {
-            read.add(reading.read());
+            CaseFile file = reading.read();
+            read.add(file);
+            warnings.addAll(file.warnings());
+            if (tells) {
+                file.warnings().forEach(warning -> console.err().println(warning.text()));
+            }
         } catch (ProblemsException e) {
             problems.addAll(e.problems());
             if (tells) {
@@ -115,8 +122,8 @@ final class PackCases {
         return !problems.isEmpty();
     }
 
-    /** What is wrong with those that could not. */
+    /** What is wrong with those that could not, and what is odd about the others. */
     List<Problem> problems() {
-        return problems;
+        return Stream.concat(problems.stream(), warnings.stream()).toList();
     }
 }

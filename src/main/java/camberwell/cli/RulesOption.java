@@ -97,6 +97,15 @@ final class RulesOption {
      */
     static List<RulePack> read(List<String> folders, List<String> trusted, Console console) {
         List<Problem> problems = new ArrayList<>();
+        List<RulePack> packs = readable(folders, trusted, console, problems);
+        if (!problems.isEmpty()) {
+            throw new ProblemsException(problems);
+        }
+        return packs;
+    }
+
+    /** Reads what can be read of rule folders, to be looked at and not to be used; what is wrong with them is noted. */
+    static List<RulePack> readable(List<String> folders, List<String> trusted, Console console, List<Problem> problems) {
         for (String trust : trusted) {
             if (folders.stream().noneMatch(folder -> same(console.path(folder), console.path(trust)))) {
                 problems.add(Problem.of("--trust " + trust, "this folder is not among those whose rules are used",
@@ -107,13 +116,10 @@ final class RulesOption {
         for (String folder : folders) {
             boolean trust = trusted.stream().anyMatch(other -> same(console.path(folder), console.path(other)));
             try {
-                packs.add(RulePack.read(console.path(folder), shown(folder), trust));
+                packs.add(RulePack.read(console.path(folder), shown(folder), trust, problems));
             } catch (ProblemsException e) {
                 problems.addAll(e.problems());
             }
-        }
-        if (!problems.isEmpty()) {
-            throw new ProblemsException(problems);
         }
         return packs;
     }

@@ -14,6 +14,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
@@ -28,21 +29,27 @@ public final class CaseReader {
     private final Map<Path, Car> cars = new ConcurrentHashMap<>();
 
     private final Function<String, Heard> ear;
+    /** The follow-up questions that are asked, each with its answers. */
+    private final Map<String, Set<String>> questions;
     /** Where it reads; anywhere if empty. */
     private final List<Path> bounds;
 
     /** One that leaves a driver's own words alone: for whoever wants the car or the tyres only. */
     public CaseReader() {
-        this(null);
+        this(null, Map.of());
     }
 
-    /** @param ear what understands a driver's own words */
-    public CaseReader(Function<String, Heard> ear) {
-        this(ear, List.of());
+    /**
+     * @param ear what understands a driver's own words
+     * @param questions the follow-up questions that are asked, each with its answers
+     */
+    public CaseReader(Function<String, Heard> ear, Map<String, Set<String>> questions) {
+        this(ear, questions, List.of());
     }
 
-    private CaseReader(Function<String, Heard> ear, List<Path> bounds) {
+    private CaseReader(Function<String, Heard> ear, Map<String, Set<String>> questions, List<Path> bounds) {
         this.ear = ear;
+        this.questions = questions;
         this.bounds = List.copyOf(bounds);
     }
 
@@ -51,7 +58,7 @@ public final class CaseReader {
      * whether it is there.
      */
     public CaseReader within(List<Path> folders) {
-        return new CaseReader(ear, folders);
+        return new CaseReader(ear, questions, folders);
     }
 
     /** Reads a case and the car that it points to. */
@@ -105,7 +112,7 @@ public final class CaseReader {
     private CaseFile finish(Optional<Document> document, Path folder, List<Substitution> substitutions,
             Problems problems) {
         Optional<Case> run = document.isEmpty() ? Optional.empty()
-                : new OneCase(document.get(), folder, substitutions, problems, cars, ear, bounds).read(true);
+                : new OneCase(document.get(), folder, substitutions, problems, cars, ear, questions, bounds).read(true);
         List<Problem> warnings = problems.warningsOrFail();
         return new CaseFile(run.orElseThrow(), warnings);
     }

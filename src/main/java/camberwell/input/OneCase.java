@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -38,11 +39,12 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
  * @param folder that its paths start from
  * @param substitutions values to read instead of those that stand there
  * @param cars that were read without a word against them
- * @param ear what understands a driver's own words; none if null
+ * @param ear what understands a driver's own words; none if null, and then nobody asks what is not asked for either
+ * @param questions the follow-up questions that are asked, each with its answers
  * @param bounds where it reads; anywhere if empty
  */
 record OneCase(Document in, Path folder, List<Substitution> substitutions, Problems problems, Map<Path, Car> cars,
-        Function<String, Heard> ear, List<Path> bounds) {
+        Function<String, Heard> ear, Map<String, Set<String>> questions, List<Path> bounds) {
 
     /**
      * The case; empty, with the problems noted, when it has no car.
@@ -97,7 +99,7 @@ record OneCase(Document in, Path folder, List<Substitution> substitutions, Probl
                     .ifPresent(tried::add);
         }
         Driven driven = new DrivenReader(in, car).read(fields);
-        Background background = BackgroundReader.read(fields);
+        Background background = BackgroundReader.read(fields, ear == null ? Optional.empty() : Optional.of(questions));
         fields.done();
         if (withEarlier && !fields.has("tyres") && !fields.has("reports") && !fields.has("say")) {
             in.warn(in.root(), "neither tyres nor reports, so there is nothing to advise on");
@@ -194,7 +196,7 @@ record OneCase(Document in, Path folder, List<Substitution> substitutions, Probl
         Optional<Case> earlier = path(node, "earlier run").map(Path::of)
                 .flatMap(path -> Document.load(path, problems)
                         .flatMap(it -> new OneCase(it, CaseReader.folderOf(path), List.of(), problems, cars, ear,
-                                bounds).read(false)));
+                                questions, bounds).read(false)));
         if (earlier.isPresent() && car.isPresent() && !earlier.get().car().name().equals(car.get().name())) {
             in.error(node, "this is a run of the " + earlier.get().car().name() + ", not of the "
                     + car.get().name());

@@ -1,9 +1,11 @@
 package camberwell.language;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,6 +16,8 @@ final class Misread {
 
     /** Longer lines resemble no sentence. */
     private static final int LONGEST_SENTENCE = 200;
+    private static final String ONE_A_LINE = "one sentence a line: what follows \"and\" stands on the next line";
+    private static final String REPORTS = "the driver reports ";
     private static final Pattern GAP = Pattern.compile("\\{[A-Za-z-]+}");
 
     private final Dictionary dictionary;
@@ -70,6 +74,12 @@ final class Misread {
             problems.tell(number, column, no, Optional.empty());
         } else {
             Meant.Answer meant = new Meant(dictionary, condition).by(spaced);
+            if (condition && meant.suggestion().isEmpty() && spaced.startsWith(REPORTS) && dictionary.reported(spaced) == 0) {
+                String said = spaced.substring(REPORTS.length());
+                problems.tell(number, column + Math.max(0, text.indexOf(said)), "\"" + said + "\" is no symptom; one of your "
+                        + "own is brought by the file symptoms.yaml", symptomOf(said));
+                return;
+            }
             problems.tell(number, column, no + (meant.hint().isEmpty() ? "" : "; " + meant.hint()), meant.suggestion());
         }
     }
@@ -111,8 +121,30 @@ final class Misread {
 
     private Optional<String> advice(boolean condition, String spaced) {
         OtherWords others = new OtherWords(condition);
-        Optional<String> joinedBy = condition ? either(spaced) : Optional.empty();
+        Optional<String> joinedBy = condition ? either(spaced).or(() -> both(spaced)) : Optional.empty();
         return joinedBy.or(() -> others.advice(Rewording.joined(spaced, dictionary))).or(() -> others.advice(spaced));
+    }
+
+    /** The symptom that has most of those words in its name; empty where none has one of them. */
+    private Optional<String> symptomOf(String said) {
+        Set<String> words = Set.copyOf(List.of(said.split("[ -]+")).stream().distinct().toList());
+        return dictionary.sentences().stream().flatMap(sentence -> sentence.gaps().stream())
+                .filter(gap -> gap.name().equals("symptom")).flatMap(gap -> gap.words().stream()).distinct()
+                .filter(symptom -> shared(symptom, words) > 0).max(Comparator.comparingLong(symptom -> shared(symptom, words)));
+    }
+
+    private static long shared(String symptom, Set<String> words) {
+        return List.of(symptom.split("-")).stream().filter(words::contains).count();
+    }
+
+    /** Two sentences that an "and" stands between. */
+    private Optional<String> both(String line) {
+        for (int at = line.indexOf(" and "); at > 0; at = line.indexOf(" and ", at + 1)) {
+            if (reads(true, line.substring(0, at)) && reads(true, line.substring(at + " and ".length()))) {
+                return Optional.of(ONE_A_LINE);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Two sentences that an "or" stands between. */

@@ -23,7 +23,7 @@ final class OtherWords {
         {"- (?:always|all the time|lap after lap|(?:on )?(?:each|every) lap|on all laps)", "- on every lap"},
         {"- (?:one time|a single time|once)", "- only once"},
         {"- (?:(?:towards |at |near |by )?the end(?: of the " + TIMES
-                + ")?|late(?: on)?|late in the (?:stint|session)|later(?: on)?"
+                + ")?|(?:in|on|over) the (?:last|final) (?:few )?laps?|late(?: on)?|late in the (?:stint|session)|later(?: on)?"
             + "|later in the run)", "- late in the run"},
         {"- (?:(?:at|in|from) the (?:beginning|start)(?: of the " + TIMES
                 + ")?|(?:in|on|over|during) the (?:first|opening) (?:few )?laps?"
@@ -166,6 +166,8 @@ final class OtherWords {
         {"(\\S+ \\S+) was not tried", "nothing asks for what was not tried; ask what came of what was"},
         {"the last change was (\\S+ \\S+) and (.+)", "write \"the last change was $1\" and below it \"the last change $2\""},
         {"the track is (?:warm|cool|mild)", "a track is cold or hot; else write \"the track is above {figure} °C\""},
+        {"- (?:in|on) (?:the |a )?(wet|damp|dry)(?: track| road| surface)?",
+            "write \"the surface is $1\" as a condition of its own, above the report or below its dashes"},
         {"(\\S+) or (\\S+) is likely", "write \"either $1 is likely\" and below it \"or $2 is likely\""}};
 
     private static final String[][] ADVICE_FOR_CONCLUSIONS = {
@@ -180,6 +182,7 @@ final class OtherWords {
         {"(propose \\S+ \\S+) (by|to) (-?[0-9.]+) with certainty .*",
                 "a number has its unit behind it: \"$1 $2 $3 {unit} with certainty "
             + "{certainty}\""},
+        {"(.+) with certainty ([1-9][0-9]) ?%", "a certainty is a share of 1: write \"$1 with certainty 0.$2\""},
         {"(.+) with certainty ([0-9]+) ?%", "a certainty lies between 0.01 and 1.0"},
         {"(propose|oppose) (\\S+) to (.+)", "say also which way it goes: \"$1 $2 {direction} to $3\""},
         {"(.+) with certainty (\\S+) and (.+)", "one sentence a line: what follows \"and\" stands on the next line"}};

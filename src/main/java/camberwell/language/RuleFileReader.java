@@ -36,6 +36,8 @@ public final class RuleFileReader {
     private final Stage stage;
     private final SentenceReader sentences;
     private final List<Problem> problems = new ArrayList<>();
+    /** How often something was wrong, whether it was told already or not. */
+    private int met;
     private final List<RuleText> rules = new ArrayList<>();
     private final List<RuleText> broken = new ArrayList<>();
     private final Map<String, Integer> lineOfName = new HashMap<>();
@@ -195,7 +197,7 @@ public final class RuleFileReader {
         draft = new Draft(new Annotations(names, this::problem));
         draft.name = matcher.group(1).strip();
         draft.line = number;
-        draft.problemsBefore = wasWhole ? problems.size() : -1;
+        draft.problemsBefore = wasWhole ? met : -1;
         section = Section.HEAD;
         if (draft.name.isEmpty() || draft.name.length() > LONGEST_NAME) {
             problem(number, column + matcher.start(1), "a rule's name has 1 to " + LONGEST_NAME + " characters");
@@ -324,7 +326,7 @@ public final class RuleFileReader {
             Statement.Verb verb = said.sentence().verb().orElseThrow();
             if (!stage.allows(verb)) {
                 problem(number, column, "a rule of the stage " + stage.folder() + " does not " + verb.spoken()
-                        + "; it belongs into " + Stage.homeOf(verb).folder());
+                        + "; it belongs into " + Stage.homesOf(verb));
             }
             draft.conclusions.add(said);
         });
@@ -345,14 +347,14 @@ public final class RuleFileReader {
         if (!draft.saysThen) {
             problem(draft.line, 1, rule + " concludes nothing");
         }
-        draft.name = EitherOr.named(draft.name, way, ways);
         Integer other = lineOfName.putIfAbsent(draft.name, draft.line);
-        if (other != null) {
+        draft.name = EitherOr.named(draft.name, way, ways);
+        if (other != null && (way == 0 || other != draft.line)) {
             problem(draft.line, 1, rule + (other == draft.line
                     ? " stands for both ends; write {axle} into its name, or {Axle} where it starts"
                     : " stands already at line " + other));
         }
-        (problems.size() == draft.problemsBefore ? rules : broken).add(written());
+        (met == draft.problemsBefore ? rules : broken).add(written());
     }
 
     private RuleText written() {
@@ -374,6 +376,7 @@ public final class RuleFileReader {
 
     /** Of a rule that is read several times, what is always wrong is told once. */
     private void problem(int line, int column, String message, Optional<String> suggestion) {
+        met++;
         String excerpt = line >= 1 && line <= lines.size() ? lines.get(line - 1) : "";
         int written = end.map(axle -> BothEnds.columnAsWritten(axle, excerpt, column)).orElse(column);
         if (isAgain() && problems.stream().anyMatch(told -> told.line() == line

@@ -57,6 +57,12 @@ public enum Stage implements Word {
         };
     }
 
+    /** The folders that a conclusion belongs into; what is found in a reading or in a cause may say any of the other stages. */
+    static String homesOf(Statement.Verb verb) {
+        Stage home = homeOf(verb);
+        return home == READINGS ? READINGS.folder + " or " + CAUSES.folder : home.folder;
+    }
+
     /** The folder of its rule files. */
     public String folder() {
         return folder;

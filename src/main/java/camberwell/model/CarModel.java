@@ -20,6 +20,7 @@ import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Surface;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,6 +64,8 @@ public final class CarModel {
     private static final Set<Adjuster> IN_MOTION = Set.of(Adjuster.FRONT_BUMP, Adjuster.FRONT_REBOUND,
             Adjuster.REAR_BUMP, Adjuster.REAR_REBOUND, Adjuster.FRONT_RIDE_HEIGHT, Adjuster.REAR_RIDE_HEIGHT);
     /** Known by what a published form makes of them, of one car against itself: nothing to hide a fault in. */
+    private static final Set<Dimension> ROLL_STIFFNESS = Set.of(Dimension.FRONT_WHEEL_RATE, Dimension.REAR_WHEEL_RATE,
+            Dimension.FRONT_BAR, Dimension.REAR_BAR);
     private static final Set<Adjuster> PRESSURES = Set.of(Adjuster.FRONT_PRESSURE, Adjuster.REAR_PRESSURE);
 
     private final Car car;
@@ -278,6 +281,14 @@ public final class CarModel {
     /** The car, with every dimension. */
     public Car car() {
         return car;
+    }
+
+    /**
+     * Whether the car's own file tells its stiffness in roll at both ends. A class of car tells which way a change goes, and not
+     * how near a car of it is to neutral.
+     */
+    public boolean ownStiffness() {
+        return lent.isEmpty() || Collections.disjoint(lent.get().what(), ROLL_STIFFNESS);
     }
 
     /** What a class lent that the car's file leaves out; empty where it has all that matters. */

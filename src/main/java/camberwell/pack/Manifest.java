@@ -63,26 +63,34 @@ public record Manifest(String name, String version, String author, List<String> 
                 && (words.length == 1 || VERSION.matcher(words[1]).matches());
     }
 
+    /**
+     * What stands in the way of a pack.
+     *
+     * @param about the words of its file that it is about
+     */
+    public record Obstacle(String about, String told) {
+    }
+
     /** What stands in its way beside {@code before}, the packs that are read before it: each need that is not met. */
-    public List<String> obstacles(List<Manifest> before) {
-        List<String> obstacles = new ArrayList<>();
+    public List<Obstacle> obstacles(List<Manifest> before) {
+        List<Obstacle> obstacles = new ArrayList<>();
         for (String need : needs) {
             String[] words = need.split(" ");
             String least = words.length > 1 ? words[1] : "0";
             Optional<Manifest> other = before.stream().filter(it -> it.name.equals(words[0])).findFirst();
             if (words[0].equals("camberwell")) {
                 if (compare(CAMBERWELL, least) < 0) {
-                    obstacles.add("needs camberwell " + least + ", and this is " + CAMBERWELL
-                            + "; install a newer camberwell");
+                    obstacles.add(new Obstacle(need, "needs camberwell " + least + ", and this is " + CAMBERWELL
+                            + "; install a newer camberwell"));
                 }
             } else if (other.isEmpty()) {
-                obstacles.add("needs " + need + ", which is not here; name it with --rules before this one");
+                obstacles.add(new Obstacle(need, "needs " + need + ", which is not here; name it with --rules before this one"));
             } else if (compare(other.get().version, least) < 0) {
-                obstacles.add("needs " + need + ", and the one here is " + other.get().version);
+                obstacles.add(new Obstacle(need, "needs " + need + ", and the one here is " + other.get().version));
             }
         }
-        before.stream().filter(other -> other.name.equals(name)).forEach(other -> obstacles.add("is in use twice, in version "
-                + other.version + " and in version " + version + "; take one of them"));
+        before.stream().filter(other -> other.name.equals(name)).forEach(other -> obstacles.add(new Obstacle(name,
+                "is in use twice, in version " + other.version + " and in version " + version + "; take one of them")));
         return obstacles;
     }
 

@@ -36,7 +36,7 @@ public record OwnSymptom(String id, String felt, boolean tyre, Optional<Axle> ax
         Document.parse(file, text, problems).ifPresent(document -> {
             Fields fields = document.fields("symptom");
             for (String id : fields.keys()) {
-                fields.map(id, "key").ifPresent(entry -> symptoms.add(read(id, entry, fields)));
+                fields.map(id, "key").flatMap(entry -> read(id, entry, fields)).ifPresent(symptoms::add);
             }
             if (symptoms.size() > MOST) {
                 fields.error("there are more than " + MOST + " words");
@@ -46,11 +46,14 @@ public record OwnSymptom(String id, String felt, boolean tyre, Optional<Axle> ax
         return List.copyOf(symptoms);
     }
 
-    private static OwnSymptom read(String id, Fields entry, Fields all) {
-        if (!ID.matcher(id).matches()) {
+    /** The word of that name; empty where a word cannot be called so. */
+    private static Optional<OwnSymptom> read(String id, Fields entry, Fields all) {
+        boolean named = ID.matcher(id).matches();
+        if (!named) {
             all.errorAtKey(id, "a symptom is made of small letters, numbers and dashes" + Text.spelledPlainly(id));
         } else if (isBuiltIn(id)) {
-            all.errorAtKey(id, Text.quoted(id) + " is a symptom of camberwell's own");
+            all.errorAtKey(id, Text.quoted(id) + " is a symptom of camberwell's own; rules may ask for it as it is, and a word "
+                    + "of yours needs another name");
         }
         entry.require("felt");
         String felt = entry.text("felt").orElse("");
@@ -65,7 +68,7 @@ public record OwnSymptom(String id, String felt, boolean tyre, Optional<Axle> ax
             changes.done();
         });
         entry.done();
-        return new OwnSymptom(id, felt, tyre, axle, helpedBy);
+        return named && !isBuiltIn(id) ? Optional.of(new OwnSymptom(id, felt, tyre, axle, helpedBy)) : Optional.empty();
     }
 
     private static boolean isBuiltIn(String id) {

@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,6 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -67,6 +69,7 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
     private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::folder).toList();
     private static final List<String> NOTE_KINDS =
             List.of("adjustments", "readings", "causes", "driving", "cautions");
+    private static final Pattern KEY = Pattern.compile("(?m)^([\\p{L}\\p{N}_-]+)[ \\t]*:");
     private static final String[] PROGRAMS = {".java", ".class", ".jar", ".groovy", ".kts", ".xls", ".xlsx", ".gdst",
         ".rdrl", ".brl", ".rf", ".bpmn", ".bpmn2", ".dmn", ".pmml", ".kmodule"};
 
@@ -86,24 +89,63 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
      */
     public static RulePack read(Path place, String name, boolean trusted) {
         List<Problem> problems = new ArrayList<>();
-        Map<String, byte[]> found = PackFiles.read(place, name, problems);
-        Map<String, String> files = new TreeMap<>();
-        found.forEach((path, bytes) -> keep(path, bytes, name, trusted, files, problems));
-        Problems inManifest = new Problems();
-        Optional<Manifest> manifest = Optional.ofNullable(files.get(MANIFEST))
-                .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, inManifest));
-        Optional.ofNullable(files.get(THRESHOLDS)).ifPresent(text ->
-                ThresholdsFile.read(name + "/" + THRESHOLDS, text, Thresholds.BUILT_IN, inManifest));
-        List<String> symptoms = new ArrayList<>(Word.ids(Symptom.class));
-        Optional.ofNullable(files.get(SYMPTOMS)).ifPresent(text -> OwnSymptom.read(name + "/" + SYMPTOMS, text, inManifest)
-                .forEach(symptom -> symptoms.add(symptom.id())));
-        Optional.ofNullable(files.get(QUESTIONS)).ifPresent(text ->
-                OwnQuestion.read(name + "/" + QUESTIONS, text, symptoms, inManifest));
-        problems.addAll(inManifest.all());
+        RulePack pack = read(place, name, trusted, problems);
         if (!problems.isEmpty()) {
             throw new ProblemsException(problems.stream().sorted().toList());
         }
-        return new RulePack(name, manifest, trusted, Map.copyOf(files));
+        return pack;
+    }
+
+    /**
+     * Reads what can be read of a folder or a zip file, to be looked at and not to be used: what does not belong there, and
+     * what cannot be read, is left out of it, so that one fault does not hide the others.
+     *
+     * @param met where everything goes that is wrong with it
+     * @throws ProblemsException if there is nothing that could be read
+     */
+    public static RulePack read(Path place, String name, boolean trusted, List<Problem> met) {
+        List<Problem> problems = new ArrayList<>();
+        Map<String, byte[]> found = PackFiles.read(place, name, problems);
+        Map<String, String> files = new TreeMap<>();
+        found.forEach((path, bytes) -> keep(path, bytes, name, trusted, files, problems));
+        Problems inFiles = new Problems();
+        Optional<Manifest> manifest = Optional.ofNullable(files.get(MANIFEST))
+                .flatMap(text -> Manifest.read(name + "/" + MANIFEST, text, inFiles));
+        Optional.ofNullable(files.get(THRESHOLDS)).ifPresent(text ->
+                ThresholdsFile.read(name + "/" + THRESHOLDS, text, Thresholds.BUILT_IN, inFiles));
+        List<String> symptoms = new ArrayList<>(Word.ids(Symptom.class));
+        Optional.ofNullable(files.get(SYMPTOMS)).ifPresent(text -> {
+            OwnSymptom.read(name + "/" + SYMPTOMS, text, inFiles).forEach(symptom -> symptoms.add(symptom.id()));
+            keys(text).stream().filter(key -> !symptoms.contains(key)).forEach(symptoms::add);
+        });
+        Optional.ofNullable(files.get(QUESTIONS)).ifPresent(text ->
+                OwnQuestion.read(name + "/" + QUESTIONS, text, symptoms, inFiles));
+        problems.addAll(inFiles.all());
+        met.addAll(problems.stream().sorted().toList());
+        return new RulePack(name, manifest, trusted, Map.copyOf(files)).without(problems);
+    }
+
+    /** The same without the files that have those problems; of words for complaints and of questions what can be read stays. */
+    public RulePack without(List<Problem> problems) {
+        Set<String> odd = new HashSet<>();
+        problems.forEach(problem -> odd.add(problem.file()));
+        return new RulePack(name, manifest, trusted, only(path -> !odd.contains(name + "/" + path)
+                || path.equals(SYMPTOMS) || path.equals(QUESTIONS)));
+    }
+
+    /** The words that its files of complaints and of questions were meant to bring, and do not, since they cannot be read. */
+    public Set<String> lost() {
+        Set<String> lost = new HashSet<>(keys(files.getOrDefault(SYMPTOMS, "")));
+        lost.addAll(keys(files.getOrDefault(QUESTIONS, "")));
+        symptoms().forEach(symptom -> lost.remove(symptom.id()));
+        questions().forEach(question -> lost.remove(question.id()));
+        lost.removeAll(Word.ids(Symptom.class));
+        return lost;
+    }
+
+    /** The keys of a file that may be no YAML: what a line begins with, up to a colon. */
+    private static List<String> keys(String text) {
+        return KEY.matcher(text).results().map(match -> match.group(1)).toList();
     }
 
     private static void keep(String path, byte[] bytes, String name, boolean trusted, Map<String, String> files,
@@ -189,7 +231,10 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
             return Optional.of("notes lie right below " + NOTES + "/" + String.join(", " + NOTES + "/", NOTE_KINDS));
         }
         if (STAGES.contains(parts.get(0)) && parts.size() > 1) {
-            return Optional.of("a folder of rules holds files that end in .dslr and nothing else");
+            int ending = lower.indexOf(".dslr.");
+            return Optional.of("a folder of rules holds files that end in .dslr and nothing else" + (ending < 0 ? ""
+                    : "; did you mean " + Text.quoted(path.substring(path.lastIndexOf('/') + 1, ending + ".dslr".length()))
+                    + "?"));
         }
         if ((lower.equals(MANIFEST) || lower.equals("pack.yml")) && !path.equals(MANIFEST)) {
             return Optional.of("what a folder says of itself stands in " + MANIFEST + ", written so");

@@ -41,6 +41,8 @@ public final class RuleSet {
     private final List<RuleFile> files = new ArrayList<>();
     private final List<RuleFile> packFiles = new ArrayList<>();
     private final Map<String, RuleText> rules = new LinkedHashMap<>();
+    /** The rules that hold by their titles, of one that goes several ways the first way. */
+    private final Map<String, RuleText> titles = new HashMap<>();
     private final Map<String, RuleText> ids = new HashMap<>();
     private final Map<RuleText, RuleText> replaced = new LinkedHashMap<>();
     private final List<Problem> builtInProblems = new ArrayList<>();
@@ -66,8 +68,7 @@ public final class RuleSet {
         List<Problem> inList = new ArrayList<>();
         List<String> symptoms = packs.stream().flatMap(pack -> pack.symptoms().stream()).map(OwnSymptom::id).distinct()
                 .toList();
-        Map<String, Set<String>> questions = new LinkedHashMap<>();
-        packs.forEach(pack -> pack.questions().forEach(question -> questions.put(question.id(), question.answers().keySet())));
+        Map<String, Set<String>> questions = questions(packs);
         Names all = questions.isEmpty() ? names : names.with(questions);
         RuleSet set = new RuleSet(folder.dictionary().with(symptoms), folder.retired(inList));
         set.builtInProblems.addAll(inList);
@@ -82,8 +83,8 @@ public final class RuleSet {
         List<Manifest> manifests = new ArrayList<>();
         for (RulePack pack : packs) {
             pack.manifest().ifPresent(manifest -> {
-                manifest.obstacles(manifests).forEach(obstacle -> set.packProblems.add(Problem.error(
-                        pack.name() + "/" + RulePack.MANIFEST, 1, 1, obstacle)));
+                manifest.obstacles(manifests).forEach(obstacle -> set.packProblems.add(inManifest(pack,
+                        obstacle.about(), obstacle.told(), Optional.empty())));
                 manifests.add(manifest);
             });
             set.switchOff(pack);
@@ -93,26 +94,44 @@ public final class RuleSet {
         return set;
     }
 
+    /** The follow-up questions of those packs, each with its answers. */
+    public static Map<String, Set<String>> questions(List<RulePack> packs) {
+        Map<String, Set<String>> questions = new LinkedHashMap<>();
+        packs.forEach(pack -> pack.questions().forEach(question -> questions.put(question.id(), question.answers().keySet())));
+        return questions;
+    }
+
     /** Takes out the rules that a pack does not want. */
     private void switchOff(RulePack pack) {
-        String file = pack.name() + "/" + RulePack.MANIFEST;
         for (String name : pack.manifest().map(Manifest::off).orElse(List.of())) {
             List<RuleText> named = named(name);
             if (named.isEmpty()) {
-                packProblems.add(Problem.error(file, 1, 1, "\"switch-off\" names \"" + name + "\", "
+                packProblems.add(inManifest(pack, name, "\"switch-off\" names \"" + name + "\", "
                         + Retired.named(name, retired).map(one -> "which " + one.told())
                         .orElse("and no earlier folder has a rule of that name"), Nearest.to(name, rules.keySet())));
             }
             for (RuleText rule : named) {
                 if (rule.stage() == Stage.CAUTIONS && !pack.trusted()) {
-                    packProblems.add(Problem.error(file, 1, 1, "\"" + rule.name() + "\" draws a caution; only a folder "
-                            + "named with --trust may switch it off"));
+                    packProblems.add(inManifest(pack, name, "\"" + rule.name() + "\" draws a caution; only a folder "
+                            + "named with --trust may switch it off", Optional.empty()));
                 } else {
                     switchedOff.put(rule, pack.title());
-                    rules.remove(rule.name());
+                    remove(rule);
                 }
             }
         }
+    }
+
+    /** A problem at the first place of the manifest that has that text. */
+    private static Problem inManifest(RulePack pack, String about, String message, Optional<String> suggestion) {
+        List<String> lines = pack.files().getOrDefault(RulePack.MANIFEST, "").lines().toList();
+        int line = 0;
+        while (line < lines.size() && !lines.get(line).contains(about)) {
+            line++;
+        }
+        boolean found = line < lines.size();
+        return new Problem(pack.name() + "/" + RulePack.MANIFEST, found ? line + 1 : 1,
+                found ? lines.get(line).indexOf(about) + 1 : 1, message, suggestion, false, found ? lines.get(line) : "");
     }
 
     /**
@@ -172,13 +191,29 @@ public final class RuleSet {
     private void add(RuleText rule, List<Problem> problems) {
         rule.replaces().ifPresent(old -> replace(old, rule, problems));
         rule.standing().id().ifPresent(id -> identify(id, rule, problems));
-        RuleText other = rules.putIfAbsent(rule.name(), rule);
-        if (other != null) {
+        RuleText other = titles.putIfAbsent(Conclusion.voice(rule.name()), rule);
+        if (other == null || isAnotherWay(rule, other)) {
+            rules.put(rule.name(), rule);
+        } else {
             boolean mayReplace = isOf(other.file(), files) && isOf(rule.file(), packFiles);
-            problems.add(Problem.error(rule.file(), rule.line(), 1, "the rule \"" + rule.name()
+            String title = Conclusion.voice(rule.name());
+            Problem problem = Problem.error(rule.file(), rule.line(), 1, "the rule \"" + title
                     + "\" stands already in " + other.file() + ":" + other.line() + (mayReplace
-                    ? "; if it is to take its place, say @replaces(\"" + rule.name() + "\")" : "")));
+                    ? "; if it is to take its place, say @replaces(\"" + title + "\")" : ""));
+            if (!problems.contains(problem)) {
+                problems.add(problem);
+            }
         }
+    }
+
+    /** Whether both are ways of one rule, through conditions of which one will do. */
+    private static boolean isAnotherWay(RuleText rule, RuleText other) {
+        return !rule.name().equals(other.name()) && rule.file().equals(other.file()) && rule.line() == other.line();
+    }
+
+    private void remove(RuleText rule) {
+        rules.remove(rule.name());
+        titles.remove(Conclusion.voice(rule.name()));
     }
 
     /** Takes a rule out that another one replaces, by its name or its id. */
@@ -192,7 +227,7 @@ public final class RuleSet {
         if (!taken.isEmpty() && taken.stream().noneMatch(one -> one.file().equals(rule.file()))) {
             taken.forEach(one -> {
                 replaced.put(one, rule);
-                rules.remove(one.name());
+                remove(one);
             });
             return;
         }
@@ -241,14 +276,6 @@ public final class RuleSet {
     /** How many rules the rule folders have, those with a problem among them. */
     public int packSize() {
         return packFiles.stream().mapToInt(file -> file.rules().size() + file.broken().size()).sum();
-    }
-
-    /** The rules with a problem, as far as they could be read. */
-    public List<RuleText> broken() {
-        List<RuleText> broken = new ArrayList<>();
-        files.forEach(file -> broken.addAll(file.broken()));
-        packFiles.forEach(file -> broken.addAll(file.broken()));
-        return broken;
     }
 
     /** The rules that do not hold any more, each with the one that took its place. */

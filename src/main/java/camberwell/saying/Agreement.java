@@ -112,7 +112,7 @@ final class Agreement {
         if (heard.told().size() == 1) {
             Optional<Impression> part = parts.beside(heard.told().get(0).symptom());
             if (part.isPresent()) {
-                return with(Details.of(ear.ofWords(), part.get(), heard, Named.of(atoms)));
+                return with(Details.of(ear.ofWords(), part.get(), heard, Named.of(atoms), parts));
             }
         }
         List<Told> mayBe = best.stream().filter(it -> likely.get(it) >= ASKED && !it.heard().told().isEmpty()).limit(MOST)

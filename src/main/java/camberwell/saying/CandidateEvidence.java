@@ -13,11 +13,13 @@ final class CandidateEvidence {
 
     private final Heard heard;
     private final Impression impression;
+    private final Parts parts;
     private final Set<String> read = new TreeSet<>();
     /** What speaks for or against all readings of that saying alike. */
     private final Evidence ofAll = new Evidence();
 
-    CandidateEvidence(Ear ear, String said, Heard heard, Impression impression, List<Atom> atoms) {
+    CandidateEvidence(Ear ear, String said, Heard heard, Impression impression, List<Atom> atoms, Parts parts) {
+        this.parts = parts;
         this.heard = heard;
         this.impression = impression;
         heard.told().forEach(told -> read.add(told.symptom().id()));
@@ -41,8 +43,8 @@ final class CandidateEvidence {
         }));
     }
 
-    /** @param parts how sure two parts of it are together; 0 where it was not cut */
-    void add(Candidate candidate, Named named, double parts) {
+    /** @param cut how sure two parts of it are together; 0 where it was not cut */
+    void add(Candidate candidate, Named named, double cut) {
         Set<String> means = candidate.means();
         String how = read.isEmpty() ? "silent" : read.equals(means) ? "same" : "other";
         String sort = candidate.sort() + " " + how + (heard.exact() ? " exact" : "");
@@ -58,8 +60,8 @@ final class CandidateEvidence {
             evidence.likely("by " + member, means.stream().mapToDouble(it -> impression.by(member, it)).sum(), sort)
                     .likely("several by " + member, impression.by(member, Lesson.SEVERAL), sort);
         }
-        if (parts > 0) {
-            evidence.likely("parts", parts, sort);
+        if (cut > 0) {
+            evidence.likely("parts", cut, sort);
         }
         boolean doubted = heard.doubtful().stream().flatMap(doubt -> doubt.mayBe().stream())
                 .anyMatch(told -> means.contains(told.symptom().id()));
@@ -81,7 +83,7 @@ final class CandidateEvidence {
     /** How likely the words are that narrow it, and how likely others that do not. */
     private void details(Candidate candidate, Named named, String sort) {
         List<Told> told = candidate.heard().told();
-        WordEvidence words = new WordEvidence(impression, heard, named.words(), told.size() > 1);
+        WordEvidence words = new WordEvidence(impression, heard, named.words(), parts, told.size() > 1);
         double all = 1;
         double least = 1;
         double most = 0;

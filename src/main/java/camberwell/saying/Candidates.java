@@ -33,7 +33,7 @@ final class Candidates {
         this.impression = impression;
         this.named = Named.of(atoms);
         this.parts = parts;
-        this.evidence = new CandidateEvidence(ear, said, heard, impression, atoms);
+        this.evidence = new CandidateEvidence(ear, said, heard, impression, atoms, parts);
     }
 
     /** Those of a saying of which the grammar makes {@code heard}, with what speaks for each. */
@@ -46,7 +46,7 @@ final class Candidates {
         Set<Symptom> read = new TreeSet<>();
         heard.told().forEach(told -> read.add(told.symptom()));
         if (!read.isEmpty()) {
-            add(all, Candidate.Sort.READ, Details.of(ear.ofWords(), impression, heard, named), 0);
+            add(all, Candidate.Sort.READ, Details.of(ear.ofWords(), impression, heard, named, parts), 0);
         }
         List<Symptom> symptoms = impression.symptoms();
         for (int i = 0; i < Math.min(2, symptoms.size()); i++) {
@@ -57,13 +57,12 @@ final class Candidates {
         }
         if (impression.likelySeveral() >= SEVERAL && symptoms.size() > 1) {
             Set<Symptom> two = new TreeSet<>(symptoms.subList(0, 2));
-            Set<String> ids = Set.of(symptoms.get(0).id(), symptoms.get(1).id());
-            parts.of(ids).ifPresent(it -> add(all, Candidate.Sort.PARTS, new Details.Outcome(it.told(), it.doubts(), List.of()),
-                    it.sure()));
             if (!read.equals(two)) {
                 add(all, Candidate.Sort.TWO, sounding(two), 0);
             }
         }
+        parts.two().ifPresent(it -> add(all, Candidate.Sort.PARTS, new Details.Outcome(it.told(), it.doubts(), List.of()),
+                it.sure()));
         Candidate well = Candidate.of(Candidate.Sort.WELL,
                 new Heard(said, List.of(), surface(), true, List.of(), List.of(), List.of()));
         evidence.add(well, named, 0);
@@ -73,7 +72,7 @@ final class Candidates {
     }
 
     private Details.Outcome sounding(Set<Symptom> symptoms) {
-        return Details.of(ear.ofWords(), impression, symptoms, heard, named);
+        return Details.of(ear.ofWords(), impression, symptoms, heard, named, parts);
     }
 
     private void add(List<Candidate> all, Candidate.Sort sort, Details.Outcome outcome, double sure) {

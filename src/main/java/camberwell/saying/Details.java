@@ -50,9 +50,9 @@ final class Details {
     record Outcome(List<Told> told, List<Heard.Unclear> doubts, List<String> notUnderstood) {
     }
 
-    private Details(Judge judge, Impression impression, Heard heard, Named named, boolean several) {
+    private Details(Judge judge, Impression impression, Heard heard, Named named, Parts parts, boolean several) {
         this.judge = judge;
-        this.weighed = new WordEvidence(impression, heard, named.words(), several);
+        this.weighed = new WordEvidence(impression, heard, named.words(), parts, several);
         this.phrased = named.phrased();
     }
 
@@ -60,8 +60,9 @@ final class Details {
      * Those symptoms, one or several, of which the grammar reads nothing, or something else. Words that are named somewhere and
      * of a kind that is not taken are not swallowed.
      */
-    static Outcome of(Judge judge, Impression impression, Collection<Symptom> symptoms, Heard heard, Named named) {
-        Details details = new Details(judge, impression, heard, named, symptoms.size() > 1);
+    static Outcome of(Judge judge, Impression impression, Collection<Symptom> symptoms, Heard heard, Named named,
+            Parts parts) {
+        Details details = new Details(judge, impression, heard, named, parts, symptoms.size() > 1);
         List<Told> told = symptoms.stream().map(symptom -> details.told(symptom, details.read(symptom))).toList();
         named.words().stream().filter(word -> told.stream().noneMatch(one -> one.word(word.getClass()).isPresent()))
                 .forEach(details::doubt);
@@ -75,8 +76,8 @@ final class Details {
     }
 
     /** What the grammar reads, whose symptoms are the right ones. */
-    static Outcome of(Judge judge, Impression impression, Heard heard, Named named) {
-        Details details = new Details(judge, impression, heard, named, heard.told().size() > 1);
+    static Outcome of(Judge judge, Impression impression, Heard heard, Named named, Parts parts) {
+        Details details = new Details(judge, impression, heard, named, parts, heard.told().size() > 1);
         List<Told> told = united(heard.told().stream().map(read -> details.told(read.symptom(), Optional.of(read))).toList());
         List<String> rest = new ArrayList<>(heard.notUnderstood());
         // What else the grammar makes of some of the words is no suggestion: the whole is understood.

@@ -158,7 +158,7 @@ final class LeftOut {
         List<Told> read = clause.heard().told();
         boolean same = read.stream().map(one -> one.symptom().id()).allMatch(sounds::contains) && read.size() == sounds.size();
         return same ? read : Details.of(ear.ofWords(), clause.sounds(),
-                sounds.stream().sorted().map(symptom -> Word.of(Symptom.class, symptom)).toList(), clause.heard(), Named.NOTHING)
-                .told();
+                sounds.stream().sorted().map(symptom -> Word.of(Symptom.class, symptom)).toList(), clause.heard(), Named.NOTHING,
+                new Parts(sayings, ear, clause.text())).told();
     }
 }

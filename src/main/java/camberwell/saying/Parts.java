@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * The parts of a saying, cut where a new clause may begin: two complaints sound like one of them each, and beside one complaint
@@ -24,6 +23,8 @@ final class Parts {
     private static final String WHEN = " when ";
     /** How sure both parts have to be together, to be worth weighing. */
     private static final double SURE = 0.4;
+    /** How sure a part has to sound like that one complaint, to be asked what narrows it. */
+    private static final double ABOUT = 0.5;
     /** How sure each of two parts has to be, of which one is no complaint. */
     private static final double APART = 0.75;
 
@@ -31,6 +32,7 @@ final class Parts {
     private final Ear ear;
     private final String said;
     private final Map<String, Part> heard = new HashMap<>();
+    private final Map<Symptom, Optional<Impression>> about = new HashMap<>();
 
     /** A part, as the grammar reads it and as it sounds. */
     record Part(String text, Heard heard, Impression sounds) {
@@ -89,30 +91,46 @@ final class Parts {
         return end == 0 ? Optional.empty() : Optional.of(part(rest.substring(0, end).strip()));
     }
 
-    /** The complaint of each part, if some cut leaves two parts that sound like just these; of several the surest. */
-    Optional<Two> of(Set<String> sounds) {
+    /** The complaint of each part, if some cut leaves two parts that sound like one each; of several cuts the surest. */
+    Optional<Two> two() {
         Two best = new Two(List.of(), List.of(), SURE);
         for (int cut : cuts(said)) {
             List<Told> told = new ArrayList<>();
             List<Heard.Unclear> doubts = new ArrayList<>();
-            Set<String> both = new TreeSet<>();
             double sure = 1;
             for (Part part : List.of(part(0, cut), part(cut, said.length()))) {
                 Set<String> likeliest = part.sounds().likeliest();
                 sure *= part.sounds().sure(likeliest);
-                both.addAll(likeliest);
                 if (likeliest.size() == 1 && !Lesson.NO_COMPLAINT.containsAll(likeliest)) {
                     Details.Outcome outcome = Details.of(ear.ofWords(), part.sounds(),
-                            List.of(Word.of(Symptom.class, likeliest.iterator().next())), part.heard(), Named.NOTHING);
+                            List.of(Word.of(Symptom.class, likeliest.iterator().next())), part.heard(), Named.NOTHING,
+                            new Parts(sayings, ear, part.text()));
                     told.addAll(outcome.told());
                     doubts.addAll(outcome.doubts());
                 }
             }
-            if (told.size() == 2 && both.equals(sounds) && sure > best.sure()) {
+            boolean apart = told.size() == 2 && !told.get(0).equals(told.get(1)) && !told.get(0).within(told.get(1))
+                    && !told.get(1).within(told.get(0));
+            if (apart && sure > best.sure()) {
                 best = new Two(told, doubts, sure);
             }
         }
         return best.told().isEmpty() ? Optional.empty() : Optional.of(best);
+    }
+
+    /** What that part sounds like, up to a cut or from there on, which sounds most like that symptom alone. */
+    Optional<Impression> about(Symptom symptom) {
+        return about.computeIfAbsent(symptom, fresh -> {
+            Set<String> just = Set.of(symptom.id());
+            Impression best = null;
+            for (int cut : cuts(said)) {
+                for (Part part : List.of(part(0, cut), part(cut, said.length()))) {
+                    double sure = part.sounds().likeliest().equals(just) ? part.sounds().sure(just) : 0;
+                    best = sure >= ABOUT && (best == null || sure > best.sure(just)) ? part.sounds() : best;
+                }
+            }
+            return Optional.ofNullable(best);
+        });
     }
 
     /**

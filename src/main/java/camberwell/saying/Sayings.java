@@ -134,11 +134,11 @@ public final class Sayings {
                     if (further) {
                         brought.add(meaning);
                     }
-                    add(section.prose(words), meaning, section);
+                    add(section, words, meaning);
                 })));
         root.map("things", "thing").ifPresent(section -> section.keys().forEach(thing -> {
             String[] parts = thing.split(" ");
-            add(section.prose(thing), new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])), section);
+            add(section, thing, new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])));
         }));
         root.map("doings", "doing").ifPresent(section -> section.keys().forEach(name ->
                 section.map(name, "key").ifPresent(doing -> doing(name, doing))));
@@ -149,13 +149,13 @@ public final class Sayings {
         for (Meaning.Sign sign : SIGNS) {
             String name = sign.name().toLowerCase(Locale.ROOT);
             root.map(name, "key").ifPresent(section -> {
-                add(section.prose("said"), sign, section);
+                add(section, "said", sign);
                 section.done();
             });
         }
         root.map("joins", "key").ifPresent(section -> {
             for (Meaning.Sign join : JOINS) {
-                add(section.prose(join.name().toLowerCase(Locale.ROOT)), join, section);
+                add(section, join.name().toLowerCase(Locale.ROOT), join);
             }
             section.done();
         });
@@ -166,10 +166,10 @@ public final class Sayings {
     private void circumstances(Fields root, String name, Meaning.Role role) {
         root.map(name, "meaning").ifPresent(section -> section.keys().forEach(words -> {
             if (words.equals("suddenly")) {
-                add(section.prose(words), Meaning.Sign.SUDDENLY, section);
+                add(section, words, Meaning.Sign.SUDDENLY);
             } else {
                 narrowing(words, section, List.of(words.split(" "))).ifPresent(narrowing -> {
-                    add(section.prose(words), new Meaning.Circumstance(narrowing, role), section);
+                    add(section, words, new Meaning.Circumstance(narrowing, role));
                     narrowing.stream().filter(CornerKind.class::isInstance)
                             .forEach(kind -> named((CornerKind) kind, section.prose(words)));
                 });
@@ -196,7 +196,7 @@ public final class Sayings {
     }
 
     private void doing(String name, Fields doing) {
-        add(doing.prose("said"), new Meaning.Doing(name), doing);
+        add(doing, "said", new Meaning.Doing(name));
         Map<String, List<Meaning.Complaint>> table = doings.computeIfAbsent(name, key -> new LinkedHashMap<>());
         doing.map("on", "thing").ifPresent(on -> on.keys().forEach(thing -> {
             List<Meaning.Complaint> complaints = new ArrayList<>();
@@ -233,12 +233,12 @@ public final class Sayings {
         return Optional.of(List.copyOf(words));
     }
 
-    private void add(Optional<String> said, Meaning meaning, Fields in) {
+    private void add(Fields in, String key, Meaning meaning) {
         Set<String> words = meaning == Meaning.Sign.PLAIN || meaning == Meaning.Sign.OTHERS ? ordinary : stems;
-        for (StringTokenizer sayings = new StringTokenizer(said.orElse(""), ","); sayings.hasMoreTokens();) {
+        for (StringTokenizer sayings = new StringTokenizer(in.prose(key).orElse(""), ","); sayings.hasMoreTokens();) {
             String phrase = sayings.nextToken();
             if (!phrase.isBlank()) {
-                phrases.add(phrase, meaning, words, name -> in.error("\"" + name + "\" is no class of words"));
+                phrases.add(phrase, meaning, words, name -> in.error(key, "\"" + name + "\" is no class of words"));
             }
         }
     }

@@ -92,7 +92,7 @@ final class Teaching {
             impressions.addAll(here.parallelStream().map(i -> Ear.impression(others, cues.get(i))).toList());
         }
         Judge ofWords = Judge.taught(IntStream.range(0, judged.size()).parallel()
-                .mapToObj(k -> words(judged.get(k), impressions.get(k))).flatMap(List::stream).toList());
+                .mapToObj(k -> words(judged.get(k), impressions.get(k), hearers.get(k))).flatMap(List::stream).toList());
         Judge ofReadings = Judge.taught(IntStream.range(0, judged.size()).parallel()
                 .mapToObj(k -> readings(judged.get(k), impressions.get(k), new Ear(hearers.get(k), ofWords, null)))
                 .flatMap(List::stream).toList());
@@ -150,7 +150,7 @@ final class Teaching {
     }
 
     /** Each word that may narrow what is meant, and whether it does. */
-    private List<Judge.Case> words(int at, Impression impression) {
+    private List<Judge.Case> words(int at, Impression impression, Ear.Hearers hearers) {
         List<Judge.Case> cases = new ArrayList<>();
         Lesson lesson = lessons.get(at);
         Set<String> symptoms = common(lesson.labels(), Set.copyOf(Word.ids(Symptom.class)));
@@ -163,6 +163,7 @@ final class Teaching {
                 reads.add(Optional.empty());
             }
             WordEvidence evidence = new WordEvidence(impression, heard.get(at), named.words(),
+                    new Parts(sayings, new Ear(hearers, null, null), lesson.saying()),
                     symptoms.size() > 1 || heard.get(at).told().size() > 1);
             for (Optional<Told> read : reads) {
                 for (Class<? extends Word> kind : Details.KINDS) {

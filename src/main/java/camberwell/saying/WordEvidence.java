@@ -10,9 +10,10 @@ import java.util.Optional;
  *
  * @param heard what the grammar makes of the saying
  * @param named every word that narrows and is named somewhere in it, whatever it is said of
+ * @param parts of the saying: of several complaints each is in one
  * @param several whether the complaint is one of several
  */
-record WordEvidence(Impression impression, Heard heard, List<Word> named, boolean several) {
+record WordEvidence(Impression impression, Heard heard, List<Word> named, Parts parts, boolean several) {
 
     /** How likely it sounds that the word narrows that symptom. */
     double likely(Symptom symptom, Word word) {
@@ -36,6 +37,10 @@ record WordEvidence(Impression impression, Heard heard, List<Word> named, boolea
                 .likely("word", impression.likely(word), kind);
         if (impression.pairs(symptom, word)) {
             evidence.likely("pair", impression.likelyOf(symptom, word), kind);
+        }
+        Optional<Impression> part = several ? parts.about(symptom) : Optional.empty();
+        if (part.isPresent()) {
+            evidence.likely("in its part", part.get().likely(symptom, word), sort);
         }
         for (int member = 0; member < impression.members().size(); member++) {
             evidence.likely("by " + member, impression.by(member, word.id()), kind);

@@ -26,7 +26,7 @@ final class LooseEnds {
     private final UnaryOperator<String> fileOfNote;
     private final List<Problem> problems = new ArrayList<>();
 
-    /** @param everything all rules, those with a problem as far as they could be read */
+    /** @param everything all rules; one that could not be read would be missed */
     LooseEnds(List<RuleText> everything, Set<String> alwaysShown, UnaryOperator<String> fileOfNote) {
         this.everything = everything;
         this.alwaysShown = alwaysShown;

@@ -80,7 +80,7 @@ public record PackSummary(RulePack pack, List<String> rules, Map<String, String>
             }
         });
         List<String> obstacles = new ArrayList<>();
-        pack.manifest().ifPresent(manifest -> obstacles.addAll(manifest.obstacles(before)));
+        pack.manifest().ifPresent(manifest -> manifest.obstacles(before).forEach(it -> obstacles.add(it.told())));
         set.packProblems().stream().filter(problem -> problem.file().startsWith(folder)
                 && !problem.file().equals(folder + RulePack.MANIFEST)).map(Problem::text).forEach(obstacles::add);
         int cases = (int) pack.files().keySet().stream().filter(path -> path.startsWith(RulePack.CASES + "/")).count();

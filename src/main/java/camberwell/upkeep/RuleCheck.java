@@ -66,7 +66,7 @@ public final class RuleCheck {
         problems.clear();
         problems.addAll(set.builtInProblems());
         problems.addAll(RuleGraph.of(all).circles(all));
-        check(all, names.all());
+        check(all, names.all(), set.builtInProblems().isEmpty());
         return sorted();
     }
 
@@ -74,11 +74,12 @@ public final class RuleCheck {
      * Every problem of the rule folders, alone and together with the built-in rules.
      *
      * @param notes the names of the folders' own notes
+     * @param whole whether all files of the folders could be read
      */
-    public List<Problem> packs(Collection<String> notes) {
+    public List<Problem> packs(Collection<String> notes, boolean whole) {
         problems.clear();
         problems.addAll(set.packProblems());
-        check(set.packRules(), notes);
+        check(set.packRules(), notes, whole && problems.isEmpty());
         return sorted();
     }
 
@@ -86,14 +87,15 @@ public final class RuleCheck {
         return problems.stream().distinct().sorted().toList();
     }
 
-    private void check(List<RuleText> subjects, Collection<String> notes) {
+    /** @param whole whether every rule could be read: who else finds or asks what is not known otherwise */
+    private void check(List<RuleText> subjects, Collection<String> notes, boolean whole) {
         Set<String> subject = new HashSet<>();
         subjects.forEach(rule -> subject.add(rule.name()));
         for (RuleText rule : subjects) {
             Optional<String> why = neverFires(rule);
             why.ifPresent(reason -> problem(rule, Check.NEVER_FIRES, "the rule \"" + rule.name()
                     + "\" can never fire: " + reason));
-            if (why.isEmpty() && !set.hasDrools()) {
+            if (why.isEmpty() && whole && !set.hasDrools()) {
                 chains.deadEnd(rule).ifPresent(finding -> problem(rule, Check.DEAD_CHAIN, "the rule \"" + rule.name()
                         + "\" can never fire: \"" + finding + "\" is only found where something else that it asks is "
                         + "not so"));
@@ -116,10 +118,8 @@ public final class RuleCheck {
                 }
             }
         }
-        if (!set.hasDrools()) {
-            List<RuleText> everything = new ArrayList<>(all);
-            everything.addAll(set.broken());
-            problems.addAll(new LooseEnds(everything, alwaysShown, fileOfNote).of(subjects, notes));
+        if (whole && !set.hasDrools()) {
+            problems.addAll(new LooseEnds(all, alwaysShown, fileOfNote).of(subjects, notes));
             little(subjects);
         }
     }

@@ -18,6 +18,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.Mark;
@@ -43,6 +44,8 @@ public final class Document {
 
     private static final int LARGEST = 1 << 20;
     private static final int DEEPEST = 30;
+    private static final String SHIFTED = "this line is not indented like the ones above it";
+    private static final Pattern KEY = Pattern.compile("\\s*[\\p{L}\\p{N}_-]+:(\\s|$)");
     /** The parser's time grows with the square of a line's length. */
     private static final int LONGEST_LINE = 10_000;
     private static final Set<Tag> PLAIN_TAGS = Set.of(Tag.MAP, Tag.SEQ, Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL,
@@ -213,8 +216,17 @@ public final class Document {
         } else if (e.getContextMark() != null && problem.startsWith("found unexpected end of stream")) {
             error(e.getContextMark(), "this quotation mark is never closed");
         } else {
-            error(e.getProblemMark(), plainly(problem));
+            int line = e.getProblemMark().getLine();
+            boolean shifted = problem.startsWith("mapping values are not allowed") && line > 0 && line < lines.size()
+                    && lines.get(line).indexOf(':') == e.getProblemMark().getColumn()
+                    && KEY.matcher(lines.get(line)).lookingAt() && KEY.matcher(lines.get(line - 1)).lookingAt()
+                    && indent(lines.get(line)) > indent(lines.get(line - 1));
+            error(e.getProblemMark(), shifted ? SHIFTED : plainly(problem));
         }
+    }
+
+    private static int indent(String line) {
+        return line.length() - line.stripLeading().length();
     }
 
     private static String plainly(String problem) {
@@ -225,7 +237,7 @@ public final class Document {
             return "a \": \" too many in this line; put a text with a colon in quotes, or start a new line";
         }
         if (problem.startsWith("expected <block end>")) {
-            return "this line is not indented like the ones above it";
+            return SHIFTED;
         }
         if (problem.startsWith("expected ',' or")) {
             return "a \",\" or a closing bracket is missing before this";

@@ -131,7 +131,7 @@ class HostileFoldersTest {
         all.add(text("two rules that feed each other for ever",
                 rule("A", "front-tyres-cold is likely", SOFTER).replace(SOFTER,
                         "find rear-tyres-cold with certainty 0.5"),
-                ":7:5: a rule of the stage 3-changes does not find; it belongs into 1-readings"));
+                ":7:5: a rule of the stage 3-changes does not find; it belongs into 1-readings or 2-causes"));
         all.add(new Hostile("a chain that loops", bench -> bench.file("mine/2-causes/loop.dslr",
                 rule("A", "front-tyres-cold is likely", "find rear-tyres-cold with certainty 0.5")
                 + rule("B", "rear-tyres-cold is likely", "find front-tyres-cold with certainty 0.5")),

@@ -1,6 +1,7 @@
 package camberwell.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -98,5 +99,100 @@ class PackSlipsTest {
     void thresholdInLaps() {
         bench.file("mine/thresholds.yaml", "long-run: 8 laps\nold-tyres: 20\n");
         says();
+    }
+
+    @Test
+    @DisplayName("what cannot be read hides nothing else: every fault of every file is told at once")
+    void nothingHidden() {
+        bench.file("mine/pack.yaml", "name: mine\nauthor: A\n")
+                .file("mine/knowledge-notes/causes/zu-heiß.md", Bench.note("cause"))
+                .file("mine/3-changes/more.dslr.txt", SOUND)
+                .file("mine/thresholds.yaml", "cold-track: 12\n")
+                .file(RULES, SOUND.replace("propose front-bump", "propose front-bumb"));
+        assertEquals(List.of("mine/3-changes/kerbs.dslr:7", "mine/3-changes/more.dslr.txt:1",
+                "mine/knowledge-notes/causes/zu-heiß.md:1", "mine/pack.yaml:1", "mine/thresholds.yaml:1"), places());
+    }
+
+    @Test
+    @DisplayName("a file of words that cannot be read is told alone: what uses the words is no further mistake")
+    void lostWords() {
+        bench.file("mine/symptoms.yaml", "kerb-hop:\n\tfelt: it hops\n")
+                .file("mine/questions.yaml", "kerb-height:\n  ask: How tall?\n  when: [kerb-hop]\n"
+                        + "  answers: {low: low, tall: tall}\n")
+                .file("mine/knowledge-notes/sayings.yaml", "complaints:\n  kerb-hop: hops about\n")
+                .file("mine/demo-cases/a.yaml", Bench.kerbCase().replace("symptom: kerb-instability", "symptom: kerb-hop"))
+                .file(RULES, SOUND.replace("reports kerb-instability", "reports kerb-hop"));
+        says("mine/symptoms.yaml:2:1: YAML is indented with spaces; here is a tab");
+        bench.file("mine/symptoms.yaml", "kerb-hop:\n  felt: it hops\n   helped-by: {front-bump softer: 1}\n");
+        says("mine/symptoms.yaml:3:13: this line is not indented like the ones above it");
+    }
+
+    @Test
+    @DisplayName("of a finding that is misspelt nothing follows for the rule that finds it")
+    void nothingFollows() {
+        bench.file("mine/knowledge-notes/causes/hot-rims.md", Bench.note("cause"))
+                .file("mine/2-causes/rims.dslr", Bench.rule("Rims", "hot-rims", "the track is hot",
+                        "find hot-rims with certainty 0.5"))
+                .file(RULES, SOUND.replace("the driver reports kerb-instability", "hot-rimms is likely"));
+        says(RULES + ":5:5: there is no finding note \"hot-rimms\"; did you mean \"hot-rims\"?");
+    }
+
+    @Test
+    @DisplayName("a title that stands twice, also where one of the rules goes several ways, in one file or in two")
+    void titleTwice() {
+        String ways = SOUND.replace("    the driver reports kerb-instability", "    the driver reports kerb-instability\n"
+                + "    either the track is hot\n    or the tyres are old").replace("softer with", "stiffer with");
+        bench.file(RULES, SOUND + "\n" + ways);
+        int line = (int) SOUND.lines().count() + 2;
+        says(RULES + ":" + line + ":1: the rule \"Kerbs: softer\" stands already at line 1");
+        bench.file(RULES, SOUND).file("mine/3-changes/other.dslr", ways);
+        says("mine/3-changes/other.dslr:1:1: the rule \"Kerbs: softer\" stands already in " + RULES + ":1");
+        bench.file(RULES, ways).file("mine/3-changes/other.dslr", SOUND);
+        says("mine/3-changes/other.dslr:1:1: the rule \"Kerbs: softer\" stands already in " + RULES + ":1");
+    }
+
+    @Test
+    @DisplayName("a case's answer that its question has not, and one to a question that nobody asks")
+    void answers() {
+        bench.file("mine/questions.yaml", "kerb-height:\n  ask: How tall?\n  answers: {low: low, tall: tall}\n")
+                .file("mine/demo-cases/a.yaml", Bench.kerbCase() + "answers: {kerb-height: high, kerb-hight: low}\n");
+        String wrong = "\"kerb-height\" cannot be \"high\"; it is low or tall";
+        String nobody = "no rule folder in use asks \"kerb-hight\", so that this answer tells nothing; did you mean "
+                + "\"kerb-height\"?";
+        says("mine/demo-cases/a.yaml:11:24: " + wrong, "mine/demo-cases/a.yaml:11:42: warning: " + nobody);
+        assertTrue(bench.run("rules", "try", "mine").err().contains(wrong));
+        assertTrue(bench.run("advise", "--rules", "mine", "mine/demo-cases/a.yaml").err().contains(wrong));
+        bench.file("mine/demo-cases/a.yaml", Bench.kerbCase() + "answers: {kerb-hight: low}\n");
+        says("mine/demo-cases/a.yaml:11:23: warning: " + nobody);
+        assertTrue(bench.run("rules", "try", "mine").err().contains(nobody));
+    }
+
+    @Test
+    @DisplayName("what is wrong in pack.yaml is told where it stands")
+    void inThePackFile() {
+        bench.file("mine/pack.yaml", "name: mine\nversion: 1.0\nauthor: A\nneeds: [camberwell 2.0]\nswitch-off: [NONE-99]\n");
+        says("mine/pack.yaml:4:9: needs camberwell 2.0, and this is 0.1.0; install a newer camberwell",
+                "mine/pack.yaml:5:14: \"switch-off\" names \"NONE-99\", and no earlier folder has a rule of that name");
+    }
+
+    @Test
+    @DisplayName("hints for a symptom in words of one's own, two conditions in a line, a certainty in %, a road after a dash")
+    void hints() {
+        bench.file("mine/symptoms.yaml", "pedal-goes-long:\n  felt: the pedal goes long\n");
+        rule("reports kerb-instability", "reports a long pedal", RULES + ":5:24: \"a long pedal\" is no symptom; one of your "
+                + "own is brought by the file symptoms.yaml; did you mean \"pedal-goes-long\"?");
+        rule("the driver reports kerb-instability", "the track is hot and the surface is dry", RULES
+                + ":5:5: no sentence of the dictionary reads \"the track is hot and the surface is dry\"; one sentence a line: "
+                + "what follows \"and\" stands on the next line");
+        rule("certainty 0.5", "certainty 50 %", RULES + ":7:5: no sentence of the dictionary reads \"propose front-bump softer "
+                + "with certainty 50 %\"; a certainty is a share of 1: write \"propose front-bump softer with certainty 0.50\"");
+        rule("kerb-instability", "kerb-instability\n        - in the wet", RULES + ":6:9: no sentence of the dictionary reads "
+                + "\"- in the wet\"; write \"the surface is wet\" as a condition of its own, above the report or below its "
+                + "dashes");
+    }
+
+    private List<String> places() {
+        return bench.run("rules", "check", "mine").out().lines().filter(line -> line.startsWith("mine/"))
+                .map(line -> line.substring(0, line.indexOf(':', line.indexOf(':') + 1))).toList();
     }
 }

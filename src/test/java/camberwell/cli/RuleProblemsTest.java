@@ -547,8 +547,8 @@ class RuleProblemsTest {
         changes(rule("Kerbs: softer", KERBS, SOFTER));
         bench.file("mine/pack.yaml", "name: kerbs\nversion: 1.0\nauthor: A. Tutor\nneeds: [camberwell 9.0, "
                 + "wet-days]\n");
-        says("mine/pack.yaml:1:1: needs camberwell 9.0, and this is 0.1.0; install a newer camberwell",
-                "mine/pack.yaml:1:1: needs wet-days, which is not here; name it with --rules before this one");
+        says("mine/pack.yaml:4:9: needs camberwell 9.0, and this is 0.1.0; install a newer camberwell",
+                "mine/pack.yaml:4:25: needs wet-days, which is not here; name it with --rules before this one");
     }
 
     @Test

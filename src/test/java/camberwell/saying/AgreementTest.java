@@ -27,9 +27,9 @@ class AgreementTest {
         assertEquals("bottoming at a dip", LISTENER.hear("belly of the thing hammers on the tarmac in the compression").text());
         assertEquals("understeer at exit",
                 LISTENER.hear("the nose takes its holidays when I feed the throttle in").text());
-        Heard half = LISTENER.hear("my hands are busy all the way round");
+        Heard half = LISTENER.hear("the wheel is a handful all the way round");
         assertEquals("", half.text());
-        assertTrue(half.doubtful().get(0).mayBe().stream().anyMatch(told -> told.symptom() == Symptom.OVERSTEER));
+        assertTrue(half.doubtful().get(0).mayBe().stream().anyMatch(told -> told.symptom() == Symptom.HEAVY_STEERING));
     }
 
     @ParameterizedTest
