@@ -98,7 +98,8 @@ public record Case(String title, String source, Car car, Conditions conditions, 
         List<Report> all = new ArrayList<>(reports);
         said.told().stream().map(Report::of).forEach(all::add);
         return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres,
-                Report.once(all), earlier, carFile, setup, tried, driven, new Talked(Optional.of(said), talked.answered()), background);
+                Report.once(all), earlier, carFile, setup, tried, driven,
+                new Talked(Optional.of(said), talked.answered()), background);
     }
 
     /** The same case with the complaints that were heard as complaints like others; the words stay as its comment. */
