@@ -29,19 +29,20 @@ final class HeadingWords {
         // An Italian's time and a German's speed: the unit tells, or what else is there.
         means("tempo", "tempo");
         means("lap", "lap", "runde", "tour", "vuelta", "giro", "volta", "ronde", "laps", "lapno", "lapnumber", "lapnum",
-                "lapcount", "lapindex", "rundennummer", "rundenzahl", "rundennr", "varv");
+                "lapcount", "lapindex", "rundennummer", "rundenzahl", "rundennr", "varv", "lapn", "runden", "rd", "lapctr");
         means("lap time", "laptime", "rundenzeit", "currentlaptime");
         means("lap distance", "lapdistance", "lapdist", "rundenstrecke", "rundendistanz");
         means("distance", "distance", "dist", "distanz", "strecke", "weg", "wegstrecke", "distancia", "distanza",
                 "laufstrecke", "odometer", "odo", "fahrstrecke", "travelled", "afstand");
         means("speed", "speed", "velocity", "vel", "geschwindigkeit", "vitesse", "velocidad", "velocita", "v", "spd",
-                "velocidade", "snelheid", "kmh", "kph", "hastighet", "vgps", "vx");
+                "velocidade", "snelheid", "kmh", "kph", "hastighet", "vgps", "vx", "vspd", "tachospeed");
         means("car speed", "vcar", "vehiclespeed", "groundspeed", "carspeed", "fahrgeschwindigkeit", "vveh",
                 "fahrzeuggeschwindigkeit", "roadspeed", "vehspeed");
         means("gps speed", "gpsspeed");
         means("steering", "steering", "steer", "swa", "lenkwinkel", "lenkung", "lenkrad", "lenkradwinkel", "volant",
                 "volante", "sterzo", "handwheel", "steerangle", "steeringangle", "steerang", "stuur", "stuurhoek",
-                "direccion", "steered", "lenk", "steeringwheel", "steeringwheelangle", "stw", "lenkeinschlag");
+                "direccion", "steered", "lenk", "steeringwheel", "steeringwheelangle", "stw", "lenkeinschlag", "strg", "deltah",
+                "roadwheelangle", "roadwheelsteerangle", "radlenkwinkel", "radeinschlag", "radeinschlagwinkel", "steerwheel");
         means("lateral", "lateral", "quer", "laterale", "laterale", "lateraal", "transversal", "transverse", "trasversale",
                 "cornering");
         means("lat", "lat");
@@ -53,7 +54,8 @@ final class HeadingWords {
                 "accelerometer", "versnelling", "beschl", "g", "gforce", "force", "aceleracao", "accn");
         means("lateral acceleration", "querbeschleunigung", "seitenbeschleunigung", "ay", "accy", "glat", "latg", "gy", "latacc",
                 "accelerationy", "accely", "accely", "latac", "acclat", "alat", "aquer", "querbeschl", "gq", "yacc",
-                "yaccel", "lateralg", "glateral", "ylat", "gforcelat", "lataccel", "accellat", "gforcey", "gquer");
+                "yaccel", "lateralg", "glateral", "ylat", "gforcelat", "lataccel", "accellat", "gforcey", "gquer", "sideaccel",
+                "sideacceleration", "sideacc", "sideg");
         means("longitudinal acceleration", "laengsbeschleunigung", "langsbeschleunigung", "ax", "accx", "glong", "longg",
                 "gx", "longacc", "accelx", "acclong", "along", "glon", "gforcelong", "longaccel", "accellong",
                 "gforcex", "xaccel", "xacc", "laengsbeschl", "glaengs");
@@ -61,14 +63,17 @@ final class HeadingWords {
                 "gz", "accelz", "vertacc", "vertaccel", "zaccel", "gforcez");
         means("yaw", "yaw", "gier", "lacet", "imbardata", "guinada", "guinada", "gieren", "psi");
         means("yaw rate", "yawrate", "gierrate", "drehrate", "giergeschwindigkeit", "gierwinkelgeschwindigkeit", "psidot", "wz",
-                "omegaz", "gyroz", "yawvel", "yawr", "yawspeed", "rotz", "zgyro", "rz");
+                "omegaz", "gyroz", "yawvel", "yawr", "yawspeed", "rotz", "zgyro", "rz", "psip", "psipunkt");
         means("rate", "rate", "winkelgeschwindigkeit", "angularvelocity", "dot");
         means("gyro", "gyro", "gyroscope", "gyr", "rotation", "rot", "angular", "omega");
         means("throttle", "throttle", "tps", "gas", "gaspedal", "accelerator", "acelerador", "acceleratore",
                 "accelerateur", "farfalla", "papillon", "drosselklappe", "fahrpedal", "throttlepos", "throttleposition",
-                "thr", "app", "throttlepedal", "gaspedalstellung", "gashendel", "rthrottle", "gasstellung");
+                "thr", "app", "throttlepedal", "gaspedalstellung", "gashendel", "rthrottle", "gasstellung", "accelpedal",
+                "accpedal", "pedalacc", "pedalaccel", "alphafp", "pedalwert", "pwg", "drosselklappenwinkel",
+                "drosselklappenstellung", "dkwinkel");
         means("brake", "brake", "bremse", "brems", "frein", "freno", "freio", "rem", "bremspedal", "brakepedal",
-                "brakepos", "brk", "brakes", "freinage");
+                "brakepos", "brk", "brakes", "freinage", "bprs", "bpres", "hbz", "hauptbremszylinder", "brakeline",
+                "mastercylinder", "bremspedalkraft", "bremskraft", "brakeforce", "bremspedalweg");
         means("brake pressure", "bremsdruck", "brakepressure", "brakepress", "pbrake");
         means("pressure", "pressure", "press", "druck", "pression", "presion", "pressione", "pressao", "tpms");
         means("latitude", "latitude", "breitengrad", "breite", "latitud", "latitudine", "gpslat", "gpslatitude");
@@ -111,7 +116,7 @@ final class HeadingWords {
         means("rear left", "rl", "lr", "hl", "arg", "rearleft", "leftrear", "hintenlinks", "hli", "bl");
         means("rear right", "rr", "hr", "ard", "rearright", "rightrear", "hintenrechts", "hre", "br");
         means("gps", "gps", "gnss");
-        means("", "car", "vehicle", "fahrzeug", "angle", "winkel", "angulo", "angolo", "number", "nummer", "nr", "no",
+        means("", "car", "vehicle", "fahrzeug", "fzg", "angle", "winkel", "angulo", "angolo", "number", "nummer", "nr", "no",
                 "num", "count", "counter", "index", "id", "zaehler", "current", "aktuell", "of", "de", "du", "des", "the",
                 "del", "di", "sensor", "signal", "value", "wert", "channel", "kanal", "chassis", "cg", "body", "imu",
                 "measured", "meas", "gemessen", "corrected", "corr", "total", "gesamt", "travel", "pot", "potentiometer",
@@ -141,6 +146,8 @@ final class HeadingWords {
     private static final List<Name> NAMES = names();
     /** Letters that tell a word that was cut short. */
     private static final int LEAST_CUT = 5;
+    /** Symbols with an index, written apart: {@code a_y}. */
+    private static final Set<String> SHORT = Set.of("ax", "ay", "az", "vx", "wz");
     private static final Set<String> PLACES = Set.of("front", "rear", "left", "right");
 
     private HeadingWords() {
@@ -193,6 +200,7 @@ final class HeadingWords {
         name(names, Kind.YAW_RATE, "gyro z", "acceleration", 11);
         name(names, Kind.YAW_RATE, "rate z", "acceleration", 9);
         name(names, Kind.YAW_RATE, "yaw", "acceleration", 6);
+        name(names, Kind.YAW_RATE, "gyro", "acceleration x y wheel steering lateral longitudinal vertical", 5);
         name(names, Kind.THROTTLE, "throttle", "brake pressure temperature", 10);
         name(names, Kind.BRAKE, "brake", "temperature throttle speed rate left right", 10);
         name(names, Kind.LATITUDE, "latitude", "acceleration", 11);
@@ -302,7 +310,7 @@ final class HeadingWords {
     private static int longest(List<String> tokens, int from) {
         for (int count = Math.min(3, tokens.size() - from); count > 1; count--) {
             String joined = String.join("", tokens.subList(from, from + count));
-            if (joined.length() > 2 && MEANING.containsKey(joined)) {
+            if ((joined.length() > 2 || SHORT.contains(joined)) && MEANING.containsKey(joined)) {
                 return count;
             }
         }

@@ -7,12 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
- * Channels that stand still while others that must move with them move: a sensor or its wire has died there, and what it went
- * on writing is no measurement. Left blank, it costs the laps that it was not measured in; left as it is, a dead yaw rate would
- * be understeer, and a dead wheel a locked one.
+ * Channels that stand still, or are noise, while others that must move with them move: a sensor or its wire has died there, and
+ * what it went on writing is no measurement. Left blank, it costs the laps that it was not measured in; left as it is, a dead yaw
+ * rate would be understeer, and a dead wheel a locked one.
  */
 final class StuckChannels {
 
@@ -26,7 +28,9 @@ final class StuckChannels {
     private final int margin;
     private final double still;
     private final double moved;
+    private final NoisyChannels noise;
     private final Map<Channel, List<int[]>> stretches = new TreeMap<>();
+    private final Set<Channel> noisy = new TreeSet<>();
     private final Map<Channel, Channel> witnesses = new TreeMap<>();
 
     private StuckChannels(Log log, Limits limits) {
@@ -35,6 +39,7 @@ final class StuckChannels {
         this.margin = (int) Math.round(limits.of("stuck.margin") * log.rate());
         this.still = limits.of("stuck.still");
         this.moved = limits.of("stuck.moved");
+        this.noise = new NoisyChannels(log, limits);
     }
 
     /** Blanks them in place, and notes a doubt for each. */
@@ -56,7 +61,18 @@ final class StuckChannels {
         List<Channel> channels = log.bindings().keySet().stream().filter(it -> MOVES_WITH.containsKey(it.kind())).toList();
         // All are looked at before any is blanked: one that is stuck is no witness, and a blank is none either.
         channels.forEach(this::find);
+        log.bindings().keySet().stream().filter(it -> NoisyChannels.knows(it.kind()) && !stretches.containsKey(it))
+                .forEach(this::findNoise);
         stretches.forEach(this::leaveOut);
+    }
+
+    private void findNoise(Channel channel) {
+        List<NoisyChannels.Stretch> found = noise.of(channel);
+        if (!found.isEmpty()) {
+            noisy.add(channel);
+            witnesses.put(channel, found.get(0).witness());
+            stretches.put(channel, found.stream().map(it -> new int[] {it.from(), it.to()}).toList());
+        }
     }
 
     private void find(Channel channel) {
@@ -134,7 +150,8 @@ final class StuckChannels {
             measured += Float.isNaN(values[i]) ? 0 : 1;
         }
         int dead = found.stream().mapToInt(it -> it[1] - it[0]).sum();
-        String what = "the " + channel.spoken() + " stands still ";
+        boolean noise = noisy.contains(channel);
+        String what = "the " + channel.spoken() + (noise ? " is nothing but noise " : " stands still ");
         String why = ", while the " + witnesses.get(channel).spoken() + " moves";
         if (dead > ALL * measured) {
             String all = what + "all along" + why;
@@ -149,7 +166,7 @@ final class StuckChannels {
         }
         List<String> places = new ArrayList<>();
         for (int[] stretch : found) {
-            places.add("at " + Figures.fixed(values[(stretch[0] + stretch[1]) / 2], 1) + when(stretch));
+            places.add((noise ? "" : "at " + Figures.fixed(values[(stretch[0] + stretch[1]) / 2], 1) + " ") + when(stretch));
         }
         List<String> some = places.subList(0, Math.min(3, places.size()));
         log.doubt(what + String.join(", ", some) + (some.size() < places.size() ? " and in " + (places.size() - some.size())
@@ -169,7 +186,7 @@ final class StuckChannels {
     }
 
     private String when(int[] stretch) {
-        String seconds = " from " + Figures.fixed(stretch[0] / log.rate(), 0) + " s to "
+        String seconds = "from " + Figures.fixed(stretch[0] / log.rate(), 0) + " s to "
                 + (stretch[1] >= log.size() - 1 ? "the end" : Figures.fixed(stretch[1] / log.rate(), 0) + " s");
         if (!log.has(Kind.LAP)) {
             return seconds;

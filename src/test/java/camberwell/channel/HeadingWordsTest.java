@@ -63,6 +63,11 @@ class HeadingWordsTest {
         "Gierr., deg/s, yaw-rate", "Lenkw., deg, steering", "Drosselkl., %, throttle", "Bremsdr. vorn, bar, front-brake",
         "Raddreh. VL, km/h, front-left-wheel-speed", "Federw. HL, mm, rear-left-damper", "Drehrate, deg/s, yaw-rate",
         "Seitenbeschleunigung, g, lateral-acceleration", "Lenkeinschlag, deg, steering", "Messzeit, s, time",
+        "VSPD, km/h, speed", "GYRO, deg/s, yaw-rate", "psi_p, rad/s, yaw-rate", "a_y, m/s2, lateral-acceleration",
+        "Road wheel angle, deg, steering", "STRG, deg, steering", "Radlenkwinkel, deg, steering", "delta_H, deg, steering",
+        "Side accel, m/s2, lateral-acceleration", "Pedal acc, %, throttle", "Accel Pedal, %, throttle",
+        "alpha_FP, %, throttle", "Drosselklappenwinkel, %, throttle", "HBZ-Druck, bar, brake", "p_HBZ, bar, brake",
+        "BPRS, bar, brake", "Rundenzähler, '', lap", "Rd., '', lap", "LAPN, '', lap",
         "Tempo, km/h, speed", "Tempo, s, time", "Tempo giro, s, lap-time"})
     void cutShort(String heading, String unit, String channel) {
         assertEquals(channel, best(heading, unit).map(it -> it.channel().id()).orElse("nothing"));
@@ -72,7 +77,7 @@ class HeadingWordsTest {
     @DisplayName("what speaks of something else is left alone")
     @CsvSource({"Engine Speed", "Oil Temperature", "Brake Temp FL", "Wind Speed", "Damper Velocity FL", "Brake Bias",
         "Steering Torque", "Steering Speed", "Throttle Body Temp", "Fuel Pressure", "Best Lap Time", "Air Temperature",
-        "Comment", "Gear", "Motordrehzahl", "Heading", "Target Speed"})
+        "Comment", "Gear", "Gyro X", "Roll Gyro", "Motordrehzahl", "Heading", "Target Speed"})
     void foreign(String heading) {
         assertEquals("nothing", best(heading, "").map(it -> it.channel().id()).orElse("nothing"));
     }

@@ -57,6 +57,28 @@ class FaultyLogsTest {
         doubts(observed, "the " + channel + " is not measured in laps 4, 5 and 6");
     }
 
+    @ParameterizedTest(name = "{0} from {1} to {2}")
+    @CsvSource({"Yaw Rate, -400, 400, yaw rate", "Yaw Rate, -20, 20, yaw rate", "Steering Angle, -900, 900, steering",
+        "Steering Angle, -60, 60, steering", "Lateral, -8, 8, lateral acceleration", "Brake, 0, 60, brake",
+        "Wheel Speed FL, 0, 300, front left wheel speed", "Wheel Speed RL, 0, 300, rear left wheel speed"})
+    @DisplayName("a sensor that dies into noise is left out there, and named")
+    void noise(String column, double least, double most, String channel) {
+        Observed observed = clean(text -> text.noiseFrom(4, column, least, most));
+
+        assertEquals(List.of(), observed.reports().stream().map(Report::text).toList());
+        doubts(observed, "the " + channel + " is nothing but noise from", " to 6, while", "left out there");
+    }
+
+    @Test
+    @DisplayName("a speed that is noise is left out, and its laps with it")
+    void noisySpeed() {
+        Observed observed = clean(text -> text.noiseFrom(4, "Speed", 0, 400));
+
+        assertEquals(List.of(), observed.reports().stream().map(Report::text).toList());
+        doubts(observed, "the speed is nothing but noise from");
+        assertTrue(observed.laps().stream().filter(lap -> lap.number() >= 4).allMatch(lap -> lap.leftOut().isPresent()));
+    }
+
     @Test
     @DisplayName("a speed that stands still is left out, and its laps with it")
     void deadSpeed() {
@@ -140,7 +162,7 @@ class FaultyLogsTest {
     void alive() {
         Observed observed = clean(text -> { });
 
-        assertTrue(observed.doubts().stream().noneMatch(doubt -> doubt.contains("stands still")
+        assertTrue(observed.doubts().stream().noneMatch(doubt -> doubt.contains("stands still") || doubt.contains("noise")
                 || doubt.contains("not measured") || doubt.contains("later") || doubt.contains("zero")
                 || doubt.contains("turn faster") || doubt.contains("reads")), () -> String.join("\n", observed.doubts()));
     }

@@ -120,6 +120,14 @@ final class LogText {
         return this;
     }
 
+    /** A sensor that is nothing but noise between two values from a lap on. */
+    LogText noiseFrom(int lap, String start, double least, double most) {
+        Random random = new Random(7);
+        columns.replaceAll((name, was) -> name.startsWith(start) ? it -> it.lap >= lap
+                ? least + (most - least) * random.nextDouble() : was.applyAsDouble(it) : was);
+        return this;
+    }
+
     /** A column whose cells are empty from a lap on. */
     LogText emptyFrom(int lap, String start) {
         columns.replaceAll((name, was) -> name.startsWith(start) ? it -> it.lap >= lap ? Double.NaN : was.applyAsDouble(it)
