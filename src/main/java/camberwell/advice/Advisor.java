@@ -101,7 +101,7 @@ public final class Advisor {
         List<Note> cautions = cautions(conclusions.cautions(), surroundings, weighing.advised(), halt);
         Circumstances beside = surroundings.beside(cautions);
         List<DrivingAdvice> driving = halt.isPresent() ? List.of() : driving(conclusions.driving(), beside);
-        boolean drivingFirst = !driving.isEmpty() && driving.get(0).certainty() >= weights.drivingFirst();
+        boolean drivingFirst = driving.stream().anyMatch(habit -> habit.certainty() >= weights.drivingFirst());
         Advice advice = new Advice(told, tyres, complaints, findings, weighing.changes(), weighing.withheld(),
                 weighing.conflicts(), driving, drivingFirst,
                 cautions, halt, List.of(), doubts(run, tyres, complaints), beside, predictions,
@@ -145,7 +145,7 @@ public final class Advisor {
                 new Surroundings(advice.run(), advice.findings()).of(change.adjuster()), weights);
     }
 
-    /** The habits that apply: none that a caution beside it forbids. */
+    /** The habits that apply, what keeps the car on the road first: none that a caution beside it forbids. */
     private List<DrivingAdvice> driving(List<Driving> concluded, Circumstances circumstances) {
         Map<String, List<Driving>> byNote = new TreeMap<>();
         concluded.forEach(advice -> byNote.computeIfAbsent(advice.note(), key -> new ArrayList<>()).add(advice));
@@ -157,7 +157,8 @@ public final class Advisor {
                         List.copyOf(reasons)));
             }
         });
-        driving.sort(Comparator.comparingDouble(DrivingAdvice::certainty).reversed()
+        driving.sort(Comparator.comparingInt((DrivingAdvice advice) -> advice.note().order())
+                .thenComparing(Comparator.comparingDouble(DrivingAdvice::certainty).reversed())
                 .thenComparing(advice -> advice.note().name()));
         return List.copyOf(driving);
     }

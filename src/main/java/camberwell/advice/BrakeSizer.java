@@ -53,8 +53,8 @@ final class BrakeSizer {
                 computation.add("by that the rears would lock first, but the fronts were seen to: what the file counts is not "
                         + "what the brakes do, so no more than this, tried in a straight line first");
             } else if (rearward && spare <= 0) {
-                return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: look for what "
-                        + "else locks the front, and check the brake bias in the car's file");
+                return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: check the brake bias "
+                        + "in the car's file before any of it is moved rearward");
             }
             double balanced = rearward ? spare : Math.max(aim, -spare);
             boolean seen = rearward && frontsLock && again;

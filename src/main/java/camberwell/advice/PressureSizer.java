@@ -3,6 +3,7 @@ package camberwell.advice;
 import camberwell.car.Setting;
 import camberwell.physics.GasLaw;
 import camberwell.reading.HotCorner;
+import camberwell.reading.ReadIn;
 import camberwell.reading.TyreReader;
 import camberwell.reading.TyreReadings;
 import camberwell.reading.WheelFigures;
@@ -11,6 +12,7 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Wheel;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,15 +33,22 @@ final class PressureSizer {
     private static final double MET = 2000;
     /** Readings of two tyres this near are one to a gauge, in Pa: common practice, no source. */
     private static final double READ = 2000 + 1e-6;
+    /**
+     * More at once is too much on a wet track, where the target is that of the dry and the tread stays cold: the trade's step of
+     * 2 psi (Northstar Motorsports tech tips), in Pa.
+     */
+    private static final double MOST_IN_THE_WET = 2 * 6894.757;
     /** More at once is a mistake or a leak, in Pa. */
     private static final double MOST = 50_000;
 
     private final Case run;
     private final TyreReadings tyres;
+    private final ReadIn in;
 
     PressureSizer(Case run, TyreReadings tyres) {
         this.run = run;
         this.tyres = tyres;
+        in = ReadIn.of(run);
     }
 
     Optional<Sized> size(Change change) {
@@ -96,14 +105,21 @@ final class PressureSizer {
             Quantity hot = wheel.warm().orElseThrow();
             Quantity target = wheel.target().orElseThrow();
             ColdSetting wanted = ColdSetting.fromGrowth(cold, hot, target, ambient, unit, decimals);
-            total += wanted.pascal() / measured.size();
-            computation.add(wheel.wheel().id() + ": cold " + cold.text(decimals) + " grew to "
-                    + wheel.hot().orElseThrow().to(unit).text(decimals) + " hot"
+            double pascal = inTheWet(wanted.pascal(), cold, setting.step());
+            total += pascal / measured.size();
+            boolean read = run.tyres().get(wheel.wheel()).coldPressure().isPresent();
+            computation.add(wheel.wheel().id() + (read ? ": cold " : ": set to ") + cold.text(decimals)
+                    + (read ? " grew to " : " cold, grew to ") + wheel.hot().orElseThrow().to(unit).text(decimals) + " hot"
                     + (hot.equals(wheel.hot().orElseThrow()) ? "" : " with its tread below the window, "
                     + hot.to(unit).text(decimals) + " at the lower end of it")
-                    + wheel.gas().map(gas -> ", gas at " + gas.text(0)).orElse("") + "; for "
+                    + wheel.gas().map(gas -> ", gas at " + in.temperature(gas.in(Unit.CELSIUS))).orElse("") + "; for "
                     + target.to(unit).text(decimals) + " hot: " + wanted.computation() + " cold");
-            each.add(new Size.WheelSize(wheel.wheel(), cold, ColdSetting.toStep(wanted.pascal(), setting.step())));
+            if (pascal != wanted.pascal()) {
+                computation.add("the target is that of a dry track, and in the wet the tread stays cold: no more than the "
+                        + "trade's step of 2 psi at once, " + Quantity.ofSi(pascal, unit).text(decimals) + " cold, and the "
+                        + "next run tells");
+            }
+            each.add(new Size.WheelSize(wheel.wheel(), cold, ColdSetting.toStep(pascal, setting.step())));
         }
         if (alike(measured, each)) {
             Quantity both = ColdSetting.toStep(total, setting.step());
@@ -142,6 +158,13 @@ final class PressureSizer {
                 differ(each) ? List.copyOf(each) : List.of(), List.copyOf(computation)));
     }
 
+    /** As far as a cold pressure goes at once: on a wet track no further than so many whole steps as the trade's step holds. */
+    private double inTheWet(double wanted, Quantity cold, Quantity step) {
+        double most = Math.max(1, Math.floor(MOST_IN_THE_WET / step.si())) * step.si();
+        return run.conditions().surface() != Surface.WET ? wanted
+                : Math.max(cold.si() - most, Math.min(cold.si() + most, wanted));
+    }
+
     /** Whether the two sides read and stand alike to the gauge, so that only the rounding to a step tells them apart. */
     private static boolean alike(List<WheelFigures> measured, List<Size.WheelSize> each) {
         return spread(measured.stream().map(wheel -> wheel.warm().orElseThrow()).toList()) <= READ
@@ -162,7 +185,7 @@ final class PressureSizer {
                     + measured.get(0).target().orElseThrow().to(to.unit()).text(decimals));
         }
         TyreReader.coldTemperature(run).ifPresent(at -> notes.add("set it in tyres at " + at + ", as before the run; "
-                + "in tyres 10 K warmer set " + Quantity.ofSi(10 * GasLaw.sensitivity(to.si(), at.si(),
+                + "in tyres " + in.difference(10) + " warmer set " + Quantity.ofSi(10 * GasLaw.sensitivity(to.si(), at.si(),
                         TyreReader.ambient(run)), to.unit()).text(decimals) + " more, in colder ones as much less"));
         return notes;
     }

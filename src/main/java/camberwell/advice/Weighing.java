@@ -188,7 +188,8 @@ final class Weighing {
                 ? "more speaks for the other way, " + change.opposite().direction().id()
                 : "as much speaks for " + change.opposite().direction().id() + ": leave it, and "
                         + (ofRules ? "have the rules put right" : "look for a lever that serves one complaint alone"), List.of());
-        if (conflicts.stream().noneMatch(conflict -> conflict.changes().contains(change))) {
+        if ((ofRules || run.car().has(change.adjuster()))
+                && conflicts.stream().noneMatch(conflict -> conflict.changes().contains(change))) {
             conflicts.add(new Conflict(ofRules ? "two rules are at odds: " + strongest(change) + ", and "
                     + strongest(change.opposite()) : "what is complained of pulls the " + change.adjuster().spoken()
                     + " both ways", List.of(change, change.opposite()), ofRules));

@@ -68,6 +68,12 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         return own != null ? Optional.of(own) : BothWheels.of(adjuster, adjusters).map(BothWheels::mean);
     }
 
+    /** Whether it can be adjusted there; a wheel's own pressure is set on every car whose axle's is. */
+    public boolean has(Adjuster adjuster) {
+        return setting(adjuster).isPresent() || adjuster.kind() == Adjuster.Kind.PRESSURE
+                && adjuster.wheel().flatMap(this::pressureSetting).isPresent();
+    }
+
     /** Whether a wheel of that axle has its camber set by itself. */
     public boolean camberByWheel(Axle axle) {
         return axle == Axle.FRONT

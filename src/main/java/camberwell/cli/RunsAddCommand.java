@@ -128,7 +128,7 @@ final class RunsAddCommand implements Callable<Integer>, TakesRules {
         if (!felt.isEmpty()) {
             List<Report> all = new ArrayList<>(run.reports());
             all.addAll(felt);
-            run = run.withReports(all);
+            run = run.withReports(Report.once(all));
         }
         boolean fine = false;
         if (say != null) {

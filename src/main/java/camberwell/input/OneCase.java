@@ -71,7 +71,7 @@ record OneCase(Document in, Path folder, List<Substitution> substitutions, Probl
         Map<Adjuster, Quantity> setup = fields.map("setup", "adjuster").map(it -> SetupReader.read(it, car))
                 .orElse(Map.of());
         Map<Wheel, TyreReading> tyres = fields.map("tyres", "wheel").map(TyresReader::read).orElse(Map.of());
-        List<Report> reports = reports(fields.list("reports"));
+        List<Report> reports = Report.once(reports(fields.list("reports")));
         List<Case> earlier = new ArrayList<>();
         for (Node node : fields.list("earlier-runs")) {
             if (withEarlier) {

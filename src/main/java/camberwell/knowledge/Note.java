@@ -28,7 +28,7 @@ import java.util.Set;
  * @param contested the schools that differ, and the reading that settles it
  * @param practice a driving note's advice for the next lap
  * @param when a caution or a habit applies; a caution that names what is being changed needs no rule to be shown
- * @param order of a caution among those shown, the smallest number first
+ * @param order of a caution or a habit among those shown, the smallest number first
  * @param halts whether a caution stands before everything else: nothing is changed and nobody drives until it is settled
  * @param variants other wordings of its texts, for cases of a kind, in the order in which they are tried
  * @param sources at least one; {@code common practice, no source} where there is none to name

@@ -76,7 +76,8 @@ final class NoteReader {
                 text(head, "try", Optional.empty()), text(head, "feel", Optional.empty()),
                 text(head, "car-or-driver", Optional.empty()))) : Optional.empty();
         When when = caution || kind == Note.Kind.DRIVING ? EffectReader.when(head) : When.ALWAYS;
-        int order = caution && head.has("order") ? number(head, "order", 1, LAST_ORDER) : LAST_ORDER;
+        boolean ordered = (caution || kind == Note.Kind.DRIVING) && head.has("order");
+        int order = ordered ? number(head, "order", 1, LAST_ORDER) : LAST_ORDER;
         boolean halts = caution && head.choice("halts", List.of(Matter.YES, Matter.NO)).filter(Matter.YES::equals)
                 .isPresent();
         Note note = new Note(name, kind, title, statement, plain, ways, effort, risk, model, differences, trouble,

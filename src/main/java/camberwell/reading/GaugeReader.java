@@ -2,7 +2,6 @@ package camberwell.reading;
 
 import static camberwell.physics.TreadRead.ramp;
 import static camberwell.reading.AxlePressures.text;
-import static camberwell.reading.Notepad.celsius;
 
 import camberwell.fact.Reading.State;
 import camberwell.run.Case;
@@ -28,10 +27,12 @@ final class GaugeReader {
 
     private final Case run;
     private final Notepad notes;
+    private final ReadIn in;
 
     GaugeReader(Case run, Notepad notes) {
         this.run = run;
         this.notes = notes;
+        in = ReadIn.of(run);
     }
 
     /** Reads the tyres of one axle. */
@@ -110,9 +111,9 @@ final class GaugeReader {
         if (tyre.hot().get().compareTo(tyre.cold().get()) > 0 && tyre.gas().isPresent() && tyre.tread().isPresent()
                 && tyre.gas().get().in(Unit.CELSIUS) > tyre.tread().get().mean() + GAS_OVER_TREAD) {
             notes.doubt(tyre.wheel().id() + " tyre: the growth from " + text(tyre.cold().get()) + " to "
-                    + text(tyre.hot().get()) + " would need gas at " + celsius(tyre.gas().get().in(Unit.CELSIUS))
+                    + text(tyre.hot().get()) + " would need gas at " + in.temperature(tyre.gas().get().in(Unit.CELSIUS))
                     + ", hotter than its tread at "
-                    + celsius(tyre.tread().get().mean()) + ": the cold pressure was set in colder tyres than was said, "
+                    + in.temperature(tyre.tread().get().mean()) + ": the cold pressure was set in colder tyres than was said, "
                     + "the air in the tyre is damp, the tread was read late, or a gauge is wrong");
         }
     }

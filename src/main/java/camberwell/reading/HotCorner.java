@@ -1,8 +1,6 @@
 package camberwell.reading;
 
 import static camberwell.physics.TreadRead.ramp;
-import static camberwell.reading.Notepad.celsius;
-import static camberwell.reading.Notepad.kelvin;
 
 import camberwell.physics.TreadRead;
 import camberwell.run.Case;
@@ -36,11 +34,11 @@ public record HotCorner(Wheel wheel, double over, double clearness, String text)
 
     /** The clearest one of a case, if there is one. */
     static Optional<HotCorner> of(Case run, Map<Wheel, WheelFigures> wheels) {
-        return wheels.values().stream().flatMap(tyre -> of(run.conditions().turns(), tyre, wheels).stream())
+        return wheels.values().stream().flatMap(tyre -> of(run, tyre, wheels).stream())
                 .max(Comparator.comparingDouble(HotCorner::clearness));
     }
 
-    private static Optional<HotCorner> of(Turn turns, WheelFigures tyre, Map<Wheel, WheelFigures> wheels) {
+    private static Optional<HotCorner> of(Case run, WheelFigures tyre, Map<Wheel, WheelFigures> wheels) {
         Optional<TreadRead> tread = tyre.tread();
         Optional<TreadRead> partner = tread(wheels, tyre.wheel().partner());
         if (tread.isEmpty() || partner.isEmpty()) {
@@ -53,6 +51,7 @@ public record HotCorner(Wheel wheel, double over, double clearness, String text)
         Optional<TreadRead> across = tread(wheels, alongside.partner());
         boolean fellows = same.isPresent() && across.isPresent();
         double shared = fellows ? Math.max(0, same.get().mean() - across.get().mean()) : ALLOWED;
+        Turn turns = run.conditions().turns();
         double loaded = turns.oneSided() && tyre.wheel().loadedIn(turns) ? ALLOWED : 0;
         double clearness = ramp(over - shared - loaded, STARTS, FULL);
         boolean partnerCold = wheels.get(tyre.wheel().partner()).offWindow().orElse(0) < 0;
@@ -60,8 +59,10 @@ public record HotCorner(Wheel wheel, double over, double clearness, String text)
         if (clearness <= 0 || partnerCold && !hottest) {
             return Optional.empty();
         }
-        return Optional.of(new HotCorner(tyre.wheel(), over, clearness, tyre.wheel().id() + " tyre " + celsius(tread.get().mean())
-                + ", over its whole width at least " + kelvin(over) + " hotter than its partner and by more than the circuit "
+        ReadIn in = ReadIn.of(run);
+        return Optional.of(new HotCorner(tyre.wheel(), over, clearness, tyre.wheel().id() + " tyre "
+                + in.temperature(tread.get().mean()) + ", over its whole width at least " + in.difference(over)
+                + " hotter than its partner and by more than the circuit "
                 + "explains: look at that corner first, whether its brake drags or its bearing is rough, and how its toe stands. "
                 + "What it reads says nothing of the axle; hold its pressure until it has been read again"));
     }

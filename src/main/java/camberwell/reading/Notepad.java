@@ -2,7 +2,6 @@ package camberwell.reading;
 
 import camberwell.fact.Reading.State;
 import camberwell.fact.Reading;
-import camberwell.units.Figures;
 import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
@@ -43,13 +42,5 @@ final class Notepad {
 
     void doubt(String about) {
         doubts.add(about);
-    }
-
-    static String kelvin(double difference) {
-        return Figures.fill("%.0f K", difference);
-    }
-
-    static String celsius(double temperature) {
-        return Figures.fill("%.0f °C", temperature);
     }
 }

@@ -1,6 +1,5 @@
 package camberwell.reading;
 
-import static camberwell.reading.Notepad.kelvin;
 
 import camberwell.run.Case;
 import camberwell.run.Report;
@@ -33,7 +32,8 @@ final class PullSide {
                 boolean left = to.get() == Turn.LEFT;
                 Wheel own = left ? Wheel.FRONT_LEFT : Wheel.FRONT_RIGHT;
                 String soft = soft(wheels, own);
-                String brake = report.phase().filter(phase -> phase == Phase.BRAKING).isPresent() ? brake(wheels, own) : "";
+                String brake = report.phase().filter(phase -> phase == Phase.BRAKING).isPresent()
+                        ? brake(wheels, own, ReadIn.of(run)) : "";
                 String both = soft + (soft.isEmpty() || brake.isEmpty() ? "" : "; ") + brake;
                 return both.isEmpty() ? Optional.empty() : Optional.of("the car pulls to the " + to.get().id() + ": " + both);
             }
@@ -49,10 +49,10 @@ final class PullSide {
                 .orElse("");
     }
 
-    private static String brake(Map<Wheel, WheelFigures> wheels, Wheel own) {
+    private static String brake(Map<Wheel, WheelFigures> wheels, Wheel own, ReadIn in) {
         Optional<Double> hotter = mean(wheels, own).flatMap(here -> mean(wheels, own.partner()).map(there -> here - there));
-        return hotter.filter(by -> by >= HOTTER).map(by -> "the " + own.id() + " tyre is hotter than its partner by " + kelvin(by)
-                + ": its brake does more than the other, so look at both").orElse("");
+        return hotter.filter(by -> by >= HOTTER).map(by -> "the " + own.id() + " tyre is hotter than its partner by "
+                + in.difference(by) + ": its brake does more than the other, so look at both").orElse("");
     }
 
     private static Optional<Double> bar(Map<Wheel, WheelFigures> wheels, Wheel wheel) {

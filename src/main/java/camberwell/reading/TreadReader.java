@@ -1,8 +1,6 @@
 package camberwell.reading;
 
 import static camberwell.physics.TreadRead.ramp;
-import static camberwell.reading.Notepad.celsius;
-import static camberwell.reading.Notepad.kelvin;
 
 import camberwell.fact.Reading.State;
 import camberwell.physics.TreadRead;
@@ -48,11 +46,13 @@ final class TreadReader {
     private final Case run;
     private final Optional<HotCorner> hotCorner;
     private final Notepad notes;
+    private final ReadIn in;
 
     TreadReader(Case run, Optional<HotCorner> hotCorner, Notepad notes) {
         this.run = run;
         this.hotCorner = hotCorner;
         this.notes = notes;
+        in = ReadIn.of(run);
     }
 
     /** Reads the tyres of one axle. */
@@ -92,17 +92,17 @@ final class TreadReader {
             outsideHot = least(loaded, TreadRead::outerHotClearness);
         }
         if (insideHot >= outsideHot) {
-            notes.note(axle.id(), State.INNER_EDGE_HOT, insideHot, axle.id() + " inner edge " + kelvin(difference)
+            notes.note(axle.id(), State.INNER_EDGE_HOT, insideHot, axle.id() + " inner edge " + in.difference(difference)
                     + " hotter than the outer" + figures);
         } else {
-            notes.note(axle.id(), State.OUTER_EDGE_HOT, outsideHot, axle.id() + " outer edge " + kelvin(-difference)
+            notes.note(axle.id(), State.OUTER_EDGE_HOT, outsideHot, axle.id() + " outer edge " + in.difference(-difference)
                     + " hotter than the inner" + figures);
         }
         if (loaded.size() == 2 && !byWheel) {
             double unlike = loaded.get(0).tread().orElseThrow().innerMinusOuter()
                     - loaded.get(1).tread().orElseThrow().innerMinusOuter();
             if (Math.abs(unlike) > UNLIKE_EDGES) {
-                notes.doubt("the two " + axle.id() + " tyres differ by " + kelvin(Math.abs(unlike)) + " in inner less "
+                notes.doubt("the two " + axle.id() + " tyres differ by " + in.difference(Math.abs(unlike)) + " in inner less "
                         + "outer edge" + figures + ": measure the camber of each wheel before both are changed"
                         + "; the hotter tyre counts for more, since it does more of the work");
             }
@@ -117,11 +117,11 @@ final class TreadReader {
         String figures = figures(loaded);
         double difference = tread.innerMinusOuter();
         notes.note(wheel.wheel().id(), State.INNER_EDGE_HOT_ALONE, tread.innerHotClearness()
-                * (1 - most(partner, TreadRead::innerHotClearness)), wheel.wheel().id() + " inner edge " + kelvin(difference)
-                + " hotter than the outer" + figures);
+                * (1 - most(partner, TreadRead::innerHotClearness)), wheel.wheel().id() + " inner edge "
+                + in.difference(difference) + " hotter than the outer" + figures);
         notes.note(wheel.wheel().id(), State.OUTER_EDGE_HOT_ALONE, tread.outerHotClearness()
-                * (1 - most(partner, TreadRead::outerHotClearness)), wheel.wheel().id() + " outer edge " + kelvin(-difference)
-                + " hotter than the inner" + figures);
+                * (1 - most(partner, TreadRead::outerHotClearness)), wheel.wheel().id() + " outer edge "
+                + in.difference(-difference) + " hotter than the inner" + figures);
     }
 
     /**
@@ -139,9 +139,9 @@ final class TreadReader {
         double opposed = Math.min(Math.max(hot, cold), against);
         double trust = 1 - Math.max(pressures.atTarget() / 2,
                 ramp(hot > 0 ? -pressures.off() : pressures.off(), AxlePressures.FULL, GAUGE_DECIDES));
-        notes.note(axle.id(), State.MIDDLE_HOT, hot * trust, axle.id() + " middle " + kelvin(middle)
+        notes.note(axle.id(), State.MIDDLE_HOT, hot * trust, axle.id() + " middle " + in.difference(middle)
                 + " hotter than the mean of the edges" + figures);
-        notes.note(axle.id(), State.MIDDLE_COLD, cold * trust, axle.id() + " middle " + kelvin(-middle)
+        notes.note(axle.id(), State.MIDDLE_COLD, cold * trust, axle.id() + " middle " + in.difference(-middle)
                 + " cooler than the mean of the edges" + figures);
         notes.note(axle.id(), State.EVEN_TREAD, 1 - ramp(Math.max(edges, Math.max(hot, cold)), 0, EVEN_ENDS), axle.id()
                 + " tread even across its width" + figures);
@@ -149,7 +149,7 @@ final class TreadReader {
                 && pressures.atTarget() < WORTH_TELLING) {
             return;
         }
-        notes.doubt(axle.id() + " middle " + kelvin(Math.abs(middle)) + (hot > 0 ? " hotter" : " cooler")
+        notes.doubt(axle.id() + " middle " + in.difference(Math.abs(middle)) + (hot > 0 ? " hotter" : " cooler")
                 + " than the edges says too " + (hot > 0 ? "much" : "little") + " air, but the gauge reads "
                 + pressures.against() + (Math.abs(pressures.off()) >= GAUGE_DECIDES
                 ? ": the gauge decides. Set the pressure, and read the tread again after the next run"
@@ -180,7 +180,7 @@ final class TreadReader {
             double second = read.get(1).offWindow().orElseThrow();
             if (first * second < 0) {
                 notes.doubt("one " + axle.id() + " tyre is below its window and the other above it; their mean of "
-                        + celsius(mean) + " is neither's temperature");
+                        + in.temperature(mean) + " is neither's temperature");
             }
         }
     }
@@ -199,7 +199,7 @@ final class TreadReader {
                 leftOver(figures.wheels(Axle.REAR))) : 0;
         if (Math.abs(shared) >= SIDES_STARTS) {
             notes.doubt("the " + (shared > 0 ? "left" : "right") + " tyres are the hotter ones at both ends, by "
-                    + kelvin(Math.abs(shared)) + " at least: that is what a circuit does that mostly turns "
+                    + in.difference(Math.abs(shared)) + " at least: that is what a circuit does that mostly turns "
                     + (shared > 0 ? "right" : "left") + "; say which way it turns");
         }
         for (Axle axle : Axle.values()) {
@@ -229,7 +229,7 @@ final class TreadReader {
         };
         double corner = hotCorner.filter(hot -> hot.wheel().axle() == axle).map(HotCorner::clearness).orElse(0.0);
         notes.note(axle.id(), State.SIDES_DIFFER, Math.max(clear, corner), axle.id() + " left tyre "
-                + celsius(meanOf(read, true)) + ", right tyre " + celsius(meanOf(read, false))
+                + in.temperature(meanOf(read, true)) + ", right tyre " + in.temperature(meanOf(read, false))
                 + (run.conditions().turns() == Turn.BOTH ? ""
                         : ", on a circuit that mostly turns " + run.conditions().turns().id()));
     }
@@ -256,7 +256,7 @@ final class TreadReader {
                 - (windows ? frontWindow.get() - rearWindow.get() : 0);
         Axle hotter = difference > 0 ? Axle.FRONT : Axle.REAR;
         notes.note(hotter.id(), State.HOTTER_AXLE, ramp(Math.abs(difference), HOTTER_AXLE_STARTS, HOTTER_AXLE_FULL), hotter.id()
-                + " tyres " + kelvin(Math.abs(difference)) + " hotter than the " + hotter.other().id() + " tyres"
+                + " tyres " + in.difference(Math.abs(difference)) + " hotter than the " + hotter.other().id() + " tyres"
                 + (windows ? ", each against its own window" : ""));
     }
 
@@ -295,12 +295,12 @@ final class TreadReader {
                 .orElseThrow();
     }
 
-    private static String figures(List<WheelFigures> wheels) {
+    private String figures(List<WheelFigures> wheels) {
         List<String> each = wheels.stream().map(wheel -> {
             TreadRead tread = wheel.tread().orElseThrow();
-            return wheel.wheel().id() + " " + Math.round(tread.inner()) + "/" + Math.round(tread.middle()) + "/"
-                    + Math.round(tread.outer());
+            return wheel.wheel().id() + " " + in.number(tread.inner()) + "/" + in.number(tread.middle()) + "/"
+                    + in.number(tread.outer());
         }).toList();
-        return " (" + String.join(", ", each) + " °C)";
+        return " (" + String.join(", ", each) + " " + in.unit().symbol() + ")";
     }
 }

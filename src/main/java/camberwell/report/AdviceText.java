@@ -11,6 +11,7 @@ import camberwell.advice.RankedChange;
 import camberwell.advice.Score;
 import camberwell.advice.Size;
 import camberwell.advice.Withheld;
+import camberwell.car.Car;
 import camberwell.fact.Finding;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
@@ -101,7 +102,7 @@ public final class AdviceText {
         if (!advice.drivingFirst()) {
             driving("For the driver", advice.driving(), page);
         }
-        conflicts(advice.conflicts(), page);
+        conflicts(advice.conflicts(), advice.run().car(), page);
         withheld(advice.withheld(), advice.experience(), page);
         unanswered(advice, page);
         if (!advice.changes().isEmpty() && !advice.run().source().equals("-")) {
@@ -241,15 +242,19 @@ public final class AdviceText {
         }
     }
 
-    private static void conflicts(List<Conflict> conflicts, Page page) {
+    private static void conflicts(List<Conflict> conflicts, Car car, Page page) {
         if (!conflicts.isEmpty()) {
             page.heading("What pulls both ways");
-            conflicts.forEach(conflict -> page.point(0, Words.sentence(conflict.statement()) + ". " + (conflict.ofRules()
-                    ? "One of the two is wrong here, or lacks a condition."
-                    : (conflict.changes().size() > 1 ? "These help the one and harm the other: "
-                    : "This helps the one and harms the other: ")
-                    + conflict.changes().stream().map(Words::change).collect(Collectors.joining(", ")))));
+            conflicts.forEach(conflict -> page.point(0, Words.sentence(conflict.statement()) + "." + (conflict.ofRules()
+                    ? " One of the two is wrong here, or lacks a condition." : levers(conflict, car))));
         }
+    }
+
+    /** Those levers of a conflict that the car has. */
+    private static String levers(Conflict conflict, Car car) {
+        List<String> there = conflict.changes().stream().filter(change -> car.has(change.adjuster())).map(Words::change).toList();
+        return there.isEmpty() ? "" : (there.size() > 1 ? " These help the one and harm the other: "
+                : " This helps the one and harms the other: ") + String.join(", ", there);
     }
 
     private static void unanswered(Advice advice, Page page) {

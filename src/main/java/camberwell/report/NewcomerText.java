@@ -10,6 +10,8 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.run.Report;
+import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Turn;
 import java.util.ArrayList;
@@ -82,6 +84,7 @@ public final class NewcomerText {
         if (driving.isEmpty() && !advice.changes().isEmpty()) {
             nextRun(advice, page);
         }
+        notForIt(advice, page);
         unanswered(advice, page);
         if (!advice.cautions().isEmpty()) {
             page.heading("Before you touch the car");
@@ -146,6 +149,31 @@ public final class NewcomerText {
                     .of(advice, report).map(read -> " But " + read + ". Tell what else you feel.")
                     .orElse(" Ask a coach about this one.")));
         }
+    }
+
+    /** What troubles most, where the one change that is told is for something else: why none is for it, and what to tell. */
+    private void notForIt(Advice advice, Page page) {
+        if (advice.changes().isEmpty()) {
+            return;
+        }
+        Change first = advice.changes().get(0).change();
+        advice.answers().stream().filter(answer -> answer.report().measured().isEmpty())
+                .min(Comparator.comparing((Answer answer) -> answer.report().severity(), Comparator.reverseOrder()))
+                .filter(answer -> !answer.nothing() && !answer.by().contains("change " + first.id()))
+                .ifPresent(answer -> {
+                    page.heading("What you told of");
+                    page.point(0, terms.felt(answer.report().symptom()) + " " + whyNot(advice, answer, first));
+                });
+    }
+
+    private static String whyNot(Advice advice, Answer answer, Change first) {
+        String tell = Unanswered.more(advice, answer.report());
+        if (answer.by().stream().anyMatch(by -> by.startsWith("change "))) {
+            return "What is for this comes after the change above, when you have driven with that one.";
+        }
+        return first.adjuster().kind() == Adjuster.Kind.PRESSURE
+                ? "Put the air right first, drive again, and see what is left of this. " + tell
+                : "The change above is not for this, and nothing that is known yet speaks for one. " + tell;
     }
 
     private static boolean maybeDamaged(Advice advice) {

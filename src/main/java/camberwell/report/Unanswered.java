@@ -9,6 +9,7 @@ import camberwell.vocabulary.Place;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Wheel;
 import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
@@ -56,8 +57,26 @@ final class Unanswered {
         if (!in(advice).isEmpty() && in(advice).stream().allMatch(report -> Symptom.isBrought(report.symptom()))) {
             return "A rule is missing: the word for the complaint comes from a pack, and no rule of it speaks to this.";
         }
-        boolean read = advice.tyres().wheels().values().stream().filter(figures -> figures.tread().isPresent()).count()
+        return read(advice) ? "Say more of what the car does." : "Say more of what the car does, and read the tyres.";
+    }
+
+    /** What to tell of one complaint that nothing speaks for a change of: what it leaves open, or how it goes with a margin. */
+    static String more(Advice advice, Report report) {
+        List<String> open = new ArrayList<>();
+        if (report.phase().isEmpty() && !report.symptom().ofTyre()) {
+            open.add("where in the corner it comes");
+        }
+        if (report.speed().isEmpty() && !report.symptom().ofTyre()) {
+            open.add("whether in slow or in fast corners");
+        }
+        if (open.isEmpty()) {
+            open.add("how it is on a lap at nine tenths");
+        }
+        return "Tell " + String.join(", and ", open) + (read(advice) ? "." : ", and read the tyres.");
+    }
+
+    private static boolean read(Advice advice) {
+        return advice.tyres().wheels().values().stream().filter(figures -> figures.tread().isPresent()).count()
                 == Wheel.values().length;
-        return read ? "Say more of what the car does." : "Say more of what the car does, and read the tyres.";
     }
 }

@@ -96,9 +96,10 @@ public record Case(String title, String source, Car car, Conditions conditions, 
     /** The same case with what the driver said of it: the complaints on top, and the surface. */
     public Case withHeard(Heard said) {
         List<Report> all = new ArrayList<>(reports);
-        said.told().stream().map(Report::of).filter(report -> !all.contains(report)).forEach(all::add);
-        return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres, all,
-                earlier, carFile, setup, tried, driven, new Talked(Optional.of(said), talked.answered()), background);
+        said.told().stream().map(Report::of).forEach(all::add);
+        return new Case(title, source, car, said.surface().map(conditions::withSurface).orElse(conditions), tyres,
+                Report.once(all), earlier, carFile, setup, tried, driven,
+                new Talked(Optional.of(said), talked.answered()), background);
     }
 
     /** The same case with the complaints that were heard as complaints like others; the words stay as its comment. */

@@ -10,6 +10,8 @@ import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Turn;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -87,6 +89,34 @@ public record Report(Symptom symptom, Optional<Place> where, Optional<Phase> pha
                 && agrees(corner, other.corner) && agrees(where.map(Place::axle), other.where.map(Place::axle))
                 && (turn.isEmpty() || other.turn.isEmpty() || turn.get() == Turn.BOTH || other.turn.get() == Turn.BOTH
                         || turn.equals(other.turn));
+    }
+
+    /** What a person entered twice is one complaint, the heavier; two that differ in where or when they come stay two. */
+    public static List<Report> once(List<Report> reports) {
+        List<Report> all = new ArrayList<>();
+        for (Report report : reports) {
+            int same = 0;
+            while (same < all.size() && !all.get(same).repeats(report)) {
+                same++;
+            }
+            if (same == all.size()) {
+                all.add(report);
+            } else if (report.heavierThan(all.get(same))) {
+                all.set(same, report);
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private boolean repeats(Report other) {
+        return symptom.equals(other.symptom) && where.equals(other.where) && phase.equals(other.phase)
+                && speed.equals(other.speed) && since.equals(other.since) && turn.equals(other.turn)
+                && corner.equals(other.corner) && measured.isEmpty() && other.measured.isEmpty();
+    }
+
+    private boolean heavierThan(Report other) {
+        int more = severity.compareTo(other.severity);
+        return more > 0 || more == 0 && occurrence.compareTo(other.occurrence) < 0;
     }
 
     /** Whether both cannot be true of one car: the front slides, and the rear slides, in one phase of the same corners. */

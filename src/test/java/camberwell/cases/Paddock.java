@@ -128,6 +128,7 @@ public final class Paddock {
         conclusions.findings().forEach(finding -> all.addAll(finding.evidence()));
         all.addAll(conclusions.proposals());
         all.addAll(conclusions.withholdings());
+        all.addAll(conclusions.preferences());
         all.addAll(conclusions.driving());
         all.addAll(conclusions.cautions());
         return all;

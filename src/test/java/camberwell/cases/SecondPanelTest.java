@@ -426,4 +426,118 @@ class SecondPanelTest {
             }
         }
     }
+
+    @Test
+    @DisplayName("a bar at the end of its range waits for a pressure that the gauge finds wrong, whichever way it is wrong")
+    void pressureBeforeWhatStandsOut() {
+        String car = """
+                title: a
+                car:
+                  name: Barrow heavy saloon
+                  drive: rear
+                  kind: saloon
+                  adjusters:
+                    front-pressure: {now: 32 psi, min: 26 psi, max: 44 psi, step: 1 psi}
+                    front-anti-roll-bar: {now: 7, min: 1, max: 7, step: 1}
+                  tyres:
+                    front: {window: [160 °F, 230 °F], hot-target: %s psi, cold-minimum: 26 psi, rim: 19 in, diameter: 680 mm}
+                conditions: {surface: dry, air: 84 °F, track: 100 °F}
+                stint: {laps: 14}
+                tyres:
+                  front-left: {inner: 205 °F, middle: 200 °F, outer: 195 °F, cold-pressure: 32 psi, hot-pressure: 41 psi}
+                  front-right: {inner: 205 °F, middle: 200 °F, outer: 195 °F, cold-pressure: 32 psi, hot-pressure: 41 psi}
+                """ + told("understeer, phase: mid-corner, speed: medium");
+        assertEquals("front-pressure lower", changes(Paddock.advise(Trackside.yaml(car.formatted("39.2")))).get(0));
+        assertEquals("front-pressure higher", changes(Paddock.advise(Trackside.yaml(car.formatted("42.8")))).get(0));
+        assertEquals("front-anti-roll-bar softer", changes(Paddock.advise(Trackside.yaml(car.formatted("41")))).get(0));
+    }
+
+    @Test
+    @DisplayName("in the wet a pressure moves towards a target of the dry by 2 psi at the most, and that is said")
+    void wetPressure() {
+        for (String surface : List.of("wet", "dry")) {
+            Advice advice = advise("corvane-coupe", "conditions: {surface: " + surface + ", air: 10 °C, track: 20 °C}\n"
+                    + "stint: {compound: medium, laps: 12}\n"
+                    + tyres(FINE, FINE, "80 79 78 1.55", "80 79 78 1.55") + said("occurrence: every-lap",
+                    "snap-oversteer, phase: entry, speed: medium"));
+            RankedChange fill = change(advice, "rear-pressure higher");
+            boolean bounded = String.join(" ", fill.size().computation()).contains("the trade's step of 2 psi at once");
+            assertEquals(surface.equals("wet"), bounded, surface);
+            assertEquals(bounded, moved(fill) <= 0.138, surface + ": " + moved(fill));
+        }
+    }
+
+    @Test
+    @DisplayName("a car that snaps: what keeps it on the road is the first habit for everybody, before surer ones")
+    void marginFirst() {
+        for (String day : List.of(WET, DRY)) {
+            String cold = "40 39 38 1.80";
+            Advice advice = advise("corvane-coupe", day + tyres(cold, cold, cold, cold)
+                    + told("snap-oversteer, phase: entry, speed: fast"));
+            assertEquals("leave-a-margin", habits(advice).get(0), habits(advice).toString());
+            assertTrue(advice.drivingFirst());
+            assertTrue(newcomer(advice).contains("Drive that place below its limit"));
+        }
+    }
+
+    @Test
+    @DisplayName("a complaint that is entered twice counts once, the heavier; one that comes elsewhere is another")
+    void enteredTwice() {
+        String slight = "  - {symptom: understeer, phase: entry, speed: slow, severity: slight, occurrence: every-lap}\n";
+        String clear = slight.replace("slight", "clear");
+        Advice once = advise("corvane-coupe", DRY + "reports:\n" + clear);
+        Advice twice = advise("corvane-coupe", DRY + "reports:\n" + slight + clear + slight);
+        assertEquals(once.complaints(), twice.complaints());
+        assertEquals(changes(once), changes(twice));
+        assertEquals(2, advise("corvane-coupe", DRY + "reports:\n" + clear + clear.replace("slow", "fast")).complaints().size());
+    }
+
+    @Test
+    @DisplayName("a nose that strikes the road is raised; nothing else leans the car further onto it")
+    void noseStrikes() {
+        Advice advice = advise("tessel-single-seater", DRY + told("bottoming, phase: mid-corner, speed: fast, severity: strong",
+                "understeer, phase: mid-corner, speed: fast"));
+        assertTrue(changes(advice).contains("front-ride-height higher"), changes(advice).toString());
+        assertFalse(changes(advice).contains("rear-ride-height higher"), changes(advice).toString());
+        assertFalse(changes(advice).contains("front-wing more"), changes(advice).toString());
+    }
+
+    @Test
+    @DisplayName("a newcomer reads of what troubles most also where the one change is for something else, and what to tell next")
+    void notPassedOver() {
+        String text = newcomer(advise("corvane-coupe", WET + tyres(FINE, FINE, "80 79 78 1.55", "80 79 78 1.55")
+                + told("snap-oversteer, phase: entry, speed: medium")));
+        assertTrue(text.contains("What you told of"), text);
+        assertTrue(text.contains("What is for this comes after the change above"), text);
+        assertFalse(newcomer(advise("corvane-coupe", DRY + told("understeer, phase: mid-corner, speed: medium")))
+                .contains("What you told of"));
+    }
+
+    @Test
+    @DisplayName("what is told answers in the unit that was read: of treads in Fahrenheit no difference in kelvin")
+    void readInFahrenheit() {
+        Advice advice = Paddock.advise(Trackside.yaml("""
+                title: a
+                car:
+                  name: b
+                  drive: rear
+                  adjusters:
+                    front-pressure: {now: 32 psi, min: 26 psi, max: 44 psi, step: 1 psi}
+                    front-camber: {now: -2.0 deg, min: -4.0 deg, max: 0.0 deg, step: 0.1 deg}
+                  tyres:
+                    front: {window: [160 °F, 210 °F], hot-target: 38 psi, rim: 19 in, diameter: 680 mm}
+                conditions: {surface: dry, air: 84 °F, track: 100 °F}
+                tyres:
+                  front-left: {inner: 180 °F, middle: 190 °F, outer: 215 °F, hot-pressure: 43 psi}
+                  front-right: {inner: 180 °F, middle: 190 °F, outer: 215 °F, hot-pressure: 43 psi}
+                """));
+        List<String> said = new ArrayList<>(advice.doubts());
+        advice.complaints().forEach(complaint -> said.add(complaint.text()));
+        advice.changes().stream().filter(change -> change.change().id().contains("pressure"))
+                .forEach(change -> said.addAll(change.size().computation()));
+        assertTrue(said.stream().anyMatch(text -> text.contains("35 °F hotter than the inner (front-left 180/190/215")),
+                said.toString());
+        assertTrue(said.stream().anyMatch(text -> text.startsWith("front-left: set to 32.0 psi cold, grew to 43.0")), said.toString());
+        assertTrue(said.stream().noneMatch(text -> text.contains("°C") || text.contains(" K ")), said.toString());
+    }
 }

@@ -70,10 +70,15 @@ class StaggerTest {
     }
 
     @Test
-    @DisplayName("a push in lefts alone is no damage on a car that leans its wheels for lefts, and is one on a car that leans alike")
+    @DisplayName("a push in lefts alone is what a car that leans its wheels for lefts is set for, and asks for a like corner the "
+            + "other way of a car that leans alike; neither has damage for it")
     void oneSided() {
-        assertFalse(PanelCase.likely(advise("-1.5", "1.70", AXLE, "", "1.70", "2.00"), "car-not-symmetrical"));
-        assertTrue(PanelCase.likely(advise("-2.5", "1.70", AXLE, "", "1.70", "2.00"), "car-not-symmetrical"));
+        for (String lean : new String[] {"-1.5", "-2.5"}) {
+            Advice advice = advise(lean, "1.70", AXLE, "", "1.70", "2.00");
+            assertFalse(PanelCase.likely(advice, "car-not-symmetrical"), lean);
+            assertEquals(lean.equals("-2.5"), advice.cautions().stream()
+                    .anyMatch(caution -> caution.name().equals("compare-both-directions")), lean);
+        }
     }
 
     @Test

@@ -8,6 +8,7 @@ import camberwell.fact.Certainty;
 import camberwell.fact.Conclusion;
 import camberwell.fact.Driving;
 import camberwell.fact.Evidence;
+import camberwell.fact.Preference;
 import camberwell.fact.Proposal;
 import camberwell.fact.Withholding;
 import camberwell.knowledge.Note;
@@ -133,6 +134,8 @@ class WholeRuleBaseTest {
             return "withhold " + withholding.change();
         } else if (conclusion instanceof Driving driving) {
             return "driving " + driving.note();
+        } else if (conclusion instanceof Preference preference) {
+            return "first " + preference.change();
         }
         return "caution " + ((Caution) conclusion).note();
     }

@@ -69,16 +69,16 @@ class WhatIfTest {
     }
 
     @Test
-    @DisplayName("saying that it pushes in turns both ways after having said one way only takes the asymmetry back")
+    @DisplayName("saying that it pushes in turns both ways after having said one way only takes back that it is one-sided")
     void takesBack() {
         Case run = new CaseReader().read(Path.of("demo-cases/pushes-in-snaps-out.yaml")).run();
         State state = State.of(run, true);
         Topic turn = new Topic(Field.TURN, 0);
         try (WhatIf whatIf = new WhatIf(paddock.advisor, paddock.rules.consult(), told -> told)) {
             Advice oneWay = whatIf.advise(state.with(turn, Answer.Said.of(Turn.LEFT)).run());
-            assertTrue(oneWay.findings().stream().anyMatch(finding -> finding.id().equals("car-not-symmetrical")));
+            assertTrue(oneWay.findings().stream().anyMatch(finding -> finding.id().equals("one-sided-behaviour")));
             Advice bothWays = whatIf.advise(state.with(turn, Answer.Said.of(Turn.BOTH)).run());
-            assertTrue(bothWays.findings().stream().noneMatch(finding -> finding.id().equals("car-not-symmetrical")));
+            assertTrue(bothWays.findings().stream().noneMatch(finding -> finding.id().equals("one-sided-behaviour")));
         }
     }
 }

@@ -184,6 +184,7 @@ class AdviceLawsTest {
             "rear-wheels-toed-out", List.of("repeat-the-lap-before-changing"),
             "bottoming-on-track", List.of(),
             "look-for-play", List.of(),
+            "compare-both-directions", List.of(),
             "wet-track-pressure", List.of());
 
     @Test
