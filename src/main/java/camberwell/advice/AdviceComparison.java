@@ -54,7 +54,7 @@ public record AdviceComparison(List<ChangeDifference> changes, List<NoteDifferen
             Optional<RankedChange> old = Optional.ofNullable(was.get(change));
             Optional<RankedChange> now = Optional.ofNullable(is.get(change));
             boolean same = old.isPresent() && now.isPresent() && old.get().rank() == now.get().rank()
-                    && old.get().size().equals(now.get().size());
+                    && old.get().size().goesAsFarAs(now.get().size());
             if (!same) {
                 changes.add(new ChangeDifference(change, old, now, after.withheld().stream()
                         .filter(withheld -> withheld.change().equals(change)).map(Withheld::reason).findFirst()));

@@ -32,6 +32,11 @@ public record Size(Optional<Quantity> from, Optional<Quantity> to, int steps, Li
         return new Size(from, Optional.of(setting), howMany, List.of(), List.copyOf(lines), List.of(line));
     }
 
+    /** Whether both go from one setting to the same other one, at each wheel, however either was computed. */
+    public boolean goesAsFarAs(Size other) {
+        return from.equals(other.from) && to.equals(other.to) && wheels.equals(other.wheels);
+    }
+
     /** The same with one more line to its computation. */
     Size explained(String line) {
         List<String> lines = new ArrayList<>(computation);

@@ -150,8 +150,7 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
             return List.of();
         }
         try {
-            with.listener();
-            return packs.stream().flatMap(pack -> PackPhrases.of(pack, without.listener()).stream()).toList();
+            return packs.stream().flatMap(pack -> PackPhrases.of(pack, without.listener(), with.listener()).stream()).toList();
         } catch (ProblemsException e) {
             return e.problems();
         }

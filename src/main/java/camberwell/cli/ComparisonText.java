@@ -43,7 +43,7 @@ final class ComparisonText {
         }
         String moved = before.get().rank() == after.get().rank() ? ""
                 : "moved from number " + before.get().rank() + " to " + after.get().rank();
-        String sized = before.get().size().equals(after.get().size()) ? ""
+        String sized = before.get().size().goesAsFarAs(after.get().size()) ? ""
                 : "is now " + Words.size(after.get()) + ", was " + Words.size(before.get());
         return moved + (moved.isEmpty() || sized.isEmpty() ? "" : "; ") + sized;
     }

@@ -5,6 +5,7 @@ import camberwell.run.Driven;
 import camberwell.run.Tried;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -108,7 +109,8 @@ public record History(List<Case> runs) {
                 continue;
             }
             int ago = runs.size() - 1 - i;
-            boolean elsewhere = elsewhere(runs.get(i).driven().sheet(), now.driven().sheet());
+            boolean elsewhere = elsewhere(runs.get(i).driven().sheet(), now.driven().sheet())
+                    || differ(driver(runs.get(i)), driver(now));
             for (Tried outcome : judged(i, Optional.empty()).outcomes()) {
                 Tried.Trial trial = outcome.trial();
                 tried.add(new Tried(outcome.change(), outcome.moved(), outcome.outcome(), outcome.on(),
@@ -121,6 +123,12 @@ public record History(List<Case> runs) {
 
     private static boolean elsewhere(Driven.Sheet then, Driven.Sheet now) {
         return differ(then.track(), now.track()) || differ(then.tyreSet(), now.tyreSet());
+    }
+
+    /** Whose word the complaints of a run are: what one driver feels is not what another would. */
+    private static Optional<String> driver(Case run) {
+        return run.driven().sheet().driver().or(() -> run.background().pupil().name())
+                .map(name -> name.strip().toLowerCase(Locale.ROOT));
     }
 
     private static boolean differ(Optional<String> one, Optional<String> other) {

@@ -5,7 +5,7 @@ package camberwell.learning;
  *
  * @param priorRuns how many outcomes the rules' word is worth
  * @param driverAlone weight of an outcome that rests on the driver's impression alone
- * @param elsewhere weight of one from another track, other tyres or another surface
+ * @param elsewhere weight of one from another track, other tyres, another driver or another surface
  * @param opposite what a change that made things worse says for the way back
  * @param halfLife runs after which an outcome weighs half
  * @param worse the chance that a change judged worse did make it worse

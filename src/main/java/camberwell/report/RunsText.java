@@ -107,6 +107,16 @@ public final class RunsText {
         return shift.text() + " (" + shift.outcome().told() + ")";
     }
 
+    /** The same, where nothing may have been changed that could have helped. */
+    private static String shift(ComplaintShift shift, List<Made> changes) {
+        return !changes.isEmpty() ? shift(shift) : shift.text() + (switch (shift.outcome()) {
+            case BETTER -> " (less of it)";
+            case SAME -> " (the same)";
+            case WORSE -> " (more of it)";
+            case UNCLEAR -> "";
+        });
+    }
+
     /** {@code -0.15 s (95 %: -0.25 s to -0.05 s)}, where there is a difference. */
     public static String difference(LapComparison laps) {
         Interval interval = laps.interval().orElseThrow();
@@ -162,10 +172,11 @@ public final class RunsText {
                 .collect(Collectors.joining(", "));
         page.heading(Words.sentence(names) + (runs.size() > 2 ? ": B less the mean of the A beside it" : ": B less A"));
         runs.forEach(run -> page.point(0, who(run)));
-        changed(Changes.between(runs.get(0).car(), runs.get(1).car()));
+        List<Made> changes = Changes.between(runs.get(0).car(), runs.get(1).car());
+        changed(changes);
         if (!shifts.isEmpty()) {
             page.heading("Complaints");
-            shifts.forEach(shift -> page.point(0, shift(shift)));
+            shifts.forEach(shift -> page.point(0, shift(shift, changes)));
         }
         page.heading("Lap times");
         laps(laps);
@@ -210,7 +221,7 @@ public final class RunsText {
         page.heading("Run " + number + " against run " + judgement.before().driven().sheet().number().orElse(0)
                 + judgement.again().map(run -> ", and back on run " + run.driven().sheet().number().orElse(0)).orElse(""));
         changed(judgement.changes());
-        judgement.shifts().forEach(shift -> page.labelled(2, "Felt", shift(shift)));
+        judgement.shifts().forEach(shift -> page.labelled(2, "Felt", shift(shift, judgement.changes())));
         if (judgement.shifts().isEmpty()) {
             page.labelled(2, "Felt", judgement.run().driven().verdict().map(verdict -> "the driver: " + verdict.told())
                     .orElse("no complaints were noted after it, so they say nothing"));

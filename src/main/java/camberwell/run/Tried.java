@@ -58,7 +58,7 @@ public record Tried(Change change, Moved moved, Outcome outcome, On on, Trial tr
      * @param together how many changes were made at once, this one included; at least 1
      * @param witness by what it was judged
      * @param surface of that run, where it was noted
-     * @param elsewhere whether it was on another track or on other tyres
+     * @param elsewhere whether it was on another track, on other tyres or by another driver
      */
     public record Trial(Optional<Integer> run, Optional<Integer> runsAgo, Optional<Integer> laps, int together,
             Optional<Witness> witness, Optional<Surface> surface, boolean elsewhere) {
@@ -90,7 +90,7 @@ public record Tried(Change change, Moved moved, Outcome outcome, On on, Trial tr
         }
         trial.surface.ifPresent(surface -> text.append(", on a ").append(surface.id()).append(" track"));
         if (trial.elsewhere) {
-            text.append(", on another track or on other tyres");
+            text.append(", on another track, on other tyres or by another driver");
         }
         return text.append(": ").append(told()).toString();
     }

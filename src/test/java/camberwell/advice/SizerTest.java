@@ -10,6 +10,7 @@ import static camberwell.Trackside.tyre;
 import static camberwell.Trackside.tyres;
 import static camberwell.Trackside.yaml;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.car.Car;
@@ -20,6 +21,7 @@ import camberwell.reading.TyreReader;
 import camberwell.run.Case;
 import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
+import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Symptom;
@@ -518,5 +520,14 @@ class SizerTest {
 
     private static String to(Sized sized) {
         return sized instanceof Sized.Possible possible ? possible.size().to().orElseThrow().toString() : "none";
+    }
+
+    @Test
+    @DisplayName("two sizes that go equally far are one, however each was computed")
+    void equallyFar() {
+        Size size = new Size(Optional.of(new Quantity(4, Unit.POSITION)), Optional.of(new Quantity(3, Unit.POSITION)), 1,
+                List.of(), List.of("by a step"));
+        assertTrue(size.goesAsFarAs(size.explained("and by the model")));
+        assertFalse(size.goesAsFarAs(size.to(new Quantity(2, Unit.POSITION), 2, "twice as far")));
     }
 }

@@ -104,4 +104,15 @@ class PackWarningsTest {
         assertTrue(bench.run("terms", "--rules", "mine", "hoppity hop").out().contains("is what drivers say of kerb hop"));
         assertTrue(bench.run("terms", "--rules", "mine").out().contains("kerb-hop"));
     }
+
+    @Test
+    @DisplayName("phrases so short that they stand in ordinary sayings and turn them round")
+    void greedy() {
+        bench.file("mine/knowledge-notes/sayings.yaml", "complaints:\n  kerb-hop: hops three times\n  understeer: slides\n");
+        List<String> told = told();
+        assertEquals(1, told.stream().filter(line -> line.contains("the phrase \"slides\" stands in ordinary sayings and takes "
+                + "them over: \"the rear slides on exit\" is understood as oversteer without it and as understeer with it"))
+                .count(), told.toString());
+        assertTrue(told.stream().noneMatch(line -> line.contains("hops")), told.toString());
+    }
 }

@@ -116,6 +116,16 @@ class RunsCommandTest {
     }
 
     @Test
+    @DisplayName("where nothing was changed nothing helped: the complaints are less, the same or more")
+    void nothingChanged() {
+        twoRuns();
+        add("--laps", B, "--complaint", "understeer entry slow clear");
+        String text = runs("compare", "2", "3").out();
+        assertTrue(text.contains("slight -> none (less of it)") && text.contains("clear -> clear (the same)"), text);
+        assertTrue(runs("compare", "1", "2").out().contains("strong -> slight (it helped)"));
+    }
+
+    @Test
     @DisplayName("runs are compared with the trend taken out, and told what they cannot tell")
     void compare() throws IOException {
         twoRuns();

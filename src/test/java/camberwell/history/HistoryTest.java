@@ -1,6 +1,7 @@
 package camberwell.history;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.input.CaseWriter;
@@ -50,6 +51,22 @@ class HistoryTest {
         Case now = THIRD.withDriven(Driven.UNKNOWN.on(away));
         assertTrue(new History(List.of(FIRST, SECOND.withDriven(Driven.UNKNOWN.on(home)), now)).tried(now).get(0)
                 .trial().elsewhere());
+    }
+
+    @Test
+    @DisplayName("what came of a change by another driver's word weighs as one from elsewhere does")
+    void ofAnotherDriver() {
+        Case first = FIRST.withDriven(Driven.UNKNOWN.on(by(1, "Ada")));
+        Case second = SECOND.withDriven(Driven.UNKNOWN.on(by(2, "Ada")));
+        History book = new History(List.of(first, second));
+        assertFalse(book.tried(THIRD.withDriven(Driven.UNKNOWN.on(by(3, "ada")))).get(0).trial().elsewhere());
+        assertFalse(book.tried(THIRD).get(0).trial().elsewhere());
+        assertTrue(book.tried(THIRD.withDriven(Driven.UNKNOWN.on(by(3, "Bert")))).get(0).trial().elsewhere());
+    }
+
+    private static Driven.Sheet by(int number, String driver) {
+        return new Driven.Sheet(Optional.of(number), Optional.empty(), Optional.of(driver), Optional.empty(), Optional.empty(),
+                false);
     }
 
     @Test
