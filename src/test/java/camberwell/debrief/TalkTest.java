@@ -405,6 +405,14 @@ class TalkTest {
     }
 
     @Test
+    @DisplayName("what stands behind \"dunno\" and is not clear is named, and no later line is taken for an answer to it")
+    void behindDunno() {
+        say("understeer at entry in slow corners");
+        assertTrue(say("dunno, every lap, bit slippy").startsWith("Not understood: \"every lap, bit slippy\"."));
+        assertTrue(say("it was wet, tyres were cold").startsWith("Heard: slow warm-up; wet track."));
+    }
+
+    @Test
     @DisplayName("who does not understand a question is asked once more in plain words, and told why")
     void notUnderstood() {
         say("oversteer");
