@@ -139,7 +139,7 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
     }
 
     /**
-     * Whether they are strong on the whole, all of one way of the balance, and not of one phase of the corner alone: such a car is
+     * Whether they are strong on the whole, all of one way of the balance, and not of one phase alone: such a car is
      * far from turning round.
      */
     static boolean farOff(List<Complaint> complaints) {
