@@ -413,6 +413,16 @@ class TalkTest {
     }
 
     @Test
+    @DisplayName("of a car in which something is loose or broken nothing more is asked")
+    void mechanicalFault() {
+        say("the brake pedal goes long after five laps");
+        assertEquals(Field.SIMULATOR, asked());
+        say("a real car");
+        assertTrue(debrief.next().isEmpty());
+        assertEquals("come-in-and-look", debrief.advice().halt().orElseThrow().name());
+    }
+
+    @Test
     @DisplayName("who does not understand a question is asked once more in plain words, and told why")
     void notUnderstood() {
         say("oversteer");
