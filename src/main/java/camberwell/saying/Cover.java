@@ -20,12 +20,14 @@ final class Cover {
 
     private final Sayings sayings;
     private final List<Token> sentence;
+    private final PhraseTree.Node start;
     private final Map<Integer, Atom> adverbs = new HashMap<>();
     private final List<List<Atom>> found = new ArrayList<>();
 
-    private Cover(Sayings sayings, List<Token> sentence) {
+    private Cover(Sayings sayings, List<Token> sentence, PhraseTree.Node start) {
         this.sayings = sayings;
         this.sentence = sentence;
+        this.start = start;
     }
 
     /** The phrases of all sentences of what was said, in its order. */
@@ -37,7 +39,12 @@ final class Cover {
 
     /** The phrases of a sentence, in its order; no two overlap. */
     static List<Atom> of(Sayings sayings, List<Token> sentence) {
-        Cover cover = new Cover(sayings, sentence);
+        return of(sayings, sentence, sayings.phrases());
+    }
+
+    /** Those phrases of a tree that a sentence is covered by. */
+    static List<Atom> of(Sayings sayings, List<Token> sentence, PhraseTree.Node tree) {
+        Cover cover = new Cover(sayings, sentence, tree);
         for (int from = 0; from < sentence.size(); from++) {
             List<Atom> atoms = cover.from(from);
             for (Atom atom : atoms) {
@@ -59,7 +66,6 @@ final class Cover {
 
     private List<Atom> from(int from) {
         List<Atom> atoms = new ArrayList<>();
-        PhraseTree.Node start = sayings.phrases();
         walk(start, true, from, from, 0, 0, List.of(), atoms);
         PhraseTree.Node first = start.next.get("^");
         if (first != null && (from == 0 || boundary(from - 1))) {
@@ -69,8 +75,13 @@ final class Cover {
     }
 
     private boolean boundary(int at) {
-        String stem = sentence.get(at).stem();
-        return sentence.get(at).comma() || stem.equals("and") || stem.equals("but") || stem.equals("then");
+        return boundary(sentence.get(at));
+    }
+
+    /** Whether a clause may end or begin there. */
+    static boolean boundary(Token token) {
+        String stem = token.stem();
+        return token.comma() || stem.equals("and") || stem.equals("but") || stem.equals("then");
     }
 
     /** @param arrived whether the node was just come to; what goes on from the same place is walked then, and not again */

@@ -34,6 +34,10 @@ public final class Listener {
 
     /** What is understood of what was said, and what is not; of an empty text, nothing. */
     public Heard hear(String said) {
+        return Faults.of(sayings, said).map(faults -> faults.with(this::hearBalance)).orElseGet(() -> hearBalance(said));
+    }
+
+    private Heard hearBalance(String said) {
         Heard heard = Hearing.of(sayings, said);
         return ear.isEmpty() || said.isBlank() ? heard : Agreement.of(sayings, ear.get(), said, heard);
     }

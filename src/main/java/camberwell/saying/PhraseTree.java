@@ -39,7 +39,7 @@ final class PhraseTree {
     }
 
     private final Node root = new Node();
-    private final Map<String, List<List<String>>> classes = new HashMap<>();
+    private final Map<String, List<List<String>>> classes;
     private final Function<String, List<String>> stems;
     private final Consumer<List<String>> joining;
 
@@ -50,8 +50,19 @@ final class PhraseTree {
      * @param joining puts together what is one word in two places
      */
     PhraseTree(Function<String, List<String>> stems, Consumer<List<String>> joining) {
+        this(new HashMap<>(), stems, joining);
+    }
+
+    private PhraseTree(Map<String, List<List<String>>> classes, Function<String, List<String>> stems,
+            Consumer<List<String>> joining) {
+        this.classes = classes;
         this.stems = stems;
         this.joining = joining;
+    }
+
+    /** An empty tree with the same classes of words. */
+    PhraseTree beside(Function<String, List<String>> itsStems) {
+        return new PhraseTree(classes, itsStems, joining);
     }
 
     Node root() {

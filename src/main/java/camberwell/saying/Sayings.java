@@ -59,6 +59,8 @@ public final class Sayings {
     }
 
     private final PhraseTree phrases = new PhraseTree(this::stems, words -> together(words, Function.identity()));
+    /** Phrases that are heard before all others, whatever these make of the same words. */
+    private final PhraseTree faults = phrases.beside(this::plainStems);
     private final Map<String, Map<String, List<Meaning.Complaint>>> doings = new LinkedHashMap<>();
     private final Map<String, String> same = new HashMap<>();
     /** Kinds of corners by the one word that names them. */
@@ -136,6 +138,8 @@ public final class Sayings {
                     }
                     add(section, words, meaning);
                 })));
+        root.map("faults", "meaning").ifPresent(section -> section.keys().forEach(words ->
+                complaint(words, section, words).ifPresent(meaning -> fault(section.prose(words), meaning, section))));
         root.map("things", "thing").ifPresent(section -> section.keys().forEach(thing -> {
             String[] parts = thing.split(" ");
             add(section, thing, new Meaning.Thing(parts[0], parts.length > 1 ? parts[1] : placed(parts[0])));
@@ -243,6 +247,23 @@ public final class Sayings {
         }
     }
 
+    /** What is misspelt is met by the other phrases alone: no word is taken for one of these. */
+    private void fault(Optional<String> said, Meaning meaning, Fields in) {
+        for (String phrase : said.orElse("").split(",")) {
+            if (!phrase.isBlank()) {
+                faults.add(phrase, meaning, new HashSet<>(), name -> in.error("\"" + name + "\" is no class of words"));
+            }
+        }
+    }
+
+    private List<String> plainStems(String text) {
+        List<String> all = new ArrayList<>();
+        for (StringTokenizer words = new StringTokenizer(text); words.hasMoreTokens();) {
+            all.addAll(Tokens.phrase(words.nextToken(), same));
+        }
+        return all;
+    }
+
     /** The stems of a few words of the file, in which the same words stand often. */
     private List<String> stems(String text) {
         List<String> all = new ArrayList<>();
@@ -267,6 +288,11 @@ public final class Sayings {
     /** The root of the tree of phrases. */
     PhraseTree.Node phrases() {
         return phrases.root();
+    }
+
+    /** The root of the tree of those that are heard before all others. */
+    PhraseTree.Node faults() {
+        return faults.root();
     }
 
     /** What may be said instead of a word of the phrases and begins with this one. */

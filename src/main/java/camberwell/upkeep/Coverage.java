@@ -120,6 +120,9 @@ public record Coverage(List<Cell> cells, List<Change> neverProposed, List<Change
         if (symptom == Symptom.PULLING && !(phase == Phase.EXIT && drive == Drive.FRONT)) {
             return Optional.of("a car that is not the same left and right is mended, not adjusted");
         }
+        if (symptom == Symptom.MECHANICAL_FAULT) {
+            return Optional.of("what is loose, worn or broken is mended, not adjusted");
+        }
         return symptom.senseless(phase);
     }
 

@@ -67,6 +67,8 @@ public final class Symptom implements Word, Comparable<Symptom> {
             "the floor or the stops hit: a bang, and the car skips").enter();
     public static final Symptom KERB_INSTABILITY = car("kerb-instability", null, "kerbs throw the car")
             .only(EnumSet.of(Phase.KERBS), "a kerb is a kerb, wherever it lies").enter();
+    public static final Symptom MECHANICAL_FAULT = car("mechanical-fault", null,
+            "something shakes, knocks, smells or smokes, or a wheel or the brake pedal is not as it was").enter();
     public static final Symptom HOT_INNER_EDGE = tyre("hot-inner-edge",
             "the edge of the tread that faces the car is the hot or worn one").enter();
     public static final Symptom HOT_OUTER_EDGE = tyre("hot-outer-edge",

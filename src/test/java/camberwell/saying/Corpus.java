@@ -22,6 +22,8 @@ import org.yaml.snakeyaml.Yaml;
 /** Sayings with their meaning, and how well they are understood. */
 final class Corpus {
 
+    private static final String FAULT = "mechanical-fault";
+
     /**
      * One saying.
      *
@@ -210,17 +212,20 @@ final class Corpus {
 
     private static Verdict verdict(Meant meant, Heard heard) {
         Set<Set<String>> reports = reports(heard);
+        // Sets that are older than that word have it as no complaint; it is told, and so neither swallowed nor misread.
+        boolean fault = meant.complaints().stream().noneMatch(it -> it.said().contains(FAULT))
+                && reports.removeIf(report -> report.contains(FAULT));
         String surface = heard.surface().map(Word::id).orElse("");
         boolean all = meant.complaints().stream().allMatch(it -> reports.stream().anyMatch(it::is));
         boolean more = reports.stream().anyMatch(report -> meant.complaints().stream().noneMatch(it -> it.allows(report)));
         if (all && !more && surface.equals(meant.surface()) && heard.fine() == meant.fine()) {
-            return reports.isEmpty() && !heard.fine() && heard.refused().isEmpty() ? Verdict.SWALLOWED
+            return reports.isEmpty() && !fault && !heard.fine() && heard.refused().isEmpty() ? Verdict.SWALLOWED
                     : Verdict.UNDERSTOOD;
         }
         if (more || !surface.isEmpty() && !surface.equals(meant.surface()) || heard.fine() && !meant.fine()) {
             return Verdict.MISREAD;
         }
-        if (heard.refused().isEmpty()) {
+        if (heard.refused().isEmpty() && !fault) {
             return Verdict.SWALLOWED;
         }
         return reports.isEmpty() ? Verdict.REFUSED : Verdict.PARTLY;

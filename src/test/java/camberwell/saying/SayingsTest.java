@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -149,12 +150,14 @@ class SayingsTest {
     }
 
     @Test
-    @DisplayName("there are 300 of them, and every complaint of the vocabulary is among them")
+    @DisplayName("there are 300 of them, and every complaint of the vocabulary that the ear is taught is among them")
     void corpusIsWide() {
         List<Corpus.Entry> entries = new ArrayList<>(Corpus.read("known.txt"));
         entries.addAll(Corpus.read("set-aside.txt"));
         assertTrue(entries.size() >= 300, entries.size() + " sayings");
-        for (Symptom symptom : Symptom.values()) {
+        Set<Symptom> complaints = new TreeSet<>(List.of(Symptom.values()));
+        complaints.remove(Symptom.MECHANICAL_FAULT);
+        for (Symptom symptom : complaints) {
             assertTrue(entries.stream().flatMap(entry -> entry.complaints().stream())
                     .anyMatch(words -> words.contains(symptom.id())), symptom.id());
         }
