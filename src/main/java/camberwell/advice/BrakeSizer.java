@@ -56,7 +56,7 @@ final class BrakeSizer {
                 return new Sized.Impossible(balance.get().text() + ", so the rear wheels would lock first: check the brake bias "
                         + "in the car's file before any of it is moved rearward");
             }
-            double balanced = rearward ? spare : Math.max(aim, -spare);
+            double balanced = rearward ? Math.min(spare, spareInTheDry()) : Math.max(aim, -spare);
             boolean seen = rearward && frontsLock && again;
             aim = seen ? aim : Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, balanced));
         } else if (setting.now().unit().dimension() == Unit.Dimension.RATIO) {
@@ -81,6 +81,11 @@ final class BrakeSizer {
         computation.addAll(extent);
         return new Sized.Possible(new Size(Optional.of(setting.now()), Optional.of(to), steps, List.of(),
                 List.copyOf(computation), List.copyOf(extent)));
+    }
+
+    /** What a wet road leaves to spare is gone as it dries: a step on it is no longer than in the dry. */
+    private double spareInTheDry() {
+        return BrakeBalance.of(car, Surface.DRY).map(BrakeBalance::sparePercent).orElse(Double.POSITIVE_INFINITY);
     }
 
     /**

@@ -138,12 +138,20 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
                 .mapToDouble(Complaint::weight).average().orElse(0) >= MOSTLY;
     }
 
-    /** Whether they are strong on the whole and all of one way of the balance: such a car is far from turning round. */
+    /**
+     * Whether they are strong on the whole, all of one way of the balance, and not of one phase alone: such a car is
+     * far from turning round.
+     */
     static boolean farOff(List<Complaint> complaints) {
         boolean pushes = complaints.stream().anyMatch(it -> it.reported() && it.symptom() == Symptom.UNDERSTEER);
         boolean loose = complaints.stream().anyMatch(it -> it.reported() && (it.symptom() == Symptom.OVERSTEER
                 || it.symptom() == Symptom.SNAP_OVERSTEER));
-        return pushes != loose && mostlyStrong(complaints);
+        return pushes != loose && mostlyStrong(complaints) && !ofOnePhase(complaints);
+    }
+
+    private static boolean ofOnePhase(List<Complaint> complaints) {
+        return complaints.stream().filter(Complaint::reported).map(Complaint::phase).distinct().count() == 1
+                && complaints.stream().filter(Complaint::reported).allMatch(it -> it.phase().isPresent());
     }
 
     private Complaint weighing(double other) {

@@ -11,9 +11,6 @@ import java.util.Optional;
  */
 final class TwiceAsFar {
 
-    /** Steps that are left before the stop: from there a lever has nowhere to go when that was not enough. */
-    private static final int SPARED = 1;
-
     private TwiceAsFar() {
     }
 
@@ -24,7 +21,7 @@ final class TwiceAsFar {
             return Optional.empty();
         }
         int steps = Math.min(2 * change.size().steps(), Math.min(last.room(change.change()),
-                setting.get().stepsLeft(change.change().direction()) - SPARED));
+                setting.get().stepsLeft(change.change().direction())));
         return steps <= change.size().steps() ? Optional.empty()
                 : Optional.of(change.sized(setting.get().moved(change.change().direction(), steps), steps,
                 "all is as strong as before the last change: twice as far, to find where it turns round"));

@@ -21,9 +21,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The words for complaints that packs bring, known as long as the command that uses them runs. */
 final class OwnWords implements AutoCloseable {
+
+    /** The word in a phrase, before another word and outside of brackets. */
+    private static final Pattern IS = Pattern.compile("(?<!\\S)is(?= [\\p{L}{])(?![^(\\n]*\\))");
+    private static final Pattern ARE = Pattern.compile("(?<!\\S)are(?= [\\p{L}{])(?![^(\\n]*\\))");
 
     private final Map<String, OwnSymptom> known = new LinkedHashMap<>();
     private final Map<String, String> whose = new LinkedHashMap<>();
@@ -99,8 +104,13 @@ final class OwnWords implements AutoCloseable {
 
     /** Adds the phrases of a pack, by the files that have them. */
     static void sayings(RulePack pack, Map<String, String> texts) {
-        phrases(pack).ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SYMPTOMS, text));
-        pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, text));
+        phrases(pack).ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SYMPTOMS, inThePast(text)));
+        pack.sayings().ifPresent(text -> texts.put(pack.name() + "/" + RulePack.SAYINGS, inThePast(text)));
+    }
+
+    /** A driver who has climbed out says "was" of what a phrase has as "is"; what stands in a choice of its own stays. */
+    private static String inThePast(String phrases) {
+        return ARE.matcher(IS.matcher(phrases).replaceAll("(is|was)")).replaceAll("(are|were)");
     }
 
     /** What the authors of {@code packs} say, each by the rule that says it. */

@@ -173,6 +173,10 @@ final class Chooser {
         if (!state.knows(Topic.of(Field.SIMULATOR))) {
             return Optional.of(weighed(Topic.of(Field.SIMULATOR), state));
         }
+        if (state.run().reports().stream().anyMatch(report -> report.symptom() == Symptom.MECHANICAL_FAULT)) {
+            // Nobody is asked what the tyres read of a car that has to be looked at.
+            return Optional.empty();
+        }
         Optional<Question> tyres = deciding(state, open, question -> !question.topic().field().ofComplaint()
                 && question.topic().own().isEmpty() && !Field.TAKEN.contains(question.topic().field()));
         return tyres.isPresent() ? tyres : last(state, open);

@@ -103,7 +103,7 @@ public final class Ending {
             return "; what the car did is missing";
         }
         boolean open = debrief.run().reports().stream().anyMatch(report -> report.phase().isEmpty());
-        return !advice.withheld().isEmpty() || !advice.driving().isEmpty() ? "; see above why"
+        return advice.halt().isPresent() || !advice.withheld().isEmpty() || !advice.driving().isEmpty() ? "; see above why"
                 : open ? "; where in the corner it happens is missing" : debrief.run().tyres().isEmpty()
                         ? "; what the tyres read is missing" : "";
     }

@@ -171,7 +171,12 @@ public final class Talk {
         try {
             return adding ? added(typed) : question.isEmpty() ? added(typed) : answer(typed);
         } catch (Reply.NoAnswer e) {
-            return hedged && e.askedBack().isEmpty() && !adding ? unknown() : refused(typed, lower, e);
+            if (!hedged || !e.askedBack().isEmpty() || adding) {
+                return refused(typed, lower, e);
+            }
+            understanding.forget();
+            echo.notUnderstood(List.of("not understood: \"" + typed + "\""));
+            return unknown();
         }
     }
 

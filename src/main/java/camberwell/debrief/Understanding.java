@@ -55,6 +55,11 @@ final class Understanding {
         this.listener = listener;
     }
 
+    /** Nobody is to say any more which of several was meant: the question was left open. */
+    void forget() {
+        unclear = Optional.empty();
+    }
+
     /** What a line says; of one that corrects itself, what is meant. */
     private Heard hear(String typed) {
         return Corrections.inside(typed, listener.get()).orElseGet(() -> listener.get().hear(typed));
@@ -187,7 +192,8 @@ final class Understanding {
                     .toArray(Told[]::new)));
         }
         Heard now = listener.get().hear(typed);
-        if (now.told().size() == 1 && now.told().get(0).words().isEmpty() && unclear.get().told().isEmpty()) {
+        if (now.told().size() == 1 && now.told().get(0).words().isEmpty() && now.surface().isEmpty() && now.loose().isEmpty()
+                && unclear.get().told().isEmpty()) {
             Symptom chosen = now.told().get(0).symptom();
             return Optional.of(unclear.get().unclear().get(0).mayBe().stream()
                     .filter(it -> it.symptom() == chosen && !it.words().isEmpty())

@@ -61,7 +61,7 @@ class ThirdPanelTest {
     }
 
     @Test
-    @DisplayName("twice as far is not as far as the stop: from there a bar has nowhere to go when that was not enough")
+    @DisplayName("what is strong in one phase alone is not far off everywhere: the next bar does not go to its stop")
     void notToTheStop() {
         Advice advice = Paddock.advise(Trackside.yaml(SALOON + told("understeer, phase: entry, speed: slow, severity: strong")
                 + "tried: [{change: front-springs softer, steps: 1, outcome: same}]\n"));

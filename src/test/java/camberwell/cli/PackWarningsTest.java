@@ -115,4 +115,16 @@ class PackWarningsTest {
                 .count(), told.toString());
         assertTrue(told.stream().noneMatch(line -> line.contains("hops")), told.toString());
     }
+
+    @Test
+    @DisplayName("a phrase that has \"is\" is understood of what was")
+    void inThePast() {
+        bench.file("mine/knowledge-notes/sayings.yaml", "complaints:\n"
+                + "  kerb-hop: she is a pogo stick, (nose is|tail is) a frog\n")
+                .file("car.yaml", "name: C\ndrive: rear\nadjusters:\n  front-bump: {now: 4, min: 1, max: 7, step: 1}\n");
+        for (String said : List.of("she is a pogo stick", "she was a pogo stick", "the nose is a frog")) {
+            String out = bench.run("advise", "--rules", "mine", "--car", "car.yaml", "--say", said).out();
+            assertTrue(out.contains("Heard: kerb hop"), said + ": " + out);
+        }
+    }
 }

@@ -405,6 +405,24 @@ class TalkTest {
     }
 
     @Test
+    @DisplayName("what stands behind \"dunno\" and is not clear is named, and no later line is taken for an answer to it")
+    void behindDunno() {
+        say("understeer at entry in slow corners");
+        assertTrue(say("dunno, every lap, bit slippy").startsWith("Not understood: \"every lap, bit slippy\"."));
+        assertTrue(say("it was wet, tyres were cold").startsWith("Heard: slow warm-up; wet track."));
+    }
+
+    @Test
+    @DisplayName("of a car in which something is loose or broken nothing more is asked")
+    void mechanicalFault() {
+        say("the brake pedal goes long after five laps");
+        assertEquals(Field.SIMULATOR, asked());
+        say("a real car");
+        assertTrue(debrief.next().isEmpty());
+        assertEquals("come-in-and-look", debrief.advice().halt().orElseThrow().name());
+    }
+
+    @Test
     @DisplayName("who does not understand a question is asked once more in plain words, and told why")
     void notUnderstood() {
         say("oversteer");

@@ -185,7 +185,8 @@ class AdviceLawsTest {
             "bottoming-on-track", List.of(),
             "look-for-play", List.of(),
             "compare-both-directions", List.of(),
-            "wet-track-pressure", List.of());
+            "wet-track-pressure", List.of(),
+            "come-in-and-look", List.of("repeat-the-lap-before-changing", "warm-the-tyres"));
 
     @Test
     @DisplayName("no driving advice contradicts a caution")
