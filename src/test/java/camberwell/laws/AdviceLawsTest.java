@@ -186,6 +186,7 @@ class AdviceLawsTest {
             "look-for-play", List.of(),
             "compare-both-directions", List.of(),
             "wet-track-pressure", List.of(),
+            "read-off-a-fast-lap", List.of(),
             "come-in-and-look", List.of("repeat-the-lap-before-changing", "warm-the-tyres"));
 
     @Test
