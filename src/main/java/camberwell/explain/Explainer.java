@@ -117,6 +117,14 @@ public final class Explainer {
         return advice.withheld().stream().filter(withheld -> withheld.change().equals(change)).findFirst();
     }
 
+    /** What sets one wheel of an axle, or both, where the same is asked of both, or one. */
+    private static Optional<RankedChange> ofSameTyres(Advice advice, Change change) {
+        Adjuster adjuster = change.adjuster();
+        return advice.changes().stream().filter(ranked -> ranked.change().adjuster().adjustment() == adjuster.adjustment()
+                && ranked.change().adjuster().axle().equals(adjuster.axle())
+                && ranked.change().adjuster().wheel().isEmpty() != adjuster.wheel().isEmpty()).findFirst();
+    }
+
     /** The change as the car makes it: of an axle's camber, where it is set wheel by wheel, that of the loaded wheel. */
     private static Change named(Case run, Change change) {
         Optional<CamberByWheel> camber = CamberByWheel.of(run);
@@ -296,6 +304,10 @@ public final class Explainer {
                     reasons.add(reason);
                 }
             });
+            if (reasons.isEmpty()) {
+                ofSameTyres(advice, change).ifPresent(other -> reasons.add("the same tyres are set by what is advised: "
+                        + other.change().id() + ", number " + other.rank()));
+            }
             ranked(advice, change.opposite()).ifPresent(other -> reasons.add("the advice goes the other way: "
                     + other.change().id() + ", number " + other.rank()));
             return reasons;

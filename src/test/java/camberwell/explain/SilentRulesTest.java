@@ -47,7 +47,7 @@ class SilentRulesTest {
     private static Set<String> fired(Conclusions conclusions) {
         Set<String> fired = new TreeSet<>();
         Stream.<Collection<? extends Conclusion>>of(conclusions.proposals(), conclusions.withholdings(),
-                conclusions.driving(), conclusions.cautions()).flatMap(Collection::stream).map(Conclusion::rule)
+                conclusions.driving(), conclusions.cautions(), conclusions.preferences()).flatMap(Collection::stream).map(Conclusion::rule)
                 .forEach(fired::add);
         conclusions.findings().forEach(finding -> finding.evidence().forEach(said -> fired.add(said.rule())));
         return fired;
