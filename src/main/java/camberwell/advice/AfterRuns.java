@@ -113,8 +113,8 @@ final class AfterRuns {
         for (RankedChange change : ranking.changes()) {
             int room = last.room(change.change());
             if (room == 0) {
-                ranking.withhold(change.change(), "a step of it leads back to a setting that was tried, and no other lies "
-                        + "between: look for a finer lever", List.of());
+                ranking.withhold(change.change(), "a step of it leads back to a setting that was tried, and the car has "
+                        + "none between: live with what is left, or choose between the two", List.of());
             } else if (room < change.size().steps()) {
                 RankedChange shorter = change.sized(run.car().setting(change.change().adjuster()).get()
                         .moved(change.change().direction(), room), room, "no further: beyond lies a setting that was tried");

@@ -5,6 +5,7 @@ import camberwell.advice.Complaint;
 import camberwell.advice.Conflict;
 import camberwell.advice.DrivingAdvice;
 import camberwell.advice.Experience;
+import camberwell.advice.Learned;
 import camberwell.advice.Predicted;
 import camberwell.advice.Predictions;
 import camberwell.advice.RankedChange;
@@ -17,6 +18,7 @@ import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.run.Report;
 import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -271,8 +273,14 @@ public final class AdviceText {
             page.heading("Not now");
             withheld.forEach(change -> page.point(0, Words.sentence(Words.change(change.change())) + ": "
                     + change.reason() + experience.of(change.change()).map(learned ->
-                            (change.reason().startsWith("tried") ? "" : "; tried " + learned.text())
+                            (change.reason().startsWith("tried") ? "" : tried(learned))
                                     + Words.shift(learned)).orElse("")));
         }
+    }
+
+    /** What came of a change that is held back for another reason; that it helped is told as what speaks for it. */
+    private static String tried(Learned learned) {
+        return learned.outcome() == Outcome.BETTER ? "; though when tried " + learned.text().replaceFirst(": ", ", ")
+                : "; tried " + learned.text();
     }
 }

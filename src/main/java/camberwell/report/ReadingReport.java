@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The reading of a case's tyres, for people and for programs. */
 public final class ReadingReport {
@@ -142,11 +143,19 @@ public final class ReadingReport {
         StringBuilder means = new StringBuilder();
         mean(means, "front", tyres, wheel -> wheel.wheel().axle() == Axle.FRONT);
         mean(means, "rear", tyres, wheel -> wheel.wheel().axle() == Axle.REAR);
-        mean(means, "left", tyres, wheel -> wheel.wheel().left());
-        mean(means, "right", tyres, wheel -> !wheel.wheel().left());
+        if (axlesRead(tyres, true).equals(axlesRead(tyres, false))) {
+            mean(means, "left", tyres, wheel -> wheel.wheel().left());
+            mean(means, "right", tyres, wheel -> !wheel.wheel().left());
+        }
         if (!means.isEmpty()) {
             page.blank().paragraph(0, "Mean of the tread: " + means);
         }
+    }
+
+    /** The axles of which a tyre on one side was read: sides are compared by the tyres of the same axles. */
+    private static Set<Axle> axlesRead(TyreReadings tyres, boolean left) {
+        return tyres.wheels().values().stream().filter(wheel -> wheel.wheel().left() == left && wheel.tread().isPresent())
+                .map(wheel -> wheel.wheel().axle()).collect(Collectors.toSet());
     }
 
     private static void mean(StringBuilder means, String name, TyreReadings tyres, Predicate<WheelFigures> which) {
