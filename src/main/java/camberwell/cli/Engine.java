@@ -39,9 +39,12 @@ final class Engine {
     private final Later<Notes> notes = new Later<>(this::readNotes);
     private final Later<Listener> listener = new Later<>(this::readListener);
     private final Later<RuleBase> rules = new Later<>(this::openRules);
-    private final Later<RuleSet> ruleSet = new Later<>(this::readRuleSet);
-    private final Later<Weights> weights = new Later<>(this::readWeights);
-    private final Later<Voices> voices = new Later<>(this::readVoices);
+    private final Later<RuleSet> ruleSet = new Later<>(() -> Home.reading(() ->
+            RuleSet.read(home().folder(), Home.names(notes()), packs())));
+    private final Later<Weights> weights = new Later<>(() -> packs().isEmpty() ? home().weights()
+            : home().weights().with(OwnWords.thresholds(packs())));
+    private final Later<Voices> voices = new Later<>(() -> packs().isEmpty() ? Voices.NONE
+            : OwnWords.voices(packs(), rules().rules().values()));
     private final Later<Advisor> advisor = new Later<>(() -> new Advisor(rules(), notes(), weights()));
     private final Later<AuditReport> audit = new Later<>(this::judge);
 
@@ -161,11 +164,6 @@ final class Engine {
         return all.with(OwnWords.effects(packs()));
     }
 
-    private Weights readWeights() {
-        Weights own = home.weights();
-        return packs().isEmpty() ? own : own.with(OwnWords.thresholds(packs()));
-    }
-
     private RuleBase openRules() {
         return Home.reading(() -> RuleBase.open(home.folder(), () -> Home.names(notes()), cache, packs()));
     }
@@ -180,17 +178,9 @@ final class Engine {
         return ruleSet.get();
     }
 
-    private RuleSet readRuleSet() {
-        return Home.reading(() -> RuleSet.read(home.folder(), Home.names(notes()), packs()));
-    }
-
     /** What the authors of the rule folders say; nobody's words where there are none. */
     Voices voices() {
         return voices.get();
-    }
-
-    private Voices readVoices() {
-        return packs().isEmpty() ? Voices.NONE : OwnWords.voices(packs(), rules().rules().values());
     }
 
     Advisor advisor() {

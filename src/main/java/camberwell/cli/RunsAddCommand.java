@@ -88,8 +88,7 @@ final class RunsAddCommand implements Callable<Integer>, TakesRules {
 
     private final RulesOption rules = new RulesOption();
 
-    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT",
-            description = Format.WRITTEN)
+    @Option(names = "--format", defaultValue = "text", paramLabel = "FORMAT", description = Format.WRITTEN)
     private Format format;
 
     RunsAddCommand(Console console, Engine engine) {
