@@ -87,9 +87,8 @@ final class DebriefScreen {
                 case LEAVE -> {
                     return;
                 }
-                case ASK -> {
-                    // Nothing new is known.
-                }
+                // Nothing new is known.
+                case ASK -> { }
             }
         }
     }
@@ -142,8 +141,7 @@ final class DebriefScreen {
     /** What may be asked once the advice is given; false where it is something else. */
     private boolean after(String typed) {
         String lower = typed.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-        Page page = page();
-        page.blank();
+        Page page = page().blank();
         if (asked.of(typed, page)) {
             // Told.
         } else if (lower.startsWith("save")) {

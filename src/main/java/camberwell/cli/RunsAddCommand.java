@@ -153,8 +153,7 @@ final class RunsAddCommand implements Callable<Integer>, TakesRules {
         Heard heard = engine.listener().hear(say);
         if (heard.told().isEmpty() && !heard.fine()) {
             throw new ProblemsException(Problem.of("--say", "not understood: \"" + say.strip()
-                    + "\"; say it in other words, or give "
-                    + "--complaint", Optional.empty()));
+                    + "\"; say it in other words, or give --complaint", Optional.empty()));
         }
         return heard;
     }
