@@ -37,7 +37,7 @@ final class PressureSizer {
      * More at once is too much on a wet track, where the target is that of the dry and the tread stays cold: the trade's step of
      * 2 psi (Northstar Motorsports tech tips), in Pa.
      */
-    private static final double MOST_IN_THE_WET = 2 * 6894.757;
+    private static final double MOST_IN_THE_WET = Unit.PSI.toSi(2);
     /** More at once is a mistake or a leak, in Pa. */
     private static final double MOST = 50_000;
 

@@ -126,9 +126,10 @@ final class NoisyChannels {
         return count;
     }
 
-    private static double range(float[] values, int from, int to) {
-        float low = Float.MAX_VALUE;
-        float high = -Float.MAX_VALUE;
+    /** From the lowest to the highest that was measured there; 0 where nothing was. */
+    static double range(float[] values, int from, int to) {
+        double low = Double.MAX_VALUE;
+        double high = -Double.MAX_VALUE;
         for (int i = from; i < to; i++) {
             if (!Float.isNaN(values[i])) {
                 low = Math.min(low, values[i]);

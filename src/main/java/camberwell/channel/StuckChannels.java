@@ -107,25 +107,12 @@ final class StuckChannels {
     private Optional<Channel> witness(Channel channel, int from, int to) {
         for (Kind kind : MOVES_WITH.get(channel.kind())) {
             Optional<Channel> moves = log.bindings().keySet().stream().filter(it -> it.kind() == kind && !it.equals(channel))
-                    .filter(it -> range(it, from, to) > moved * span(it) && span(it) > 0).findFirst();
+                    .filter(it -> NoisyChannels.range(log.samples(it), from, to) > moved * span(it) && span(it) > 0).findFirst();
             if (moves.isPresent()) {
                 return moves;
             }
         }
         return Optional.empty();
-    }
-
-    private double range(Channel channel, int from, int to) {
-        float[] values = log.samples(channel);
-        double low = Double.MAX_VALUE;
-        double high = -Double.MAX_VALUE;
-        for (int i = from; i < to; i++) {
-            if (!Float.isNaN(values[i])) {
-                low = Math.min(low, values[i]);
-                high = Math.max(high, values[i]);
-            }
-        }
-        return high - low;
     }
 
     /** From what one in a hundred samples are below to what one in a hundred are above. */
