@@ -154,4 +154,26 @@ class LastChangeTest {
         String clear = first(advise("4", told("oversteer", "exit", "clear"), brakes));
         assertEquals("rear-anti-roll-bar softer 4 -> 3", clear);
     }
+
+    /** Wings and rake are one lever to the car: how its downforce is shared between front and rear. */
+    @Test
+    @DisplayName("a wing that cured nothing and upset the tail is not followed by rake, which does the same work")
+    void noMoreAir() {
+        String winged = CAR.formatted("4").replace("brake-bias: {", "front-wing: {now: 5, min: 1, max: 9, step: 1}, "
+                + "front-ride-height: {now: 50 mm, min: 40 mm, max: 60 mm, step: 2 mm}, "
+                + "rear-ride-height: {now: 60 mm, min: 50 mm, max: 70 mm, step: 2 mm}, brake-bias: {");
+        String push = "reports:\n  - {symptom: understeer, phase: exit, speed: fast, severity: clear, occurrence: every-lap}\n";
+        String tried = "tried:\n  - {change: front-wing more, steps: 1, run: 1, outcome: %s, on: understeer, phase: exit, "
+                + "speed: fast}\n  - {change: front-wing more, steps: 1, run: 1, outcome: worse, on: oversteer, phase: mid-corner}\n"
+                + "  - {change: front-wing less, steps: 1, run: 2, outcome: better, on: oversteer, phase: mid-corner}\n";
+        String rake = "rear-ride-height higher";
+        assertTrue(changes(Paddock.advise(Trackside.yaml("title: a\n" + winged + push))).contains(rake));
+        Advice inVain = Paddock.advise(Trackside.yaml("title: a\n" + winged + push + tried.formatted("same")));
+        assertTrue(!changes(inVain).contains(rake) && !inVain.changes().isEmpty(), changes(inVain).toString());
+        assertTrue(inVain.withheld().stream().anyMatch(it -> it.change().id().equals(rake)
+                && it.reason().contains("balance of the air")));
+        // What did cure it, at a price, leaves a finer lever of the same kind its place.
+        Advice price = Paddock.advise(Trackside.yaml("title: a\n" + winged + push + tried.formatted("better")));
+        assertTrue(changes(price).contains(rake), changes(price).toString());
+    }
 }
