@@ -22,6 +22,8 @@ final class Leverage {
 
     /** A lever of which another one is so many times the stronger hardly acts. */
     private static final double MUCH = 3;
+    /** What is stronger by less than a half is no stronger: the model is not that sure, and a spring is more work than a bar. */
+    private static final double MORE = 1.5;
     /** What is so much weaker is finer. */
     private static final double FINER = 0.5;
     private static final double LEAST = 0.0005;
@@ -83,7 +85,7 @@ final class Leverage {
         Situation situation = Situation.of(first.change().adjuster(),
                 first.score().helps().stream().map(Score.Help::complaint).findFirst());
         RankedChange most = extreme(ranked, situation, whole(first, situation), 1);
-        return most == first ? Optional.empty() : Optional.of(new Choice(most.change(), "what was tried before it was not "
+        return Math.abs(whole(most, situation)) < MORE * Math.abs(whole(first, situation)) ? Optional.empty() : Optional.of(new Choice(most.change(), "what was tried before it was not "
                 + "felt, and by the model this is the bar or spring that moves the balance of this car most"));
     }
 

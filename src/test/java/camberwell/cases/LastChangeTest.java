@@ -176,4 +176,44 @@ class LastChangeTest {
         Advice price = Paddock.advise(Trackside.yaml("title: a\n" + winged + push + tried.formatted("better")));
         assertTrue(changes(price).contains(rake), changes(price).toString());
     }
+
+    @Test
+    @DisplayName("what made worse what it was made for goes back, though something else got better; for a mixed result it stays")
+    void missedItsAim() {
+        String worse = "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: worse, on: %s}\n";
+        String better = "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: better, on: %s}\n";
+        // Less of the load transfer at the front is for a push, and costs a tail that is loose already.
+        assertEquals("front-anti-roll-bar stiffer 4 -> 5", first(advise("4", told("understeer", "mid-corner", "clear"),
+                worse.formatted("understeer") + better.formatted("oversteer"))));
+        assertNotEquals("front-anti-roll-bar stiffer 4 -> 5", first(advise("4", told("oversteer", "mid-corner", "slight"),
+                worse.formatted("oversteer") + better.formatted("understeer"))));
+    }
+
+    /** On a car with toe and pressures alone; that rear pressure acts on the grip under power is what its note says. */
+    @Test
+    @DisplayName("what was put back because it made the complaint worse may be tried the other way, where its note is for that")
+    void theOtherWay() {
+        String car = "title: a\ncar: {name: a, drive: rear, adjusters: {rear-toe: {now: 0.1 deg, min: 0 deg, max: 0.4 deg, step: "
+                + "0.05 deg}, rear-pressure: {now: 1.9 bar, min: 1.6 bar, max: 2.5 bar, step: 0.05 bar}}}\nreports:\n"
+                + told("oversteer", "exit", "clear");
+        String tried = "tried:\n  - {change: rear-pressure higher, steps: 2, from: 1.9 bar, to: 2.0 bar, outcome: %s, "
+                + "put-back: yes}\n";
+        assertTrue(changes(Paddock.advise(Trackside.yaml(car))).stream().noneMatch("rear-pressure lower"::equals));
+        assertTrue(changes(Paddock.advise(Trackside.yaml(car + tried.formatted("worse")))).contains("rear-pressure lower"));
+        assertTrue(changes(Paddock.advise(Trackside.yaml(car + tried.formatted("same")))).stream()
+                .noneMatch("rear-pressure lower"::equals));
+    }
+
+    @Test
+    @DisplayName("where the front bar is used up, a rear-drive car that pushes on the way in gets a stiffer rear bar")
+    void rearBarOnTheWayIn() {
+        String tried = "  - {change: front-anti-roll-bar softer, steps: 1, from: 2, to: 1, outcome: same}\n"
+                + "  - {change: front-camber more-negative, from: -2.3 deg, to: -2.5 deg, outcome: same}\n"
+                + "  - {change: front-springs softer, from: 95 N/mm, to: 90 N/mm, outcome: same}\n";
+        String push = told("understeer", "entry", "clear");
+        assertTrue(changes(advise("1", push, tried)).contains("rear-anti-roll-bar stiffer"));
+        // A tail that is light off the throttle would be lighter still.
+        assertTrue(changes(advise("1", push + told("oversteer", "lift-off", "clear"), tried)).stream()
+                .noneMatch("rear-anti-roll-bar stiffer"::equals));
+    }
 }
