@@ -85,8 +85,9 @@ final class Leverage {
         Situation situation = Situation.of(first.change().adjuster(),
                 first.score().helps().stream().map(Score.Help::complaint).findFirst());
         RankedChange most = extreme(ranked, situation, whole(first, situation), 1);
-        return Math.abs(whole(most, situation)) < MORE * Math.abs(whole(first, situation)) ? Optional.empty() : Optional.of(new Choice(most.change(), "what was tried before it was not "
-                + "felt, and by the model this is the bar or spring that moves the balance of this car most"));
+        return Math.abs(whole(most, situation)) < MORE * Math.abs(whole(first, situation)) ? Optional.empty()
+                : Optional.of(new Choice(most.change(), "what was tried before it was not felt, and by the model this is the "
+                        + "bar or spring that moves the balance of this car most"));
     }
 
     private Optional<Choice> stronger(List<RankedChange> ranked, Situation situation, double own) {
