@@ -27,6 +27,7 @@ final class DebriefScreen {
     private final BiConsumer<Debrief, Page> advice;
     /** Writes the page to take home; says what became of it. */
     private final Function<String, String> sheet;
+    private final Patience patience;
     private boolean advised;
     private boolean stale = true;
 
@@ -41,6 +42,7 @@ final class DebriefScreen {
         this.prompter = prompter;
         this.advice = advice;
         this.sheet = sheet;
+        this.patience = new Patience(console);
     }
 
     /** Whether the advice that is last on the screen is the advice on all that was said. */
@@ -75,9 +77,12 @@ final class DebriefScreen {
                 return;
             }
             if (talk.askedBack().isEmpty() && (advised ? after(typed) : early(typed))) {
+                patience.took(false);
                 continue;
             }
-            switch (talk.reply(typed)) {
+            Talk.Next next = talk.reply(typed);
+            patience.took(next != Talk.Next.ASK);
+            switch (next) {
                 case ANSWERED -> changed();
                 case ADVISE -> {
                     changed();

@@ -31,6 +31,7 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     @Override
     public int execute(ParseResult parsed) {
         try {
+            Spared.check(parsed, console);
             return new CommandLine.RunLast().execute(parsed);
         } catch (Written.Lost lost) {
             throw new ExecutionException(parsed.commandSpec().commandLine(), lost.getMessage(), lost);
