@@ -60,9 +60,10 @@ final class DebriefLines {
             if (typed.isEmpty()) {
                 break;
             }
+            Case before = debrief.run();
             Talk.Next next = talk.reply(typed.get());
             answer(typed.get());
-            patience.took(next != Talk.Next.ASK);
+            patience.took(!debrief.run().equals(before));
             if (next == Talk.Next.ANSWERED || next == Talk.Next.ADVISE) {
                 keep.accept(debrief.run());
             }

@@ -7,6 +7,7 @@ import camberwell.debrief.Talk;
 import camberwell.input.CaseReader;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
+import camberwell.run.Case;
 import camberwell.vocabulary.Audience;
 import java.io.IOException;
 import java.util.Locale;
@@ -80,8 +81,9 @@ final class DebriefScreen {
                 patience.took(false);
                 continue;
             }
+            Case before = debrief.run();
             Talk.Next next = talk.reply(typed);
-            patience.took(next != Talk.Next.ASK);
+            patience.took(!debrief.run().equals(before));
             switch (next) {
                 case ANSWERED -> changed();
                 case ADVISE -> {
