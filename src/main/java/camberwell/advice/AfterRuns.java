@@ -25,6 +25,8 @@ final class AfterRuns {
     private final Leverage leverage;
     private final Weights weights;
     private final Undo undo;
+    private final StillOpen open;
+    private final LeaveOut leaveOut;
     private final LastChange last;
     private final Doubt doubt;
     /** Every change that was scored. */
@@ -49,7 +51,9 @@ final class AfterRuns {
         this.weights = weights;
         this.undo = new Undo(run, complaints, notes, weights);
         Trials trials = new Trials(run, weights.learning());
-        this.last = new LastChange(run, complaints, trials, worth::score, leverage);
+        this.open = new StillOpen(run, complaints, trials, leverage);
+        this.last = new LastChange(run, complaints, trials, worth::score, open, leverage);
+        this.leaveOut = new LeaveOut(run, worth, ranking, open, last, this::isUndo);
         this.doubt = new Doubt(trials, change -> notes.get(change.adjuster().note()).ways().get(change.direction()));
     }
 
@@ -64,8 +68,8 @@ final class AfterRuns {
         } else if (last.unfelt()) {
             leverage.strongest(ranking.changes()).ifPresent(choice -> ranking.first(choice.change(), choice.why()));
         }
-        noMoreAir();
-        keepBetween();
+        leaveOut.moreAir();
+        leaveOut.beyondWhatWasTried();
         undoFirst();
         if (!putsBack()) {
             goOn();
@@ -74,8 +78,8 @@ final class AfterRuns {
         if (!putsBack()) {
             otherWay();
         }
-        noCoarse();
-        leaveBalance();
+        leaveOut.whatIsTooCoarse();
+        leaveOut.whatUpsetsTheBalance();
         Optional<Change> waitedFor = ranking.advised().stream().filter(worth::waitedFor).findFirst();
         if (putsBack()) {
             bothBeforeBack();
@@ -108,34 +112,6 @@ final class AfterRuns {
                 .noneMatch(bar -> leverage.muchStronger(bar, last.change()))) {
             ranking.first(other.get(), "a bar or spring did nothing for this, and the others do the same work: something that "
                     + "works otherwise");
-        }
-    }
-
-    /** A wing or the rake brought nothing for this, and harm: what else moves the balance of the air would do the same. */
-    private void noMoreAir() {
-        for (Change change : ranking.advised()) {
-            if (sharesHarm(change)) {
-                ranking.withhold(change, "another wing or ride height did nothing for this and made something else worse, and "
-                        + "they all shift the balance of the air: look for what works otherwise", List.of());
-            }
-        }
-    }
-
-    private boolean sharesHarm(Change change) {
-        return LastChange.ofAir(change) && worth.score(change).helps().stream().map(Score.Help::complaint)
-                .filter(Complaint::reported).anyMatch(last::airHarmed);
-    }
-
-    /** No change goes as far as a setting from which one has come away for the better. */
-    private void keepBetween() {
-        for (RankedChange change : ranking.changes()) {
-            int room = last.room(change.change());
-            if (room == 0) {
-                ranking.withhold(change.change(), "a step of it leads back to a setting that was tried, and the car has "
-                        + "none between: live with what is left, or choose between the two", List.of());
-            } else if (room < change.size().steps()) {
-                shorten(change, room, "no further: beyond lies a setting that was tried");
-            }
         }
     }
 
@@ -222,48 +198,6 @@ final class AfterRuns {
     }
 
     /**
-     * What turned the car round in one step, and what moves it as much, is not tried again. Where something is strong, that
-     * is only what by the model moves it as much as the change that has just turned it round.
-     */
-    private void noCoarse() {
-        if (last.overshot().isEmpty()) {
-            return;
-        }
-        for (RankedChange coarse : ranking.changes()) {
-            int most = last.strong() ? last.stepsWithin(coarse.change())
-                    : Leverage.ofRollStiffness(coarse.change()) && !last.fine(coarse.change()) ? 0 : Integer.MAX_VALUE;
-            if (isUndo(coarse.change()) || most >= coarse.size().steps()) {
-                continue;
-            }
-            if (most == 0) {
-                ranking.withhold(coarse.change(), "a whole step of such a lever turned the car round before: live with what is "
-                        + "left, or look for a finer step", List.of());
-            } else {
-                shorten(coarse, most, "no further: one step of another lever turned the car round, and more of this would too");
-            }
-        }
-    }
-
-    private void shorten(RankedChange change, int steps, String why) {
-        RankedChange shorter = change.sized(run.car().setting(change.change().adjuster()).orElseThrow()
-                .moved(change.change().direction(), steps), steps, why);
-        ranking.replace(each -> each == change ? shorter : each);
-    }
-
-    /** Where a bar or spring has put the balance right, another one that is for something else would only upset it. */
-    private void leaveBalance() {
-        if (!last.balanced()) {
-            return;
-        }
-        for (Change change : ranking.advised()) {
-            if (Leverage.ofRollStiffness(change) && !isUndo(change)) {
-                ranking.withhold(change, "bars and springs have put the balance right, and this is for something else: look for "
-                        + "what leaves the balance alone", List.of());
-            }
-        }
-    }
-
-    /**
      * Puts the next change to the driven model of this car. What the car itself has said outranks the model: what helped goes
      * on unless it would harm. Where all is strong one way and was before the last change it is not asked, as how far off such
      * a car is nobody has said.
@@ -272,7 +206,7 @@ final class AfterRuns {
         Optional<LookAhead> asked = LookAhead.of(run, complaints, leverage, ranking.first());
         boolean unknown = Complaint.farOff(complaints) && !last.tells();
         if (asked.isPresent() && unknown) {
-            TwiceAsFar.of(run, last, ranking.first()).ifPresent(ranking::lead);
+            TwiceAsFar.of(run, last, open, ranking.first()).ifPresent(ranking::lead);
         }
         if (asked.isEmpty() || unknown) {
             return;
@@ -323,11 +257,12 @@ final class AfterRuns {
 
     /** What the model of this car does most with, where nothing that rules propose does enough. */
     private Optional<RankedChange> lastResort(LastResort.Asked asked) {
-        Predicate<Change> open = change -> !ranking.advised().contains(worth.named(change)) && last.open(worth.named(change))
-                && worth.holding(change).isEmpty() && last.room(change) > 0 && worth.certainty(worth.named(change)) >= 0
-                && worth.score(change).harmToComplaints() == 0 && !sharesHarm(worth.named(change));
+        Predicate<Change> free = change -> !ranking.advised().contains(worth.named(change))
+                && open.mayBeTried(worth.named(change)) && worth.holding(change).isEmpty() && open.room(change) > 0
+                && worth.certainty(worth.named(change)) >= 0 && worth.score(change).harmToComplaints() == 0
+                && !leaveOut.sharesHarm(worth.named(change));
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
-        return leverage.toDrive().map(car -> new LastResort(car, forecast, complaints, this::lastSize, open))
+        return leverage.toDrive().map(car -> new LastResort(car, forecast, complaints, this::lastSize, free))
                 .flatMap(model -> last.helped().flatMap(model::again).or(() -> model.choice(asked)))
                 .map(choice -> worth.ofModel(worth.named(choice.change()), choice.size(), asked.why(choice),
                         way -> asked.told(choice, way, complaints)));
@@ -342,7 +277,7 @@ final class AfterRuns {
     private void onceMore() {
         Change justTried = run.tried().get(run.tried().size() - 1).change();
         List<Change> again = ranking.out().stream().filter(experience::onceMore)
-                .filter(change -> !last.balanced() || !Leverage.ofRollStiffness(change))
+                .filter(change -> !open.balanced() || !Leverage.ofRollStiffness(change))
                 .filter(change -> worth.candidate(change, before(change)).score().worthIt()).toList();
         for (Change change : again) {
             if (!change.equals(justTried) || again.size() == 1) {

@@ -13,7 +13,6 @@ import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -40,26 +39,28 @@ final class LastChange {
     private static final double WORSE = 1.5;
     /** What is left by more than this is as much as it was. */
     private static final double AS_MUCH = 0.9;
-    /** What lies between two settings is looked for about half way. */
-    private static final double ABOUT_HALF = 0.6;
 
     private final Case run;
     private final List<Complaint> complaints;
     private final Trials trials;
     private final Function<Change, Score> worth;
+    private final StillOpen open;
     private final Leverage leverage;
     private final int last;
     private final Call call;
 
     /**
      * @param worth what a change is worth by its note
+     * @param open what the trials leave open
      * @param leverage how much bars and springs do on this car
      */
-    LastChange(Case run, List<Complaint> complaints, Trials trials, Function<Change, Score> worth, Leverage leverage) {
+    LastChange(Case run, List<Complaint> complaints, Trials trials, Function<Change, Score> worth, StillOpen open,
+            Leverage leverage) {
         this.run = run;
         this.complaints = complaints;
         this.trials = trials;
         this.worth = worth;
+        this.open = open;
         this.leverage = leverage;
         this.last = trials.count() - 1;
         this.call = judge();
@@ -80,12 +81,12 @@ final class LastChange {
             return Call.BACK;
         }
         if (more > back) {
-            return room(change()) > 0 && !(slight() && leverage.onEdge(change(), complaints)) ? Call.GO_ON : Call.FINER;
+            return open.room(change()) > 0 && !(slight() && leverage.onEdge(change(), complaints)) ? Call.GO_ON : Call.FINER;
         }
-        if (back > more && turnedRound() && (steps() > 1 ? room(change().opposite()) > 0 : worthGoingBack())) {
+        if (back > more && turnedRound() && (steps() > 1 ? open.room(change().opposite()) > 0 : worthGoingBack())) {
             return Call.BACK;
         }
-        return back > more || !strong() && overshot().isPresent() || slight() && eased() ? Call.FINER : Call.NOTHING;
+        return back > more || !strong() && open.overshot().isPresent() || slight() && eased() ? Call.FINER : Call.NOTHING;
     }
 
     /** The change. */
@@ -102,7 +103,7 @@ final class LastChange {
     Optional<Size> sizeBack() {
         Optional<Setting> setting = run.car().setting(change().adjuster());
         int moved = steps();
-        int steps = Math.max(1, Math.min(moved / 2, room(change().opposite())));
+        int steps = Math.max(1, Math.min(moved / 2, open.room(change().opposite())));
         if (setting.isEmpty() || run.car().generic() || setting.get().stepsLeft(change().direction().opposite()) < steps) {
             return Optional.empty();
         }
@@ -127,45 +128,11 @@ final class LastChange {
         return back ? Optional.of(change()) : Optional.empty();
     }
 
-    /**
-     * How many steps a change may go before it comes to a setting of which the opposite is known to be complained of:
-     * where the change the other way began, and helped. What lies between has to be looked for between. It holds as long
-     * as nothing else has moved the car since.
-     */
-    int room(Change change) {
-        Optional<Setting> setting = run.car().setting(change.adjuster());
-        int room = Integer.MAX_VALUE;
-        for (int i = last; i >= 0 && setting.isPresent() && !run.car().generic(); i--) {
-            Tried trial = trials.get(i);
-            if (trial.change().adjuster() != change.adjuster()) {
-                if (trials.any(i, Outcome.BETTER) || trials.any(i, Outcome.WORSE)) {
-                    break;
-                }
-            } else if (trial.change().equals(change.opposite()) && trials.binding(i) && trials.any(i, Outcome.BETTER)
-                    && trial.moved().from().isPresent()) {
-                int steps = setting.get().sign(change.direction())
-                        * setting.get().stepsTo(trial.moved().from().get().to(setting.get().now().unit()));
-                room = steps > 0 ? Math.min(room, steps - 1) : room;
-            }
-        }
-        return room;
-    }
-
     /** The last change, where it helped, harmed nothing and still stands. */
     Optional<Change> helped() {
         return last >= 0 && trials.get(last).trial().together() == 1 && trials.binding(last) && trials.stillOn(last)
                 && !trials.isUndo(last) && trials.any(last, Outcome.BETTER) && !trials.any(last, Outcome.WORSE)
                 ? Optional.of(change()) : Optional.empty();
-    }
-
-    /** Whether a change may be made: it was not tried, or it helped the last time and harmed nothing. */
-    boolean open(Change change) {
-        for (int i = last; i >= 0; i--) {
-            if (trials.get(i).change().equals(change)) {
-                return trials.any(i, Outcome.BETTER) && !trials.any(i, Outcome.WORSE);
-            }
-        }
-        return true;
     }
 
     /**
@@ -174,7 +141,7 @@ final class LastChange {
      */
     boolean fine(Change change) {
         return FINE.contains(change.adjuster().kind())
-                || overshot().filter(coarse -> leverage.finer(change, coarse)).isPresent()
+                || open.overshot().filter(coarse -> leverage.finer(change, coarse)).isPresent()
                 || change.adjuster().kind() == Adjuster.Kind.WING
                 && complaints.stream().filter(Complaint::reported)
                         .allMatch(complaint -> complaint.speed().filter(CornerSpeed.FAST::equals).isPresent());
@@ -258,34 +225,6 @@ final class LastChange {
         return Math.max(1, moved.steps().or(() -> counted).orElse(1));
     }
 
-    /** The change of which one step has turned the car round before, the last one if there were several. */
-    Optional<Change> overshot() {
-        for (int i = last; i >= 0; i--) {
-            if (trials.binding(i) && trials.get(i).moved().steps().filter(steps -> steps > 1).isEmpty()
-                    && trials.get(i).change().adjuster().kind() == Adjuster.Kind.STIFFNESS && turned(trials.trial(i))) {
-                return Optional.of(trials.get(i).change());
-            }
-        }
-        return Optional.empty();
-    }
-
-    /**
-     * How many steps of a bar or spring move the car less than the one step of another that has just turned it round, put back
-     * or not: what is right lies between, so about half as far. 0 where a single one moves it as much; all where none turned it
-     * round, or nobody knows how much it moves.
-     */
-    int stepsWithin(Change change) {
-        int i = lastProper();
-        if (i < 0 || !Leverage.ofRollStiffness(change) || !trials.binding(i) || !turned(trials.trial(i))
-                || trials.get(i).moved().steps().filter(steps -> steps > 1).isPresent()
-                || trials.get(i).change().adjuster() == change.adjuster()) {
-            return Integer.MAX_VALUE;
-        }
-        OptionalDouble times = leverage.times(change, trials.get(i).change());
-        return times.isEmpty() ? Integer.MAX_VALUE : times.getAsDouble() >= 1 ? 0
-                : Math.max(1, (int) (ABOUT_HALF / times.getAsDouble()));
-    }
-
     /** All that is told now over all that was told before it, in words; 1 where that run is not known. */
     double left() {
         double before = run.earlier().isEmpty() ? 0 : Forecast.words(run.earlier().get(run.earlier().size() - 1).reports());
@@ -294,41 +233,17 @@ final class LastChange {
 
     /** Whether it took nothing of what was told, and no step has turned the car round yet. */
     boolean tookNothing() {
-        return left() >= AS_MUCH && overshot().isEmpty();
+        return left() >= AS_MUCH && open.overshot().isEmpty();
     }
 
     /** Whether it says how far off the car is: most of what was told went, or a step has turned the car round. */
     boolean tells() {
-        return left() < MOST_GONE || overshot().isPresent();
+        return left() < MOST_GONE || open.overshot().isPresent();
     }
 
     /** Whether on the whole the car is clearly worse than before it, whatever has gone. */
     boolean worse() {
         return left() >= WORSE;
-    }
-
-    /**
-     * Whether the last trial, put back or not, moved the balance of the air, brought nothing for such a complaint, and made
-     * something worse; other levers of it do the same work.
-     */
-    boolean airHarmed(Complaint complaint) {
-        int i = lastProper();
-        return i >= 0 && trials.binding(i) && ofAir(trials.get(i).change()) && !trials.any(i, Outcome.BETTER)
-                && trials.any(i, Outcome.WORSE) && trials.trial(i).stream().anyMatch(entry -> complaint.is(entry.on()));
-    }
-
-    /** Wings and, on a car that has some, the rake that ride heights set. */
-    static boolean ofAir(Change change) {
-        return change.adjuster().kind() == Adjuster.Kind.WING || change.adjuster().kind() == Adjuster.Kind.HEIGHT;
-    }
-
-    /** The last trial that did not only put back what was tried before; -1 where there is none. */
-    private int lastProper() {
-        int i = last;
-        while (i >= 0 && trials.isUndo(i)) {
-            i--;
-        }
-        return i;
     }
 
     /**
@@ -363,29 +278,5 @@ final class LastChange {
     boolean unfelt() {
         return last >= 0 && trials.binding(last) && strong() && !trials.any(last, Outcome.BETTER)
                 && !trials.any(last, Outcome.WORSE);
-    }
-
-    /** Whether a bar or spring took away what was wrong with the balance, and nothing is wrong with it now. */
-    boolean balanced() {
-        boolean complained = complaints.stream().anyMatch(complaint -> complaint.reported()
-                && complaint.symptom().ofBalance());
-        for (int i = last; i >= 0 && !complained; i--) {
-            if (trials.binding(i) && trials.stillOn(i) && Leverage.ofRollStiffness(trials.get(i).change())
-                    && (told(trials.trial(i), Outcome.BETTER, Set.of(Symptom.UNDERSTEER))
-                    || told(trials.trial(i), Outcome.BETTER, LOOSE))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean turned(List<Tried> entries) {
-        return told(entries, Outcome.BETTER, Set.of(Symptom.UNDERSTEER)) && told(entries, Outcome.WORSE, LOOSE)
-                || told(entries, Outcome.BETTER, LOOSE) && told(entries, Outcome.WORSE, Set.of(Symptom.UNDERSTEER));
-    }
-
-    private static boolean told(List<Tried> entries, Outcome outcome, Set<Symptom> symptoms) {
-        return entries.stream().anyMatch(entry -> entry.outcome() == outcome
-                && entry.on().symptom().filter(symptoms::contains).isPresent());
     }
 }

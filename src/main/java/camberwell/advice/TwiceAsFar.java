@@ -15,12 +15,12 @@ final class TwiceAsFar {
     }
 
     /** The change, gone twice as far as it would; empty where no room is left, or it is no bar or spring. */
-    static Optional<RankedChange> of(Case run, LastChange last, RankedChange change) {
+    static Optional<RankedChange> of(Case run, LastChange last, StillOpen open, RankedChange change) {
         Optional<Setting> setting = run.car().setting(change.change().adjuster());
         if (!last.tookNothing() || setting.isEmpty() || run.car().generic() || !Leverage.ofRollStiffness(change.change())) {
             return Optional.empty();
         }
-        int steps = Math.min(2 * change.size().steps(), Math.min(last.room(change.change()),
+        int steps = Math.min(2 * change.size().steps(), Math.min(open.room(change.change()),
                 setting.get().stepsLeft(change.change().direction())));
         return steps <= change.size().steps() ? Optional.empty()
                 : Optional.of(change.sized(setting.get().moved(change.change().direction(), steps), steps,
