@@ -1,5 +1,6 @@
 package camberwell.language;
 
+import camberwell.vocabulary.Nearest;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -62,6 +63,11 @@ final class Misread {
             problems.tell(number, column, no + "; " + advice.get(), Optional.empty());
             return;
         }
+        Optional<String> slip = slipOf(condition, spaced);
+        if (slip.isPresent()) {
+            problems.tell(number, column, no, slip);
+            return;
+        }
         if (new WrongWords(dictionary, problems).tell(condition, text, spaced, number, column)) {
             return;
         }
@@ -82,6 +88,12 @@ final class Misread {
             }
             problems.tell(number, column, no + (meant.hint().isEmpty() ? "" : "; " + meant.hint()), meant.suggestion());
         }
+    }
+
+    /** The sentence without gaps of which a line is one letter short or off: it is meant, rather than one with a gap. */
+    private Optional<String> slipOf(boolean condition, String spaced) {
+        return dictionary.sentences().stream().filter(it -> it.condition() == condition && it.gaps().isEmpty())
+                .map(Sentence::template).filter(it -> Nearest.distance(it, spaced) == 1).findFirst();
     }
 
     private boolean inCapitals(boolean condition, String spaced, int number, int column) {
