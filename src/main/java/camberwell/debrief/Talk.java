@@ -8,6 +8,7 @@ import camberwell.run.Tried;
 import camberwell.saying.Heard;
 import camberwell.saying.Listener;
 import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.Surface;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -163,8 +164,15 @@ public final class Talk {
             return instead(corrected.get());
         }
         Field asked = question.map(it -> it.topic().field()).orElse(Field.ELSE);
-        Optional<Aside> aside = Aside.of(typed, asked, debrief.run())
-                .filter(it -> changing.isEmpty() || it.topic().field() != asked);
+        Optional<SurfaceWords> track = SurfaceWords.of(typed);
+        if (track.filter(it -> it.surface().isEmpty()).isPresent()) {
+            echo.say(Words.sentence(track.get().between().stream().map(Surface::id).collect(Collectors.joining(" or ")))
+                    + " for most of the run?");
+            return Next.ASK;
+        }
+        Optional<Aside> car = changing.isEmpty() ? Aside.car(typed, asked, debrief) : Optional.empty();
+        Optional<Aside> aside = car.or(() -> Aside.of(typed, asked, debrief.run())
+                .filter(it -> changing.isEmpty() || it.topic().field() != asked));
         if (aside.isPresent()) {
             return besides(aside.get());
         }
@@ -207,8 +215,14 @@ public final class Talk {
 
     /** Takes what was said and not asked for just now, and then what was said with it. */
     private Next besides(Aside aside) {
-        boolean answers = question.filter(it -> it.topic().equals(aside.topic())).isPresent();
-        echo.measured(aside.topic().field() == Field.TRACK ? "track " : "", aside.answer(), aside.taken());
+        // Whoever names the driven wheels is asked for the kind of car among those that have them driven.
+        boolean answers = question.filter(it -> it.topic().equals(aside.topic()) || !debrief.cars(it.topic()).isEmpty()
+                && aside.topic().field() == Field.DRIVE).isPresent();
+        if (aside.topic().field() == Field.DRIVE && aside.answer() instanceof Answer.OfCar car) {
+            echo.hear(car.car().driven());
+        } else {
+            echo.measured(aside.topic().field() == Field.TRACK ? "track " : "", aside.answer(), aside.taken());
+        }
         String text = echo.heard().orElseThrow();
         debrief.answer(aside.topic(), aside.answer(), said);
         if (aside.rest().isEmpty() || Commands.of(aside.rest().toLowerCase(Locale.ROOT)).equals(Optional.of("unknown"))) {
@@ -222,6 +236,7 @@ public final class Talk {
             echo.notUnderstood(List.of("not understood: \"" + aside.rest() + "\""));
             return goOn();
         }
+        echo.begin();
         Next next = heard(aside.rest());
         echo.besides(text);
         if (next == Next.ASK && answers && askedBack.isEmpty()) {
