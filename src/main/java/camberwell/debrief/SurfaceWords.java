@@ -33,17 +33,16 @@ record SurfaceWords(Optional<Surface> surface, Set<Surface> between, String rest
             + "|yesterday|the day before|before(?:hand)?|had been|at breakfast|in (?:practice|qualifying|warm-?up)"
             + "|when we arrived|the session before|in the night)\\b");
     private static final Pattern OWN = Pattern.compile("\\b(?:(?:when|by the time|once|as) (?:i|we|he|she) (?:went|drove|got"
-            + "|came|ran"
-            + "|started|set|was|were)|(?:for|in|on|by|during|at) (?:my|our|his|her|the) (?:run|session|stint|race|laps|go"
+            + "|came|ran|started|set|was|were)|(?:for|in|on|by|during|at) (?:my|our|his|her|the) (?:run|session|stint|race|laps|go"
             + "|turn|start)"
             + "|by then|by now|now|for me|for us|mostly|mainly|all through)\\b");
 
     private static final Set<String> ROUND_IT = Set.of("", "it", "it's", "was", "is", "the", "track", "circuit", "tarmac",
-            "surface", "a", "few", "some", "patches", "bit", "little", "still", "just", "very", "quite", "all", "at", "first", "early", "on",
-            "to", "start", "begin", "with", "later", "out", "there", "had", "been", "has", "got", "became", "turned", "went",
-            "only", "in", "everything", "everywhere", "morning", "afternoon", "weather", "day", "again", "by", "of", "end", "run", "i",
-            "we", "so", "nearly", "almost", "completely", "fully", "towards", "then", "well", "heavily", "lightly", "line",
-            "session");
+            "surface", "a", "few", "some", "patches", "bit", "little", "still", "just", "very", "quite", "all", "at", "first",
+            "early", "on", "to", "start", "begin", "with", "later", "out", "there", "had", "been", "has", "got", "became",
+            "turned", "went", "only", "in", "everything", "everywhere", "morning", "afternoon", "weather", "day", "again", "by",
+            "of", "end", "run", "i", "we", "so", "nearly", "almost", "completely", "fully", "towards", "then", "well", "heavily",
+            "lightly", "line", "session");
 
     /** What a line says of it; empty where it tells of one surface only, or of none. */
     static Optional<SurfaceWords> of(String typed) {
