@@ -92,9 +92,7 @@ final class Details {
         for (Class<? extends Word> kind : KINDS) {
             Optional<Word> said = read.flatMap(told -> told.word(kind));
             boolean lenient = exact || kind == Severity.class;
-            // The end that the grammar names as what does it needs no ear: "the rear bottoms over the crest".
-            boolean subject = exact && kind == Place.class;
-            if (said.filter(word -> phrased.contains(word) || subject || lenient && keeps(symptom, word)).isPresent()) {
+            if (said.filter(word -> phrased.contains(word) || lenient && keeps(symptom, word)).isPresent()) {
                 words.add(said.get());
                 continue;
             }
