@@ -44,6 +44,19 @@ record AnswerSheet(String pupil, List<Answer> answers) {
     }
 
     /**
+     * Refuses, before anything is asked, a file that cannot be written, or that is something else than a sheet.
+     *
+     * @param name as it was typed; null where none was
+     * @throws ProblemsException if it is refused
+     */
+    static void check(String option, String name, Console console) {
+        if (name != null) {
+            NewFiles.check(option, name, true, console);
+            read(console.path(name), name);
+        }
+    }
+
+    /**
      * The sheet in a file; an empty one, named after the file, where there is none.
      *
      * @throws ProblemsException with everything that is wrong with it

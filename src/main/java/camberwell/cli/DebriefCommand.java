@@ -142,7 +142,9 @@ final class DebriefCommand implements Callable<Integer>, TakesRules {
 
     private int talk(Debrief debrief, Optional<Book> runs) throws IOException {
         if (format != Format.TEXT) {
-            return new DebriefLines(console, engine, debrief, audience, TOP).talk(new Keeping(console, save, runs)::keep);
+            Keeping keeping = new Keeping(console, save, runs);
+            new DebriefLines(console, engine, debrief, audience, TOP).talk(keeping::keep);
+            return code(keeping);
         }
         Talk[] talk = new Talk[1];
         Keeping keeping = new Keeping(console, save, runs);
@@ -160,8 +162,12 @@ final class DebriefCommand implements Callable<Integer>, TakesRules {
                         screen.advised() ? Optional.of(this::advice) : Optional.empty());
             }
             screen.close();
-            return prompter.interrupted() ? INTERRUPTED : ExitCode.DONE;
+            return prompter.interrupted() ? INTERRUPTED : code(keeping);
         }
+    }
+
+    private static int code(Keeping keeping) {
+        return keeping.missed() ? ExitCode.WRONG_INPUT : ExitCode.DONE;
     }
 
     /** Writes the page to take home; what became of it. */

@@ -45,7 +45,7 @@ final class DebriefLines {
     }
 
     /** @param keep what keeps the case after each answer */
-    int talk(Consumer<Case> keep) throws IOException {
+    void talk(Consumer<Case> keep) throws IOException {
         TypedLines in = new TypedLines(console.in());
         talk.ask();
         talk.take();
@@ -65,7 +65,7 @@ final class DebriefLines {
                 keep.accept(debrief.run());
             }
             if (next == Talk.Next.LEAVE) {
-                return ExitCode.DONE;
+                return;
             }
             if (next == Talk.Next.ADVISE) {
                 break;
@@ -75,7 +75,6 @@ final class DebriefLines {
             json.writeFieldName("advice");
             new AdviceJson(engine.notes(), top).with(engine.voices()).write(debrief.advice(), json);
         });
-        return ExitCode.DONE;
     }
 
     private void question(Question question) throws IOException {

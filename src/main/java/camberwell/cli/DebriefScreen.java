@@ -188,6 +188,7 @@ final class DebriefScreen {
 
     /** Says where everything is kept. */
     void close() {
+        keeping.settle(debrief.run());
         if (keeping.kept()) {
             console.out().println();
             keeping.number().ifPresent(number -> console.out().println("Entered as run " + number

@@ -5,6 +5,7 @@ import camberwell.debrief.Talk;
 import camberwell.history.Book;
 import camberwell.history.Changes;
 import camberwell.input.CaseWriter;
+import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
 import camberwell.run.Case;
@@ -28,8 +29,10 @@ final class Keeping {
     private static final String ENDING = ".yaml";
 
     private final Console console;
-    private final Optional<Book> book;
+    private Optional<Book> book;
     private String file;
+    /** Whether the talk is kept in another file, as the one that was asked for could not be written. */
+    private boolean elsewhere;
     /** What the file held when this talk last saw it; null where it was not there. */
     private byte[] known;
     private boolean kept;
@@ -61,7 +64,6 @@ final class Keeping {
             Driven.Sheet then = book.orElseThrow().read(page).driven().sheet();
             book.orElseThrow().replace(page, run.withDriven(run.driven().on(then)));
         }
-        kept = true;
     }
 
     /** The file that the case is written to, if there is one. */
@@ -69,9 +71,21 @@ final class Keeping {
         return Optional.ofNullable(file);
     }
 
-    /** Whether anything was written. */
+    /** Whether all that was last to be kept was written. */
     boolean kept() {
         return kept;
+    }
+
+    /** Whether what was to be kept in a file or book that was named is not there. */
+    boolean missed() {
+        return elsewhere;
+    }
+
+    /** Writes what was written once more if it is gone by now. */
+    void settle(Case run) {
+        if (kept && !Files.exists(console.path(file))) {
+            keep(run);
+        }
     }
 
     /** Puts a case into words that nobody reads, so that the first that is kept is not the first that is written. */
@@ -79,30 +93,54 @@ final class Keeping {
         new CaseWriter().text(run, console.path("case" + ENDING));
     }
 
-    /** Writes the case, if a file was named. What cannot be written is said; the next answer tries again. */
+    /**
+     * Writes the case, if a file or a book was named. Where it cannot be written this is said, and the talk is kept in a file of
+     * its own from then on, so that nothing is lost; what cannot be written there either is tried again at the next answer.
+     */
     void keep(Case run) {
         if (file == null && book.isEmpty()) {
             return;
         }
+        if (written(run) || elsewhere) {
+            return;
+        }
+        elsewhere = true;
+        book = Optional.empty();
+        page = null;
+        file = free(made(), ENDING);
+        known = null;
+        if (written(run)) {
+            console.err().println("This talk is kept in " + file);
+        }
+    }
+
+    /** Writes the case; false, having said why, where it cannot be written. */
+    private boolean written(Case run) {
         try {
             if (book.isPresent()) {
                 enter(run.withSetup(Changes.setup(run.car())));
-                return;
+            } else {
+                giveWay();
+                new CaseWriter().write(run, console.path(file));
+                known = content();
             }
-            giveWay();
-            new CaseWriter().write(run, console.path(file));
-            known = content();
             kept = true;
         } catch (ProblemsException e) {
-            e.problems().forEach(problem -> console.err().println(console.shown(problem.text())));
+            kept = false;
+            tell(e);
         }
+        return kept;
+    }
+
+    private void tell(ProblemsException e) {
+        e.problems().forEach(problem -> console.err().println(console.shown(problem.text())));
     }
 
     /** Takes another name where another talk or program has written to the file meanwhile: neither is lost. */
     private void giveWay() {
         byte[] now = content();
         if (now != null && !Arrays.equals(now, known)) {
-            String other = free(file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file);
+            String other = free(file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file, ENDING);
             console.err().println(file + ": somebody else has written to it meanwhile; this talk is kept in " + other);
             file = other;
         }
@@ -119,12 +157,17 @@ final class Keeping {
     }
 
     /** The first name that no file has. */
-    private String free(String stem) {
-        String name = stem + ENDING;
+    private String free(String stem, String ending) {
+        String name = stem + ending;
         for (int i = 2; Files.exists(console.path(name)); i++) {
-            name = stem + "-" + i + ENDING;
+            name = stem + "-" + i + ending;
         }
         return name;
+    }
+
+    /** What a file is called that nobody named, without its ending. */
+    private static String made() {
+        return "debrief-" + LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmm"));
     }
 
     /** Writes the case to another file from now on; empty, or why not. */
@@ -133,12 +176,32 @@ final class Keeping {
         Optional<String> wrong = NewFiles.obstacle(path.toAbsolutePath(), console)
                 .or(() -> Files.exists(path) && !other.equals(file) ? Optional.of("stands there already; take another name")
                         : Optional.empty());
-        if (wrong.isEmpty()) {
-            known = other.equals(file) ? known : null;
-            file = other;
-            keep(run);
+        if (wrong.isPresent()) {
+            return wrong;
         }
-        return wrong;
+        if (book.isPresent()) {
+            // The run stays in its book; this is a copy.
+            return copied(run, path) ? Optional.empty() : Optional.of("not saved");
+        }
+        String before = file;
+        known = other.equals(file) ? known : null;
+        file = other;
+        if (!written(run)) {
+            file = before;
+            return Optional.of("not saved");
+        }
+        elsewhere = false;
+        return Optional.empty();
+    }
+
+    private boolean copied(Case run, Path path) {
+        try {
+            new CaseWriter().write(run, path);
+            return true;
+        } catch (ProblemsException e) {
+            tell(e);
+            return false;
+        }
     }
 
     /** Writes the case to a file of its own where none was named, so that nothing is lost; its name. */
@@ -146,10 +209,8 @@ final class Keeping {
         if (file != null || book.isPresent()) {
             return Optional.empty();
         }
-        String stem = "debrief-" + LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmm"));
-        file = free(stem);
-        keep(run);
-        return kept ? Optional.of(file) : Optional.empty();
+        file = free(made(), ENDING);
+        return written(run) ? Optional.of(file) : Optional.empty();
     }
 
     /**
@@ -171,15 +232,32 @@ final class Keeping {
             it.accept(debrief, page);
             text.append("\n## Advice\n\n```text\n").append(page).append("```\n");
         });
-        NewFiles files = new NewFiles();
         byte[] written = text.toString().getBytes(StandardCharsets.UTF_8);
+        String file = name;
+        try {
+            write(name, overwrite, written);
+        } catch (ProblemsException e) {
+            tell(e);
+            elsewhere = true;
+            file = free(made(), ".md");
+            write(file, false, written);
+        }
+        console.out().println();
+        console.out().println("Transcript: " + file);
+    }
+
+    private void write(String name, boolean overwrite, byte[] content) {
+        // The folder of a new file is made; one that is gone since the talk began was taken away by somebody.
+        Optional<String> wrong = NewFiles.obstacle(console.path(name), console);
+        if (wrong.isPresent()) {
+            throw new ProblemsException(Problem.of(name, "cannot be written: " + wrong.get(), Optional.empty()));
+        }
+        NewFiles files = new NewFiles();
         if (overwrite) {
-            files.replace(console.path(name), written);
+            files.replace(console.path(name), content);
         } else {
-            files.add(console.path(name), written);
+            files.add(console.path(name), content);
         }
         files.write();
-        console.out().println();
-        console.out().println("Transcript: " + name);
     }
 }

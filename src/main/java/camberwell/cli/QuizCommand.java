@@ -83,6 +83,7 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
     @Override
     public Integer call() throws IOException {
         NewFiles.check("--homework", homework, false, console);
+        AnswerSheet.check("--record", record, console);
         engine = rules.on(engine, console);
         List<String> topics = Quiz.topics(engine.builtIn().rules());
         if (topic != null && !topics.contains(topic)) {
@@ -113,8 +114,13 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
                 break;
             }
             if (change.isPresent()) {
-                answers.add(new AnswerSheet.Answer(reasoning.run().title(), reasoning.advice().changes().stream()
-                        .map(RankedChange::change).toList(), change.get()));
+                AnswerSheet.Answer answer = new AnswerSheet.Answer(reasoning.run().title(), reasoning.advice().changes().stream()
+                        .map(RankedChange::change).toList(), change.get());
+                answers.add(answer);
+                if (record != null) {
+                    // At once: a quiz that is broken off loses no answer.
+                    AnswerSheet.read(console.path(record), record).with(List.of(answer)).write(console.path(record), record);
+                }
                 show(page -> text.answer(change.get(), quiz.explainer().whyNot(reasoning, change.get()),
                         advisor.worth(reasoning.advice(), change.get()),
                         engine.notes().get(change.get().adjuster().note()), page));
@@ -124,9 +130,6 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
         AnswerSheet sheet = new AnswerSheet("", answers);
         int answered = answers.size();
         long shared = sheet.right();
-        if (record != null) {
-            AnswerSheet.read(console.path(record), record).with(answers).write(console.path(record), record);
-        }
         if (answered > 0) {
             console.out().println();
             console.out().println("Camberwell advises your change too in " + shared + " of " + answered

@@ -54,6 +54,7 @@ final class QuizMarkCommand implements Callable<Integer>, TakesRules {
 
     @Override
     public Integer call() throws IOException {
+        AnswerSheet.check("--record", record, console);
         Homework homework = Homework.read(console.path(file), Optional.ofNullable(pupil));
         Engine with = rules.on(engine, console);
         QuizCases quiz = new QuizCases(with);

@@ -43,7 +43,7 @@ public record Problem(String file, int line, int column, String message, Optiona
 
     /** A file that cannot be written, with the operating system's reason. */
     public static Problem unwritable(String file, IOException e) {
-        String reason = e instanceof NoSuchFileException ? "its folder is gone"
+        String reason = e instanceof NoSuchFileException ? "its folder is not there"
                 : e instanceof AccessDeniedException ? "this user may not write there"
                 : e instanceof FileSystemException of && of.getReason() != null ? of.getReason() : e.getMessage();
         return of(file, "cannot be written: " + reason, Optional.empty());

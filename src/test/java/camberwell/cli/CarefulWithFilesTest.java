@@ -76,7 +76,7 @@ class CarefulWithFilesTest {
     void folderGone() throws IOException {
         Bench bench = bench();
         Problem problem = Problem.unwritable("tonight.yaml", new NoSuchFileException("x"));
-        assertEquals("tonight.yaml: cannot be written: its folder is gone", problem.text());
+        assertEquals("tonight.yaml: cannot be written: its folder is not there", problem.text());
         ProblemsException gone = assertThrows(ProblemsException.class, () -> {
             NewFiles files = new NewFiles();
             Files.writeString(bench.directory.resolve("no-folder"), "");
