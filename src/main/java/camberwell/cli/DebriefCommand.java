@@ -44,7 +44,6 @@ import picocli.CommandLine.Option;
 final class DebriefCommand implements Callable<Integer>, TakesRules {
 
     private static final int TOP = 5;
-    private static final int INTERRUPTED = 130;
 
     private final Console console;
     private Engine engine;
@@ -121,6 +120,8 @@ final class DebriefCommand implements Callable<Integer>, TakesRules {
         engine.packs();
         DebriefOpening opening = new DebriefOpening(console, engine, book, Optional.ofNullable(car), save != null);
         try (Debrief debrief = resume != null ? opening.resumed(resume) : opening.begun()) {
+            Spared.check("--save", save, debrief.run(), console);
+            Spared.check("--transcript", transcript, debrief.run(), console);
             return talk(debrief, opening.runs());
         }
     }
@@ -162,7 +163,7 @@ final class DebriefCommand implements Callable<Integer>, TakesRules {
                         screen.advised() ? Optional.of(this::advice) : Optional.empty());
             }
             screen.close();
-            return prompter.interrupted() ? INTERRUPTED : code(keeping);
+            return prompter.interrupted() ? ExitCode.INTERRUPTED : code(keeping);
         }
     }
 

@@ -47,6 +47,7 @@ final class DebriefLines {
     /** @param keep what keeps the case after each answer */
     void talk(Consumer<Case> keep) throws IOException {
         TypedLines in = new TypedLines(console.in());
+        Patience patience = new Patience(console);
         talk.ask();
         talk.take();
         while (talk.question().isPresent()) {
@@ -59,8 +60,10 @@ final class DebriefLines {
             if (typed.isEmpty()) {
                 break;
             }
+            Case before = debrief.run();
             Talk.Next next = talk.reply(typed.get());
             answer(typed.get());
+            patience.took(!debrief.run().equals(before));
             if (next == Talk.Next.ANSWERED || next == Talk.Next.ADVISE) {
                 keep.accept(debrief.run());
             }

@@ -7,6 +7,7 @@ import camberwell.debrief.Talk;
 import camberwell.input.CaseReader;
 import camberwell.problem.ProblemsException;
 import camberwell.report.Page;
+import camberwell.run.Case;
 import camberwell.vocabulary.Audience;
 import java.io.IOException;
 import java.util.Locale;
@@ -27,6 +28,7 @@ final class DebriefScreen {
     private final BiConsumer<Debrief, Page> advice;
     /** Writes the page to take home; says what became of it. */
     private final Function<String, String> sheet;
+    private final Patience patience;
     private boolean advised;
     private boolean stale = true;
 
@@ -41,6 +43,7 @@ final class DebriefScreen {
         this.prompter = prompter;
         this.advice = advice;
         this.sheet = sheet;
+        this.patience = new Patience(console);
     }
 
     /** Whether the advice that is last on the screen is the advice on all that was said. */
@@ -75,9 +78,13 @@ final class DebriefScreen {
                 return;
             }
             if (talk.askedBack().isEmpty() && (advised ? after(typed) : early(typed))) {
+                patience.took(false);
                 continue;
             }
-            switch (talk.reply(typed)) {
+            Case before = debrief.run();
+            Talk.Next next = talk.reply(typed);
+            patience.took(!debrief.run().equals(before));
+            switch (next) {
                 case ANSWERED -> changed();
                 case ADVISE -> {
                     changed();

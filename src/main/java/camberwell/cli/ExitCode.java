@@ -15,6 +15,9 @@ public final class ExitCode {
     /** The input or the command line is wrong. */
     public static final int WRONG_INPUT = 2;
 
+    /** A talk was broken off with ^C; what is killed so by itself ends with the same. */
+    public static final int INTERRUPTED = 130;
+
     private ExitCode() {
     }
 
@@ -25,6 +28,7 @@ public final class ExitCode {
         if (usage.exitCodeList().isEmpty()) {
             Map<String, String> codes = new LinkedHashMap<>();
             codes.put(" " + DONE, "done");
+            codes.put(" " + FOUND_WRONG, "the output could not be written");
             codes.put(" " + WRONG_INPUT, "the input or the command line is wrong");
             usage.exitCodeList(codes);
         }

@@ -31,6 +31,11 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     @Override
     public int execute(ParseResult parsed) {
         try {
+            Spared.check(parsed, console);
+        } catch (ProblemsException refused) {
+            return told(refused);
+        }
+        try {
             return new CommandLine.RunLast().execute(parsed);
         } catch (Written.Lost lost) {
             throw new ExecutionException(parsed.commandSpec().commandLine(), lost.getMessage(), lost);
@@ -49,8 +54,7 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     public int handleExecutionException(Exception exception, CommandLine command, ParseResult result)
             throws Exception {
         if (exception instanceof ProblemsException problems) {
-            problems.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
-            return ExitCode.WRONG_INPUT;
+            return told(problems);
         }
         if (exception instanceof Written.Lost lost) {
             return lost(lost, console);
@@ -69,6 +73,11 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
             return ExitCode.WRONG_INPUT;
         }
         throw exception;
+    }
+
+    private int told(ProblemsException wrong) {
+        wrong.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
+        return ExitCode.WRONG_INPUT;
     }
 
     /** What is said when output could not be written: nothing to somebody who has seen enough. */

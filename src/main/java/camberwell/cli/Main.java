@@ -5,8 +5,12 @@ import camberwell.pack.Manifest;
 import camberwell.pack.Shelf;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -103,10 +107,28 @@ public final class Main implements Runnable {
                     throw new ProblemsException(Problem.of(here[i], "is no list of arguments, which an @ before a name asks for",
                             Optional.of(here[i].substring(1))));
                 }
-                here[i] = "@" + console.path(here[i].substring(1));
+                Path list = console.path(here[i].substring(1));
+                readable(here[i], list);
+                here[i] = "@" + list;
             }
         }
         return here;
+    }
+
+    /** Refuses what is no plain file: a pipe may never end. Where there is no file at all, the word is what it says. */
+    private static void readable(String typed, Path list) {
+        if (!Files.exists(list)) {
+            return;
+        }
+        if (!Files.isRegularFile(list)) {
+            throw new ProblemsException(Problem.of(typed, "is no list of arguments, which an @ before a name asks for: it is "
+                    + (Files.isDirectory(list) ? "a folder" : "no plain file"), Optional.empty()));
+        }
+        try (InputStream in = Files.newInputStream(list)) {
+            in.read();
+        } catch (IOException e) {
+            throw new ProblemsException(Problem.unreadable(typed, e));
+        }
     }
 
     /** The commands that {@code arguments} may need; without any, all of them. */

@@ -126,6 +126,10 @@ final class ObserveCommand implements Callable<Integer>, TakesRules {
         ChannelMap map = channels == null ? ChannelMap.NONE : ChannelMapReader.read(console.path(channels));
         NewFiles.check("-o", output, overwrite, console);
         NewFiles.check("--svg", svg, overwrite, console);
+        run.ifPresent(it -> {
+            Spared.check("-o", output, it, console);
+            Spared.check("--svg", svg, it, console);
+        });
         Limits limits = engine.home().limits();
         boolean[] sidesKnown = {true};
         Log log = Logs.joined(logs.stream().map(name -> {

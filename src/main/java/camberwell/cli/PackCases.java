@@ -33,6 +33,7 @@ final class PackCases {
     private final List<Problem> problems = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
     private final boolean tells;
+    private boolean namedBroken;
 
     /** @param shipped where the cases and cars lie that come with camberwell */
     PackCases(Console console, CaseReader reader, Path shipped) {
@@ -86,9 +87,11 @@ final class PackCases {
                 + body.strip().replace("\n", "\n  ") + text.substring(car.end());
     }
 
-    /** Adds cases by their files. */
+    /** Adds cases that somebody named, by their files. */
     PackCases files(List<Path> files) {
+        int before = problems.size();
         files.forEach(file -> add(() -> reader.read(file)));
+        namedBroken |= problems.size() > before;
         return this;
     }
 
@@ -120,6 +123,11 @@ final class PackCases {
     /** Whether one could not. */
     boolean broken() {
         return !problems.isEmpty();
+    }
+
+    /** What a command ends with that used them: a case that somebody named is its input, those of a pack are what it looks at. */
+    int code() {
+        return namedBroken ? ExitCode.WRONG_INPUT : broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
     }
 
     /** What is wrong with those that could not, and what is odd about the others. */

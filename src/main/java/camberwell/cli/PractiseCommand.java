@@ -42,7 +42,9 @@ import picocli.CommandLine.Spec;
             "  camberwell practise --seed 7",
             "  camberwell practise --car my-car.yaml --wrong 2",
             "  echo \"front-anti-roll-bar softer 2\" | \\",
-            "      camberwell practise --seed 7 --format json"})
+            "      camberwell practise --seed 7 --format json"},
+        exitCodeList = {"0:the car was put right, or you ended it", "1:no change is left, and the car is not put right",
+            "2:the input or the command line is wrong"})
 final class PractiseCommand implements Callable<Integer> {
 
     private static final int SEEDS = 10_000;
@@ -95,18 +97,20 @@ final class PractiseCommand implements Callable<Integer> {
                 spec.commandLine(), car.name() + ": nothing that can be adjusted on it does enough harm for that"));
         Session yours = new Session(driver, fault);
         PracticeReport report = new PracticeReport(car, fault, drawn, yours, new Session(driver, fault));
-        talk(yours, report);
+        int code = talk(yours, report);
         advise(report.advised(), changes);
         if (format == Format.TEXT) {
             show(report::end);
         } else {
             Output.json(console, format, report::write);
         }
-        return yours.cured() ? ExitCode.DONE : ExitCode.FOUND_WRONG;
+        return code;
     }
 
-    private void talk(Session yours, PracticeReport report) throws IOException {
+    /** The exit code that it ends with. */
+    private int talk(Session yours, PracticeReport report) throws IOException {
         boolean text = format == Format.TEXT;
+        Patience patience = new Patience(console);
         if (text) {
             show(report::begin);
         }
@@ -115,9 +119,10 @@ final class PractiseCommand implements Callable<Integer> {
             while (!yours.cured() && yours.steps().size() < changes) {
                 Optional<String> line = typed.line("Your change: ");
                 if (line.isEmpty() || line.get().isBlank() || line.get().strip().equals("q")) {
-                    return;
+                    return typed.interrupted() ? ExitCode.INTERRUPTED : ExitCode.DONE;
                 }
                 Optional<String> problem = change(line.get().strip(), yours);
+                patience.took(problem.isEmpty());
                 if (problem.isPresent()) {
                     (text ? console.out() : console.err()).println(problem.get());
                 } else if (text) {
@@ -125,6 +130,7 @@ final class PractiseCommand implements Callable<Integer> {
                 }
             }
         }
+        return yours.cured() ? ExitCode.DONE : ExitCode.FOUND_WRONG;
     }
 
     /** The same console, on which no prompt shows. */

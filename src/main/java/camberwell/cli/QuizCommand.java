@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
             "  camberwell quiz --topic camber",
             "  echo \"rear-toe toe-in\" | camberwell quiz --seed 7",
             "  camberwell quiz --seed 7 --count 5 --homework monday.yaml",
-            "  camberwell quiz --own --rules my-rules --record ada.yaml"})
+            "  camberwell quiz --own --rules my-rules --record ada.yaml"},
+        exitCodeList = {"0:done", "1:fewer cases than that can be drawn", "2:the input or the command line is wrong"})
 final class QuizCommand implements Callable<Integer>, TakesRules {
 
     private static final int SEEDS = 10_000;
@@ -144,6 +145,7 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
 
     /** The answer, asked again while it is no change; empty at the end of the input. */
     private Optional<String> ask(TypedLines typed) throws IOException {
+        Patience patience = new Patience(console);
         while (true) {
             console.out().println();
             console.out().print("Your change: ");
@@ -157,6 +159,7 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
                 return Optional.ofNullable(line).map(String::strip);
             }
             console.out().println(ChangeWords.problem(line.strip()));
+            patience.took(false);
         }
     }
 

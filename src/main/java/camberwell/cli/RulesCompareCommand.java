@@ -23,7 +23,9 @@ import picocli.CommandLine.Parameters;
             + "vanished or moved.", "Look at it before you share a rule."},
         footer = {"", "Examples:", "  camberwell rules compare built-in my-rules",
             "  camberwell rules compare my-rules.zip my-rules --cases my-cases",
-            "  camberwell rules compare wet-days.zip wet-days.zip+my-rules"})
+            "  camberwell rules compare wet-days.zip wet-days.zip+my-rules"},
+        exitCodeList = {"0:done", "1:a case of a folder's own cannot be read, and is left out",
+            "2:the input or the command line is wrong; a case that cannot be read is left out"})
 final class RulesCompareCommand implements Callable<Integer>, TakesRules {
 
     private static final String BUILT_IN = "built-in";
@@ -89,7 +91,7 @@ final class RulesCompareCommand implements Callable<Integer>, TakesRules {
         } else {
             json(compared);
         }
-        return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
+        return found.code();
     }
 
     /** The packs of a side, joined by {@code +}; none for the built-in rules. A name that is a file's is that file. */

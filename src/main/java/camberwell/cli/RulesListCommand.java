@@ -17,7 +17,9 @@ import picocli.CommandLine.Option;
 @Command(name = "list", addMethodSubcommands = false,
         description = {"Lists the packs whose rules are in use: those on your shelf and those named with --rules.",
             "Of each: what it adds, which rules and notes it takes the place of, and whether it fits this camberwell."},
-        footer = {"", "Examples:", "  camberwell rules list", "  camberwell rules list --rules my-rules --format json"})
+        footer = {"", "Examples:", "  camberwell rules list", "  camberwell rules list --rules my-rules --format json"},
+        exitCodeList = {"0:done", "1:a pack does not go with this camberwell or with the packs before it",
+            "2:the input or the command line is wrong"})
 final class RulesListCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;

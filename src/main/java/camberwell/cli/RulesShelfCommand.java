@@ -70,7 +70,9 @@ final class RulesShelfCommand implements Callable<Integer> {
 
     @Command(name = "add",
             description = "Checks a pack and puts a copy of it on the shelf, in the place of another version of it.",
-            footer = {"", "Example:", "  camberwell rules shelf add tall-kerbs.zip"})
+            footer = {"", "Example:", "  camberwell rules shelf add tall-kerbs.zip"},
+            exitCodeList = {"0:done", "1:something is wrong with the pack, and it is not put on the shelf",
+                "2:the input or the command line is wrong"})
     int add(@Parameters(paramLabel = "PACK", description = "A .zip file or a rule folder with a pack.yaml.") String pack) {
         List<Problem> problems = Checked.of(List.of(pack), List.of(), console, engine).problems();
         if (!problems.isEmpty()) {

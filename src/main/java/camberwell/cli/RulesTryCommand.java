@@ -15,7 +15,9 @@ import picocli.CommandLine.Parameters;
 @Command(name = "try", addMethodSubcommands = false,
         description = "Shows which rules fire on a case, and the advice with and without a rule folder.",
         footer = {"", "Example:",
-            "  camberwell rules try my-rules --case demo-cases/pushes-in-snaps-out.yaml"})
+            "  camberwell rules try my-rules --case demo-cases/pushes-in-snaps-out.yaml"},
+        exitCodeList = {"0:done", "1:a case of a folder's own cannot be read, and is left out",
+            "2:the input or the command line is wrong; a case that cannot be read is left out"})
 final class RulesTryCommand implements Callable<Integer>, TakesRules {
 
     private final Console console;
@@ -62,7 +64,7 @@ final class RulesTryCommand implements Callable<Integer>, TakesRules {
             tried.forEach(one -> trial.write(one, page));
             trial.never(tried, page);
             console.out().print(page);
-            return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
+            return found.code();
         }
         Output.json(console, format, json -> {
             json.writeStartArray();
@@ -71,6 +73,6 @@ final class RulesTryCommand implements Callable<Integer>, TakesRules {
             }
             json.writeEndArray();
         });
-        return found.broken() ? ExitCode.FOUND_WRONG : ExitCode.DONE;
+        return found.code();
     }
 }

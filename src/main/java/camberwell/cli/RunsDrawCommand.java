@@ -55,6 +55,7 @@ final class RunsDrawCommand implements Callable<Integer>, TakesRules {
     public Integer call() {
         NewFiles.check("-o", output, overwrite, console);
         Book runs = book.open(console, rules.on(engine, console));
+        Spared.check("-o", output, runs, console);
         Case latest = BookOption.lastOf(runs, Optional.ofNullable(car));
         CourseDrawing drawing = new CourseDrawing(Course.of(History.of(runs, latest.car().name()), last));
         if (output == null) {

@@ -90,6 +90,7 @@ final class SheetCommand implements Callable<Integer>, TakesRules {
         for (String name : cases) {
             try {
                 CaseFile read = CaseInput.read(reader, console, name);
+                Spared.check("-o", output, read.run(), console);
                 read.warnings().forEach(warning -> console.err().println(console.shown(warning.text())));
                 advices.add(engine.advisor().advise(book.named() ? History.knownTo(book.open(console), read.run())
                         .inform(read.run()) : read.run()));
@@ -106,6 +107,7 @@ final class SheetCommand implements Callable<Integer>, TakesRules {
 
     private String ofBook() {
         Book runs = book.open(console);
+        Spared.check("-o", output, runs, console);
         Case last = BookOption.lastOf(runs, Optional.ofNullable(car));
         History history = History.of(runs, last.car().name());
         Advice advice = engine.advisor().advise(history.inform(last));

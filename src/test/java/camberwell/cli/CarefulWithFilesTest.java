@@ -181,6 +181,32 @@ class CarefulWithFilesTest {
     }
 
     @Test
+    @DisplayName("a folder and a pipe are no lists of arguments either")
+    void folderAsList() throws Exception {
+        Files.createDirectory(directory.resolve("folder"));
+        Bench.Run run = bench().run("advise", "@folder");
+        assertEquals("@folder: is no list of arguments, which an @ before a name asks for: it is a folder\n", run.err());
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+        Path pipe = directory.resolve("pipe");
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo"))
+                && new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor() == 0);
+        Bench.Run piped = assertTimeoutPreemptively(Duration.ofSeconds(60), () -> bench().run("advise", "@pipe"));
+        assertEquals("@pipe: is no list of arguments, which an @ before a name asks for: it is no plain file\n", piped.err());
+        assertEquals(ExitCode.WRONG_INPUT, piped.code());
+    }
+
+    @Test
+    @DisplayName("a list of arguments that may not be read is told so")
+    void unreadableList() throws IOException {
+        Bench bench = bench().file("list.txt", "case.yaml\n");
+        Path list = directory.resolve("list.txt");
+        assumeTrue(list.toFile().setReadable(false) && !Files.isReadable(list), "somebody who may read all");
+        Bench.Run run = bench.run("advise", "@list.txt");
+        assertEquals("@list.txt: cannot be read: this user may not read it\n", run.err());
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+    }
+
+    @Test
     @DisplayName("an answer without an end is none")
     void endlessLine() {
         String endless = "y".repeat(1_000_000);

@@ -81,4 +81,21 @@ class FoundWrongTest {
             }
         }
     }
+
+    @Test
+    @DisplayName("a case that cannot be read is wrong input where somebody names it, and wrong with the pack that brings it")
+    void cases(@TempDir Path directory) {
+        Bench bench = new Bench(directory).file("good.yaml", Bench.kerbCase()).file("bad/bad.yaml", "title: A\n")
+                .file("mine/3-changes/a.dslr", Bench.rule("A", "the driver reports kerb-instability",
+                        "propose front-bump softer with certainty 0.35"))
+                .file("with-case/3-changes/a.dslr", Bench.rule("B", "the driver reports kerb-instability",
+                        "propose front-bump softer with certainty 0.35")).file("with-case/demo-cases/bad.yaml", "title: A\n");
+        assertEquals(ExitCode.DONE, bench.run("rules", "try", "mine", "--case", "good.yaml").code());
+        assertEquals(ExitCode.WRONG_INPUT, bench.run("rules", "try", "mine", "--case", "nosuch.yaml").code());
+        assertEquals(ExitCode.WRONG_INPUT, bench.run("rules", "try", "mine", "--case", "good.yaml", "--case", "bad/bad.yaml")
+                .code());
+        assertEquals(ExitCode.FOUND_WRONG, bench.run("rules", "try", "with-case").code());
+        assertEquals(ExitCode.WRONG_INPUT, bench.run("rules", "compare", "built-in", "mine", "--cases", "bad").code());
+        assertEquals(ExitCode.FOUND_WRONG, bench.run("rules", "compare", "built-in", "with-case").code());
+    }
 }

@@ -48,10 +48,18 @@ class PractiseCommandTest {
     @DisplayName("the wrong change makes it worse, and is told so; what is no change is told what it should be")
     void worse() {
         Outcome outcome = run("front-anti-roll-bar stiffer\nfront-anti-rol-bar softer\nq\n", "practise", "--seed", "7");
-        assertEquals(1, outcome.code(), outcome.err());
+        assertEquals(0, outcome.code(), outcome.err());
         assertTrue(outcome.out().contains(": worse. The driver says:"), outcome.out());
         assertTrue(outcome.out().contains("did you mean front-anti-roll-bar"), outcome.out());
         assertTrue(outcome.out().contains("Not cured"), outcome.out());
+    }
+
+    @Test
+    @DisplayName("whoever ends it has done nothing wrong; a car that is not put right with all changes is told by the exit code")
+    void ended() {
+        assertEquals(0, run("", "practise", "--seed", "7").code());
+        assertEquals(0, run("q\n", "practise", "--seed", "7").code());
+        assertEquals(1, run("front-anti-roll-bar stiffer\n", "practise", "--seed", "7", "--changes", "1").code());
     }
 
     @Test
