@@ -33,8 +33,8 @@ record SurfaceWords(Optional<Surface> surface, Set<Surface> between, String rest
             + "|yesterday|the day before|before(?:hand)?|had been|at breakfast|in (?:practice|qualifying|warm-?up)"
             + "|when we arrived|the session before|in the night)\\b");
     private static final Pattern OWN = Pattern.compile("\\b(?:(?:when|by the time|once|as) (?:i|we|he|she) (?:went|drove|got"
-            + "|came|ran|started|set|was|were)|(?:for|in|on|by|during|at) (?:my|our|his|her|the) (?:run|session|stint|race|laps|go"
-            + "|turn|start)"
+            + "|came|ran|started|set|was|were)|(?:for|in|on|by|during|at) (?:my|our|his|her|the) (?:run|session|stint|race|laps"
+            + "|go|turn|start)"
             + "|by then|by now|now|for me|for us|mostly|mainly|all through)\\b");
 
     private static final Set<String> ROUND_IT = Set.of("", "it", "it's", "was", "is", "the", "track", "circuit", "tarmac",

@@ -211,7 +211,8 @@ final class SentenceReader {
             return Optional.empty();
         }
         String figure = line.words().get("figure");
-        Optional<String> tooFar = line.meaning() instanceof Statement.Propose proposed ? HowFar.wrong(proposed) : Optional.empty();
+        Optional<String> tooFar = line.meaning() instanceof Statement.Propose proposed ? HowFar.wrong(proposed)
+                : Optional.empty();
         if (tooFar.isPresent()) {
             tell(line.line(), line.column() + Math.max(0, line.text().indexOf(" " + figure)) + 1, tooFar.get());
             return Optional.empty();
