@@ -11,9 +11,9 @@ import java.util.Optional;
 
 /**
  * What the grammar alone tells for sure of a complaint, whatever it sounds like. How fast a corner is whose phrase tells it
- * beside the way it turns: "a tight left" is slow; the grammar takes the shorter meaning of such a phrase, and the fuller one is taken
- * where it reads the phrase as a corner at all, and nothing else tells the speed. And the end that does it, where the grammar
- * reads every word: "the rear bottoms over the crest".
+ * beside the way it turns: "a tight left" is slow; the grammar takes the shorter meaning of such a phrase, and the fuller one is
+ * taken where it reads the phrase as a corner at all, and nothing else tells the speed. And the end that does it, where the
+ * grammar reads every word: "the rear bottoms over the crest".
  */
 final class Fuller {
 
