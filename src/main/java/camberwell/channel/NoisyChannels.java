@@ -2,9 +2,11 @@ package camberwell.channel;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -25,12 +27,23 @@ final class NoisyChannels {
             Kind.LONGITUDINAL_ACCELERATION, List.of(Kind.SPEED),
             Kind.THROTTLE, List.of(Kind.SPEED), Kind.BRAKE, List.of(Kind.SPEED)));
 
-    /** Share of its way that a pedal has to go to and fro. */
-    private static final double PEDAL = 0.5;
+    static {
+        MOVES_WITH.put(Kind.DAMPER, List.of(Kind.LATERAL_ACCELERATION, Kind.SPEED));
+        for (Kind tread : List.of(Kind.TREAD, Kind.TREAD_INNER, Kind.TREAD_MIDDLE, Kind.TREAD_OUTER)) {
+            MOVES_WITH.put(tread, List.of(Kind.LATERAL_ACCELERATION, Kind.SPEED));
+        }
+    }
+
+    /** What goes fast enough by itself to have to go far as well, to be noise. */
+    private static final Set<Kind> QUICK = EnumSet.of(Kind.THROTTLE, Kind.BRAKE, Kind.DAMPER, Kind.TREAD, Kind.TREAD_INNER,
+            Kind.TREAD_MIDDLE, Kind.TREAD_OUTER);
+    /** Share of its way that it then has to go to and fro. */
+    private static final double FAR = 0.5;
 
     private final Log log;
     private final int window;
     private final double crossings;
+    private final double travel;
     private final double calm;
     private final double moved;
     private final double alike;
@@ -39,6 +52,7 @@ final class NoisyChannels {
         this.log = log;
         this.window = (int) Math.round(limits.of("noise.window") * log.rate());
         this.crossings = limits.of("noise.crossings") * limits.of("noise.window");
+        this.travel = limits.of("noise.travel") * limits.of("noise.window");
         this.calm = limits.of("noise.calm") * limits.of("noise.window");
         this.moved = limits.of("noise.moved");
         this.alike = limits.of("noise.alike");
@@ -63,8 +77,8 @@ final class NoisyChannels {
     List<Stretch> of(Channel channel) {
         float[] values = log.samples(channel);
         // A foot beside a pedal is noise as well, and no more than a tremble.
-        boolean pedal = channel.kind() == Kind.THROTTLE || channel.kind() == Kind.BRAKE;
-        double least = pedal ? PEDAL * range(values, 0, log.size()) : 0;
+        double least = QUICK.contains(channel.kind()) ? FAR * range(values, 0, log.size()) : 0;
+        double often = channel.kind() == Kind.DAMPER ? travel : crossings;
         List<Stretch> found = new ArrayList<>();
         int step = Math.max(1, window / 4);
         int from = -1;
@@ -73,7 +87,7 @@ final class NoisyChannels {
         int last = log.size() - window;
         for (int next = 0; next < last + step && last >= 0; next += step) {
             int at = Math.min(next, last);
-            if (crossings(values, at) < crossings || range(values, at, at + window) < least) {
+            if (crossings(values, at) < often || range(values, at, at + window) < least) {
                 continue;
             }
             if (from >= 0 && at > to + window) {

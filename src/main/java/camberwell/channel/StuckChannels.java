@@ -18,6 +18,7 @@ import java.util.TreeSet;
  */
 final class StuckChannels {
 
+    private static final List<Kind> TREADS = List.of(Kind.TREAD, Kind.TREAD_INNER, Kind.TREAD_MIDDLE, Kind.TREAD_OUTER);
     /** What has to move with what, the surest witness first; of the wheels, each goes by the speed and by the other wheels. */
     private static final Map<Kind, List<Kind>> MOVES_WITH = movesWith();
     /** Beyond this share of its samples, a channel that is stuck is none at all. */
@@ -25,6 +26,7 @@ final class StuckChannels {
 
     private final Log log;
     private final int least;
+    private final int leastOfTread;
     private final int margin;
     private final double still;
     private final double moved;
@@ -36,6 +38,7 @@ final class StuckChannels {
     private StuckChannels(Log log, Limits limits) {
         this.log = log;
         this.least = (int) Math.round(limits.of("stuck.least") * log.rate());
+        this.leastOfTread = (int) Math.round(limits.of("stuck.tread") * log.rate());
         this.margin = (int) Math.round(limits.of("stuck.margin") * log.rate());
         this.still = limits.of("stuck.still");
         this.moved = limits.of("stuck.moved");
@@ -54,6 +57,8 @@ final class StuckChannels {
         moves.put(Kind.STEERING, List.of(Kind.YAW_RATE, Kind.LATERAL_ACCELERATION));
         moves.put(Kind.SPEED, List.of(Kind.WHEEL_SPEED, Kind.LONGITUDINAL_ACCELERATION));
         moves.put(Kind.WHEEL_SPEED, List.of(Kind.SPEED, Kind.WHEEL_SPEED));
+        moves.put(Kind.DAMPER, List.of(Kind.DAMPER, Kind.LATERAL_ACCELERATION));
+        TREADS.forEach(tread -> moves.put(tread, TREADS));
         return moves;
     }
 
@@ -89,7 +94,7 @@ final class StuckChannels {
                 high = Math.max(high, values[to]);
                 to++;
             }
-            if (to - from >= least) {
+            if (to - from >= (TREADS.contains(channel.kind()) ? leastOfTread : least)) {
                 Optional<Channel> witness = witness(channel, from, to);
                 if (witness.isPresent()) {
                     found.add(new int[] {from, to});

@@ -1,5 +1,6 @@
 package camberwell.debrief;
 
+import camberwell.car.Car;
 import camberwell.run.Case;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Wheel;
@@ -13,8 +14,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * What somebody says besides what was asked: figures of the tyres, the day and the driver, that it was a simulator. It may
- * be all of a line, or one of its clauses.
+ * What somebody says besides what was asked: figures of the tyres, the day and the driver, that it was a simulator, which
+ * wheels are driven. It may be all of a line, or one of its clauses.
  *
  * @param topic what it answers
  * @param taken units that figures without one were taken in
@@ -35,11 +36,28 @@ record Aside(Topic topic, Answer answer, Set<Unit> taken, String rest) {
                 .or(() -> clause(typed, Field.TRACK, TrackWords::of))
                 .or(() -> asked != Field.CIRCUIT ? Optional.empty()
                         : clause(typed, Field.CIRCUIT, clause -> WayRound.said(clause).map(Answer.Said::of)))
+                .or(() -> SurfaceWords.of(typed).filter(it -> asked != Field.CHANGED && asked != Field.CAME)
+                        .flatMap(it -> it.surface().map(surface -> new Aside(Topic.of(Field.SURFACE), Answer.Said.of(surface),
+                                Set.of(), it.rest()))))
                 .or(() -> Rig.said(typed, asked == Field.SIMULATOR)
                         .map(yes -> new Aside(Topic.of(Field.SIMULATOR), new Answer.Either(yes), Set.of(), "")))
                 .or(() -> clause(typed, Field.SIMULATOR, clause -> Rig.said(clause, asked == Field.SIMULATOR)
                         .map(Answer.Either::new)))
                 .or(() -> asked == Field.TYRES ? Optional.empty() : tyres(typed, run));
+    }
+
+    /** Which wheels are driven, where the car is asked for; the kind of car itself, where only one has these driven. */
+    static Optional<Aside> car(String typed, Field asked, Debrief debrief) {
+        if (asked != Field.CAR && asked != Field.DRIVE || Understanding.names(Topic.of(asked), typed, debrief) == 1) {
+            return Optional.empty();
+        }
+        return DriveWords.of(typed).map(said -> {
+            List<Car> kinds = debrief.kinds().stream()
+                    .filter(car -> car.drive().equals(Optional.of(said.drive()))).toList();
+            boolean kind = asked == Field.CAR && kinds.size() == 1;
+            return new Aside(Topic.of(kind ? Field.CAR : Field.DRIVE), new Answer.OfCar(kind ? kinds.get(0)
+                    : debrief.cars(Topic.of(Field.DRIVE)).get(said.drive().ordinal())), Set.of(), said.rest());
+        });
     }
 
     /** Figures of tyres are all of a line, its end or its beginning. */

@@ -42,7 +42,17 @@ enum Came implements Word {
     static Optional<Came> said(String typed) {
         String small = typed.strip().toLowerCase(Locale.ROOT).replaceAll("[.!]+$", "")
                 .replaceFirst("^(it is|it's|the|it got) ", "");
-        return Word.find(Came.class, small).or(() -> Optional.ofNullable(SAID.get(small)));
+        return Word.find(Came.class, small).or(() -> Optional.ofNullable(SAID.get(small)))
+                .or(() -> OutcomeWords.of(typed).filter(OutcomeWords::all).map(Came::of));
+    }
+
+    private static Came of(OutcomeWords said) {
+        return said.gone() ? GONE : switch (said.outcome()) {
+            case BETTER -> BETTER;
+            case SAME -> SAME;
+            case WORSE -> WORSE;
+            case UNCLEAR -> UNCLEAR;
+        };
     }
 
     /** What it says of the changes before it. */

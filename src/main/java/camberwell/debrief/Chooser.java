@@ -55,7 +55,7 @@ final class Chooser {
         }
         for (Field field : List.of(Field.CAR, Field.DRIVE, Field.DOING)) {
             if (!state.knows(Topic.of(field))) {
-                return opening(Topic.of(field), kinds);
+                return opening(Topic.of(field), field == Field.CAR ? Kinds.fitting(kinds, state) : kinds);
             }
         }
         return Optional.empty();

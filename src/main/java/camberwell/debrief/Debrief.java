@@ -131,10 +131,15 @@ public final class Debrief implements AutoCloseable {
         return List.copyOf(entries);
     }
 
+    /** Every kind of car there is to choose from. */
+    List<Car> kinds() {
+        return kinds;
+    }
+
     /** The cars to choose from where the question is about the car: kinds, or one car for each way to drive it. */
     public List<Car> cars(Topic topic) {
         return switch (topic.field()) {
-            case CAR -> kinds;
+            case CAR -> Kinds.fitting(kinds, state);
             case DRIVE -> Kinds.byDrive(kinds);
             default -> List.of();
         };
@@ -257,8 +262,9 @@ public final class Debrief implements AutoCloseable {
         boolean split = later.stream().anyMatch(it -> it.topic().field().ofComplaint()
                 && it.answer() instanceof Answer.Said said && said.groups().size() > 1);
         for (Entry it : later) {
-            // Of a car that is known now, nobody needs to have said which wheels are driven.
-            if (it.topic().field() == Field.DRIVE && answer instanceof Answer.OfCar) {
+            // Of a car that is known now, nobody needs to have said which wheels are driven; of one that has others driven than
+            // was said, the kind is asked anew.
+            if (it.answer() instanceof Answer.OfCar && answer instanceof Answer.OfCar) {
                 continue;
             }
             if (!it.topic().field().aboutComplaint() || old.equals(fresh)) {
@@ -310,7 +316,8 @@ public final class Debrief implements AutoCloseable {
         }
         Report report = state.run().reports().get(topic.complaint());
         return report.symptom().spoken() + report.where().map(where -> " at the " + where.id()).orElse("")
-                + report.phase().map(phase -> " " + phase.at()).orElse("")
+                + (state.answeredBy(topic).size() > 1 ? " in all of the corner"
+                        : report.phase().map(phase -> " " + phase.at()).orElse(""))
                 + report.speed().map(speed -> " in " + speed.id() + " corners").orElse("");
     }
 

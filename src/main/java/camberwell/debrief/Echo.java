@@ -67,7 +67,7 @@ final class Echo {
 
     /** The same of the line that what was heard just now is the rest of. */
     void besides(String text) {
-        heard = Optional.of(heard.map(said -> said + "; " + text).orElse(text));
+        heard = Optional.of(heard.map(said -> said.contains(text) ? said : said + "; " + text).orElse(text));
     }
 
     /**

@@ -24,6 +24,12 @@ final class Kinds {
         return common("Car of unknown kind", Optional.empty(), kinds);
     }
 
+    /** Those of the driven wheels that were said, as long as nobody said which kind it is. */
+    static List<Car> fitting(List<Car> kinds, State state) {
+        return !state.knows(Topic.of(Field.DRIVE)) || state.knows(Topic.of(Field.CAR)) ? kinds
+                : kinds.stream().filter(car -> car.drive().equals(state.run().car().drive())).toList();
+    }
+
     /** For each way to drive the wheels, a car of which only that is known. */
     static List<Car> byDrive(List<Car> kinds) {
         return Arrays.stream(Drive.values()).map(drive -> common("Car of unknown kind", Optional.of(drive), kinds))

@@ -21,6 +21,31 @@ final class PlainAnswer {
             + "|don'?t|couldn'?t)\\b"
             + ".*\\b(?:measured?|measuring|read|reading|readings|taken?|took|pyrometer|probe|gauge|checked?)\\b");
 
+    /** Nothing of what was listed. */
+    private static final Pattern NONE = Pattern.compile("(?:(?:no|nope|well|sorry|oh)[,. ]+)*(?:none of (?:that|those|these"
+            + "|them|it"
+            + "|the above)|nothing (?:of|like|on|in) (?:that|those|these|them|it|the sort|the kind|the list)|no such thing"
+            + "|neither"
+            + "|not (?:one|any|any of (?:that|those|these|them|it)|in the list|on the list|there|listed)|it'?s not (?:there"
+            + "|listed"
+            + "|in the list|on the list)|something else)");
+    /** That nobody looked, or had the time to. */
+    private static final Pattern NOT_DONE = Pattern.compile("(?:(?:no|nope|well|sorry|oh)[,. ]+)*(?:not (?:yet|this time|today)"
+            + "|(?:there was |we had |had )?no (?:time|chance)\\b.{0,20}|(?:(?:i|we|they|nobody|no one|he|she|it) )?(?:(?:was"
+            + "|were|did"
+            + "|have|had)(?:n'?t| not)|never)(?: (?:read|measured?|taken?|looked|look(?: at (?:them|it))?|checked?|bother(?:ed)?"
+            + "|have (?:the )?time|get (?:round )?to (?:it|that|them)|do (?:it|that|them)|done|any of (?:it|that)))?)"
+            + "|nobody (?:looked|did)(?: at (?:them|it))?");
+    /** That a tread shows nothing. */
+    private static final Pattern NOTHING_SHOWS = Pattern.compile("(?:(?:no|well|yes|they|they'?re|it|it'?s|all|the (?:treads?"
+            + "|tyres"
+            + "|wear|rubber)|look|looks|looked|is|are|were|was|seem|seemed|pretty|quite|fairly|rather|really|just|a bit|nice and"
+            + "|perfectly|reasonably|very)[, ]+)*(?:smooth(?: enough)?|even(?:ly)?(?: enough| worn)?(?: all over| across)?|clean"
+            + "|normal(?: wear)?|ok|okay|good|fine|uniform|flat across|like new|as (?:they|it) should|not (?:really |much "
+            + "|very )?worn"
+            + "|worn (?:evenly|all over|all across)|not that i (?:could|can) see|nothing (?:odd|strange|unusual|special|much))"
+            + "(?: to me| i think| really| all (?:over|round))?");
+
     private PlainAnswer() {
     }
 
@@ -57,6 +82,16 @@ final class PlainAnswer {
             // It ends what somebody has to say, and says nothing of the treads.
             return Optional.of(new Answer.Unknown());
         }
+        if (topic.field() == Field.DOING && NONE.matcher(small).matches()) {
+            throw new Reply.NoAnswer("Then in your own words: what did it do, and where?");
+        }
+        if ((topic.field() == Field.TYRES || topic.field() == Field.LOOK) && NOT_DONE.matcher(small).matches()
+                || topic.field() == Field.TYRES && NONE.matcher(small).matches()) {
+            return Optional.of(new Answer.Unknown());
+        }
+        if (topic.field() == Field.LOOK && (NONE.matcher(small).matches() || NOTHING_SHOWS.matcher(small).matches())) {
+            return Optional.of(new Answer.Nothing());
+        }
         if (topic.field() == Field.TYRES && NOT_READ.matcher(small).find() && !TyreLine.figures(typed)) {
             return Optional.of(new Answer.Unknown());
         }
@@ -68,6 +103,10 @@ final class PlainAnswer {
         }
         boolean every = Reply.all(typed) || topic.field() == Field.WHERE && Reply.bothEnds(typed)
                 || topic.field() == Field.PHASE && Reply.wholeCorner(typed);
+        if (all && Reply.two(typed) && (topic.field() == Field.PHASE || topic.field() == Field.SPEED)) {
+            throw new Reply.NoAnswer("Which two? For instance " + (topic.field() == Field.PHASE ? "entry and exit"
+                    : "slow and medium") + "; or all of them.");
+        }
         return all && every ? all(topic, debrief) : Optional.empty();
     }
 

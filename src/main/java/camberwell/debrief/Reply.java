@@ -37,6 +37,7 @@ final class Reply {
             "thats all", "that's it", "that is it");
     private static final Set<String> ALL = Set.of("both", "all", "all of them", "everywhere", "all four", "any", "either",
             "both of them", "all of it", "the lot");
+    private static final Set<String> TWO = Set.of("both", "both of them", "either");
     private static final Set<String> BOTH_ENDS = Set.of("both ends", "front and rear", "front and back", "all round",
             "all around", "all four corners", "the whole car");
     private static final Set<String> WHOLE_CORNER = Set.of("the whole corner", "the whole way", "all the way", "all through",
@@ -138,6 +139,11 @@ final class Reply {
 
     static boolean all(String typed) {
         return ALL.contains(plain(typed));
+    }
+
+    /** Whether it says that it is two of several. */
+    static boolean two(String typed) {
+        return TWO.contains(plain(typed));
     }
 
     /** Whether it says of the car that it is both ends of it. */

@@ -5,6 +5,7 @@ import camberwell.run.Case;
 import camberwell.run.Report;
 import camberwell.run.TyreReading;
 import camberwell.vocabulary.Occurrence;
+import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Surface;
 import camberwell.vocabulary.Symptom;
@@ -26,6 +27,8 @@ import java.util.Set;
  * @param details the same for each complaint, in the order of the case's reports
  */
 record State(Case run, Set<Field> known, List<Set<Field>> details) {
+
+    private static final Set<Phase> CORNER = EnumSet.of(Phase.ENTRY, Phase.MID_CORNER, Phase.EXIT);
 
     /**
      * Where a debrief of {@code run} starts. What a file says that is also what is taken when nothing is said (a clear
@@ -252,8 +255,31 @@ record State(Case run, Set<Field> known, List<Set<Field>> details) {
         return new State(run, more, List.copyOf(told));
     }
 
-    /** A complaint in two phases, or in two kinds of corner, becomes two complaints. */
+    /** The complaints that an answer is of: its own, and of one that is there the whole corner through all of its phases. */
+    List<Integer> answeredBy(Topic topic) {
+        Report asked = run.reports().get(topic.complaint());
+        List<Integer> corner = new ArrayList<>();
+        for (int i = 0; topic.field() == Field.SPEED && i < details.size(); i++) {
+            Optional<Phase> phase = run.reports().get(i).phase();
+            if (phase.filter(CORNER::contains).isPresent() && !details.get(i).contains(Field.SPEED)
+                    && ReportWords.detailed(asked, List.of(phase.get())).equals(run.reports().get(i))) {
+                corner.add(i);
+            }
+        }
+        return corner.size() == CORNER.size() ? corner : List.of(topic.complaint());
+    }
+
     private State withDetail(Topic topic, Answer answer) {
+        State state = this;
+        List<Integer> complaints = answeredBy(topic);
+        for (int i = complaints.size() - 1; i >= 0; i--) {
+            state = state.withOwnDetail(new Topic(topic.field(), complaints.get(i)), answer);
+        }
+        return state;
+    }
+
+    /** A complaint in two phases, or in two kinds of corner, becomes two complaints. */
+    private State withOwnDetail(Topic topic, Answer answer) {
         List<Report> reports = new ArrayList<>(run.reports());
         List<Set<Field>> more = new ArrayList<>();
         details.forEach(each -> more.add(EnumSet.copyOf(each)));

@@ -4,11 +4,9 @@ import camberwell.report.Words;
 import camberwell.run.Tried;
 import camberwell.saying.MovedWords;
 import camberwell.vocabulary.Change;
-import camberwell.vocabulary.Outcome;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -22,14 +20,6 @@ final class TriedWords {
     private static final Pattern DONE =
             Pattern.compile("\\b(?:tried|already|(?:have|i've|we've|has|had) (?:been|gone|put|made|set)"
             + "|softened|stiffened|lowered|raised|went|made it|ran|run|changed)\\b");
-    private static final Pattern SAME = Pattern.compile("\\b(?:no (?:difference|change|effect|help|better|improvement|good)"
-            + "|not? (?:any )?better|nothing(?: changed| happened| came of it)?|(?:did|does|has)(?:n't| not) "
-                    + "(?:help|change|do|make|get better)"
-            + "|never helped|did nothing|same(?: thing)?|unchanged|still (?:there|does it|the same)|without "
-                    + "(?:success|effect))\\b");
-    private static final Pattern WORSE = Pattern.compile("\\b(?:worse|even more of it)\\b");
-    private static final Pattern BETTER = Pattern.compile("\\b(?:better|helped|helps|improved|less of it|cured|fixed)\\b");
-
     private TriedWords() {
     }
 
@@ -39,7 +29,7 @@ final class TriedWords {
         if (!DONE.matcher(lower).find()) {
             return List.of();
         }
-        Optional<Said> said = outcome(lower);
+        Optional<OutcomeWords> said = OutcomeWords.of(lower);
         if (said.isEmpty()) {
             return List.of();
         }
@@ -51,21 +41,6 @@ final class TriedWords {
         return changes.stream().map(change -> new Tried(change, Tried.Moved.UNNOTED, said.get().outcome(), Tried.On.ALL,
                 new Tried.Trial(Optional.empty(), Optional.empty(), Optional.empty(), changes.size(), Optional.empty(),
                         Optional.empty(), false))).toList();
-    }
-
-    /** An outcome, and what is left of the line without it. */
-    private record Said(Outcome outcome, String rest) {
-    }
-
-    private static Optional<Said> outcome(String line) {
-        return find(SAME, Outcome.SAME, line).or(() -> find(WORSE, Outcome.WORSE, line))
-                .or(() -> find(BETTER, Outcome.BETTER, line));
-    }
-
-    private static Optional<Said> find(Pattern pattern, Outcome outcome, String line) {
-        Matcher there = pattern.matcher(line);
-        return there.find() ? Optional.of(new Said(outcome, line.substring(0, there.start()) + " " + line.substring(there.end())))
-                : Optional.empty();
     }
 
     /** In words, for who is to see what was heard: {@code rear anti-roll bar softer was tried: no difference}. */

@@ -35,13 +35,6 @@ final class TyreLine {
     private static final double MOST_PSI = 60;
     private static final Pattern BREAK = Pattern.compile("[\\s,;:|]+");
     private static final Pattern UNIT_APART = Pattern.compile("(?<=[0-9])\\s+(?=(?:°|[cCfF]\\b|bar|kPa|kpa|psi))");
-    private static final Pattern DASHED = Pattern.compile("(?<=\\d)\\s*-\\s*(?=\\d)");
-
-    private static final Pattern ENDS = Pattern.compile("(?<![\\d°]\\s{0,2})\\bf\\s+\\d.*\\br\\s+\\d", Pattern.CASE_INSENSITIVE);
-    private static final Pattern END_FIRST = Pattern.compile("\\b(front|rear)[ -](left|right)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern SIDE_FIRST = Pattern.compile("(?<!-)\\b(left|right)[ -](front|rear)\\b",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern COLD = Pattern.compile("\\bcold\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern OF_PRESSURE = Pattern.compile("pressure|psi\\b|bar\\b|kpa\\b", Pattern.CASE_INSENSITIVE);
     /** A figure in bar as a gauge shows it; no number of a list or a click has a point. */
     private static final Pattern WITH_A_POINT = Pattern.compile("\\b(?:[01]\\.[3-9]|[1-5]\\.\\d)\\d?\\b");
@@ -95,18 +88,9 @@ final class TyreLine {
     private static boolean sure(String line, Read read) {
         long figures = Stream.of(BREAK.split(line)).filter(TyreLine::figures).count();
         if (read.tyres().values().stream().anyMatch(TyreReading::hasTread)) {
-            return figures >= TREADS || Stream.of(BREAK.split(joined(line))).anyMatch(word -> !named(word).isEmpty());
+            return figures >= TREADS || TyreWords.apart(line).stream().anyMatch(word -> !named(word).isEmpty());
         }
         return OF_PRESSURE.matcher(line).find() || WITH_A_POINT.matcher(line).find() && read.tyres().size() > 1;
-    }
-
-    private static String joined(String line) {
-        return SIDE_FIRST.matcher(END_FIRST.matcher(line).replaceAll("$1-$2")).replaceAll("$2-$1");
-    }
-
-    /** The line with "f 2.0 r 1.9" in whole words; an "r" by itself may be the right. */
-    private static String ends(String line) {
-        return ENDS.matcher(line).find() ? line.replaceAll("(?i)\\bf\\b", "front").replaceAll("(?i)\\br\\b", "rear") : line;
     }
 
     /** Whether a line can be one of figures. */
@@ -120,23 +104,20 @@ final class TyreLine {
      * @param left the wheels that are not read yet, the next one first
      */
     static Read of(String typed, List<Wheel> left, Car car) throws Reply.NoAnswer {
-        TyreLine line = new TyreLine(car, COLD.matcher(typed).find());
+        TyreWords said = TyreWords.of(typed);
+        TyreLine line = new TyreLine(car, said.cold());
         Map<Wheel, TyreReading> tyres = new LinkedHashMap<>();
         List<Wheel> named = List.of();
         List<String> figures = new ArrayList<>();
-        String plain = DASHED.matcher(UNIT_APART.matcher(typed.strip()).replaceAll("")).replaceAll(" ");
-        List<String> words = List.of(BREAK.split(ends(joined(plain))));
-        for (String word : words) {
+        for (String word : said.words()) {
             List<Wheel> wheels = named(word);
             if (!wheels.isEmpty()) {
                 line.wheels(named.isEmpty() && figures.isEmpty() ? List.of() : named, left, figures, tyres);
                 named = wheels;
                 figures = new ArrayList<>();
-            } else if (word.chars().anyMatch(Character::isDigit)) {
+            } else {
                 String[] parts = word.split("/");
                 figures.addAll(parts.length == 3 ? List.of(parts) : List.of(word));
-            } else if (!FILLERS.contains(word.toLowerCase(Locale.ROOT))) {
-                throw new Reply.NoAnswer("\"" + word + "\" is no figure; for instance 92 84 78 1.95, or fl 92 84 78.");
             }
         }
         line.wheels(named, left, figures, tyres);
@@ -146,27 +127,26 @@ final class TyreLine {
         return new Read(tyres, line.taken);
     }
 
-    private static final Set<String> FILLERS = Set.of("and", "the", "is", "are", "was", "were", "at", "hot", "cold", "tyre",
-            "tyres", "temps", "temp", "temperatures", "tread", "treads", "pressure", "pressures", "bar", "psi", "kpa", "with",
-            "in", "mid", "out", "inner", "middle", "outer", "inside", "outside", "yes", "then", "about", "i", "we", "read",
-            "got", "had", "readings", "degrees", "deg", "four");
-
-    private static List<Wheel> named(String word) {
+    /** The wheels that a word names; none where it names none. */
+    static List<Wheel> named(String word) {
         return switch (word.toLowerCase(Locale.ROOT)) {
             case "fl", "lf", "front-left", "left-front", "vl", "avg" -> List.of(Wheel.FRONT_LEFT);
             case "fr", "rf", "front-right", "right-front", "vr", "avd" -> List.of(Wheel.FRONT_RIGHT);
             case "rl", "lr", "rear-left", "left-rear", "bl", "hl", "arg" -> List.of(Wheel.REAR_LEFT);
             case "rr", "rear-right", "right-rear", "br", "hr", "ard" -> List.of(Wheel.REAR_RIGHT);
-            case "front", "fronts" -> List.of(Wheel.FRONT_LEFT, Wheel.FRONT_RIGHT);
-            case "rear", "rears", "back" -> List.of(Wheel.REAR_LEFT, Wheel.REAR_RIGHT);
+            case "front", "fronts", "vorn", "vorne", "avant", "delante", "davanti" ->
+                    List.of(Wheel.FRONT_LEFT, Wheel.FRONT_RIGHT);
+            case "rear", "rears", "back", "backs", "hinten", "arrière", "arriere", "detrás", "detras", "dietro" ->
+                    List.of(Wheel.REAR_LEFT, Wheel.REAR_RIGHT);
             case "all" -> List.of(Wheel.values());
             default -> List.of();
         };
     }
 
     /** The figures of the wheels that were named, or else of those that are left, as many as they fit. */
-    private void wheels(List<Wheel> named, List<Wheel> left, List<String> figures, Map<Wheel, TyreReading> into)
+    private void wheels(List<Wheel> named, List<Wheel> left, List<String> typed, Map<Wheel, TyreReading> into)
             throws Reply.NoAnswer {
+        List<String> figures = named.size() == 2 ? sides(typed) : typed;
         if (figures.isEmpty()) {
             if (!named.isEmpty()) {
                 throw new Reply.NoAnswer("What did the " + named.get(0).spoken() + " tyre read?");
@@ -184,6 +164,16 @@ final class TyreLine {
         for (int i = 0; i < count; i++) {
             into.put(wheels.get(i), wheel(wheels.get(i), figures.subList(same ? 0 : i * each, same ? each : (i + 1) * each)));
         }
+    }
+
+    /** "Front 1.9/1.8" is left and right: no hot pressure is below the cold one. */
+    private List<String> sides(List<String> figures) {
+        String[] pair = figures.size() == 1 ? figures.get(0).split("/") : new String[0];
+        if (pair.length != 2 || pair[0].isEmpty()) {
+            return figures;
+        }
+        List<Double> values = Stream.of(pair).flatMap(one -> Quantity.parse(one).stream()).map(Quantity::value).toList();
+        return values.size() == 2 && values.get(0) >= values.get(1) ? List.of(pair) : figures;
     }
 
     /** How many figures a wheel has where nobody named one. */
@@ -223,11 +213,12 @@ final class TyreLine {
         Optional<Quantity> cold = Optional.empty();
         Optional<Quantity> hot = Optional.empty();
         if (rest.size() == 1) {
-            String[] pair = rest.get(0).split("/");
-            Optional<Quantity> last = Optional.of(pressure(pair[pair.length - 1]));
-            boolean before = this.cold && pair.length == 1 && temperatures == 0;
-            hot = before ? Optional.empty() : last;
-            cold = before ? last : pair.length == 2 ? Optional.of(pressure(pair[0])) : Optional.empty();
+            int slash = rest.get(0).indexOf('/');
+            boolean before = slash < 0 && this.cold && temperatures == 0;
+            String first = slash < 0 ? before ? rest.get(0) : "" : rest.get(0).substring(0, slash);
+            String last = before ? "" : rest.get(0).substring(slash + 1);
+            cold = first.isEmpty() ? Optional.empty() : Optional.of(pressure(first));
+            hot = last.isEmpty() ? Optional.empty() : Optional.of(pressure(last));
         } else if (rest.size() == 2) {
             cold = Optional.of(pressure(rest.get(0)));
             hot = Optional.of(pressure(rest.get(1)));

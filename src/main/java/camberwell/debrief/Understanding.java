@@ -32,6 +32,11 @@ final class Understanding {
             + "single.seater|kart|prototype)\\b|\\b(?:rear|front|all|four)[- ](?:wheel[- ])?drive\\b|\\b[rfa4]wd\\b",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern OF_MINE = Pattern.compile("^(?:(?:it'?s|it is|is|i have|i drive|an?|my|the)\\s+)+",
+            Pattern.CASE_INSENSITIVE);
+    /** A shorter part of a name names no car. */
+    private static final int SHORTEST_NAME = 3;
+
     private final Debrief debrief;
     private final Supplier<Listener> listener;
     /** What may be one thing or another, until it is said which. */
@@ -143,7 +148,13 @@ final class Understanding {
 
     private Understood sentence(Question question, String typed) throws Reply.NoAnswer {
         Topic topic = question.topic();
-        Heard heard = decided(typed).orElseGet(() -> hear(typed));
+        Heard heard = decided(typed).or(() -> where(topic, typed)).orElseGet(() -> hear(typed));
+        if (unclear.isPresent() && heard.told().isEmpty() && !heard.loose().isEmpty() && heard.exact()) {
+            // Where it was is no answer to what it was: that is kept, and asked once more.
+            Heard both = unclear.get().with(heard.loose());
+            unclear = Optional.of(both);
+            throw new Reply.NoAnswer("Heard: " + Spoken.text(heard) + "; and was it " + both.unclear().get(0).text() + "?");
+        }
         unclear = Optional.empty();
         boolean ofEach = Reply.ofEach(typed) && debrief.run().reports().size() > 1;
         boolean own = topic.field().ofComplaint() && !ofEach && heard.told().isEmpty() && heard.surface().isEmpty()
@@ -182,12 +193,23 @@ final class Understanding {
         throw notUnderstood(typed, heard);
     }
 
+    /** What a line says that only tells where, when or how bad, if that is asked. */
+    private Optional<Heard> where(Topic topic, String typed) {
+        List<Word> words = topic.field().ofComplaint() ? listener.get().narrowing(typed) : List.of();
+        return words.isEmpty() ? Optional.empty() : Optional.of(new Heard(typed, List.of(), Optional.empty(), false, words,
+                List.of(), List.of()));
+    }
+
     /** What was not clear before, now that it is said which end of the car or which complaint is meant. */
-    private Optional<Heard> decided(String typed) {
+    private Optional<Heard> decided(String typed) throws Reply.NoAnswer {
         if (unclear.isEmpty()) {
             return Optional.empty();
         }
         if (Reply.all(typed) || Reply.bothEnds(typed)) {
+            Heard.Unclear which = unclear.get().unclear().get(0);
+            if (Reply.two(typed) && which.mayBe().size() > 2) {
+                throw new Reply.NoAnswer("Which two? " + Words.sentence(which.text()) + ".");
+            }
             return Optional.of(Heard.of(unclear.get().unclear().get(0).mayBe().stream().map(this::atItsEnd)
                     .toArray(Told[]::new)));
         }
@@ -199,6 +221,10 @@ final class Understanding {
                     .filter(it -> it.symptom() == chosen && !it.words().isEmpty())
                     .findFirst().map(Heard::of)
                     .orElseGet(() -> Heard.of(new Told(chosen, once(unclear.get().loose()), List.of()))));
+        }
+        if (now.told().size() > 1 && now.told().stream().allMatch(told -> told.words().isEmpty())) {
+            return Optional.of(Heard.of(now.told().stream().map(told -> new Told(told.symptom(), once(unclear.get().loose()),
+                    List.of())).toArray(Told[]::new)));
         }
         Optional<Told> atThatEnd = now.told().isEmpty() ? atEnd(now.loose(), unclear.get().unclear().get(0).mayBe())
                 : Optional.empty();
@@ -212,7 +238,10 @@ final class Understanding {
     /** One of several that are meant all of them, with what was said of it. */
     private Told atItsEnd(Told one) {
         String said = one.symptom().axle().map(end -> end.id() + ", ").orElse("") + unclear.orElseThrow().said();
-        return listener.get().hear(said).told().stream().filter(told -> told.symptom() == one.symptom()).findFirst().orElse(one);
+        Told told = listener.get().hear(said).told().stream().filter(it -> it.symptom() == one.symptom()).findFirst().orElse(one);
+        List<Word> words = new ArrayList<>(told.words());
+        words.addAll(unclear.orElseThrow().loose());
+        return new Told(told.symptom(), once(words), told.notIn());
     }
 
     /** The one of several that is about the end of the car that is named, if just one is. */
@@ -273,6 +302,13 @@ final class Understanding {
             return Understood.of(new Answer.OfCar(numbered.get(0)));
         }
         List<String> names = cars.stream().map(car -> id(topic, car)).toList();
+        Optional<Car> driven = topic.field() == Field.DRIVE ? DriveWords.of(typed).filter(said -> said.rest().isEmpty())
+                .map(said -> cars.get(said.drive().ordinal())) : Optional.empty();
+        Optional<Car> named = driven.or(() -> debrief.run().car().drive().isEmpty() ? Optional.empty()
+                : within(typed, cars, names));
+        if (named.isPresent()) {
+            return Understood.of(new Answer.OfCar(named.get()));
+        }
         boolean begun = names.stream().anyMatch(name -> name.startsWith(slug(typed)));
         if (!begun && (typed.strip().indexOf(' ') > 0 || unclear.isPresent())) {
             Heard heard = decided(typed).orElseGet(() -> hear(typed));
@@ -287,6 +323,19 @@ final class Understanding {
             throw new Reply.NoAnswer("Not understood: \"" + typed.strip() + "\". Type the number of the nearest, or unknown.");
         }
         return Understood.of(new Answer.OfCar(cars.get(names.indexOf(Reply.begun(begun ? slug(typed) : typed, names)))));
+    }
+
+    /** The one car whose name has these words in it; empty for none, or several. */
+    private static Optional<Car> within(String typed, List<Car> cars, List<String> names) {
+        String words = "-" + slug(OF_MINE.matcher(typed.strip()).replaceFirst("")) + "-";
+        List<Car> with = cars.stream().filter(car -> words.length() > 2 + SHORTEST_NAME
+                && ("-" + names.get(cars.indexOf(car)) + "-").contains(words)).toList();
+        return with.size() == 1 ? Optional.of(with.get(0)) : Optional.empty();
+    }
+
+    /** How many of the cars to choose from have a name that begins with what was typed. */
+    static long names(Topic topic, String typed, Debrief debrief) {
+        return debrief.cars(topic).stream().filter(car -> id(topic, car).startsWith(slug(typed.strip()))).count();
     }
 
     /** What a car is chosen by. */

@@ -6,6 +6,7 @@ import camberwell.vocabulary.Axle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -347,7 +348,7 @@ public final class RuleFileReader {
         if (!draft.saysThen) {
             problem(draft.line, 1, rule + " concludes nothing");
         }
-        Integer other = lineOfName.putIfAbsent(draft.name, draft.line);
+        Integer other = lineOfName.putIfAbsent(draft.name.toLowerCase(Locale.ROOT), draft.line);
         draft.name = EitherOr.named(draft.name, way, ways);
         if (other != null && (way == 0 || other != draft.line)) {
             problem(draft.line, 1, rule + (other == draft.line

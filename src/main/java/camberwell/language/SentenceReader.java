@@ -211,6 +211,12 @@ final class SentenceReader {
             return Optional.empty();
         }
         String figure = line.words().get("figure");
+        Optional<String> tooFar = line.meaning() instanceof Statement.Propose proposed ? HowFar.wrong(proposed)
+                : Optional.empty();
+        if (tooFar.isPresent()) {
+            tell(line.line(), line.column() + Math.max(0, line.text().indexOf(" " + figure)) + 1, tooFar.get());
+            return Optional.empty();
+        }
         return figure == null || !(line.meaning() instanceof Question question) || possible(line, question, figure)
                 ? Optional.of(line) : Optional.empty();
     }

@@ -6,15 +6,13 @@ import camberwell.language.Stage;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
 import camberwell.problem.Text;
+import camberwell.problem.Utf8;
 import camberwell.vocabulary.Nearest;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Word;
 import camberwell.yaml.Problems;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -166,14 +164,14 @@ public record RulePack(String name, Optional<Manifest> manifest, boolean trusted
         if (!matters(path)) {
             return;
         }
-        try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        Utf8 decoded = Utf8.of(shown, bytes);
+        decoded.problem().ifPresent(problems::add);
+        if (decoded.problem().isEmpty()) {
+            String text = decoded.text();
             files.put(path, text.startsWith("\uFEFF") ? text.substring(1) : text);
             if (path.endsWith(".md") || path.endsWith(".yaml")) {
                 oddCharacter(shown, text, problems);
             }
-        } catch (CharacterCodingException e) {
-            problems.add(Problem.error(shown, 1, 1, "is not UTF-8 text; save the file as UTF-8"));
         }
     }
 

@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -191,7 +192,7 @@ public final class RuleSet {
     private void add(RuleText rule, List<Problem> problems) {
         rule.replaces().ifPresent(old -> replace(old, rule, problems));
         rule.standing().id().ifPresent(id -> identify(id, rule, problems));
-        RuleText other = titles.putIfAbsent(Conclusion.voice(rule.name()), rule);
+        RuleText other = titles.putIfAbsent(title(rule), rule);
         if (other == null || isAnotherWay(rule, other)) {
             rules.put(rule.name(), rule);
         } else {
@@ -206,6 +207,11 @@ public final class RuleSet {
         }
     }
 
+    /** A rule's title as it is told from others: nobody tells two apart that differ in capitals alone. */
+    private static String title(RuleText rule) {
+        return Conclusion.voice(rule.name()).toLowerCase(Locale.ROOT);
+    }
+
     /** Whether both are ways of one rule, through conditions of which one will do. */
     private static boolean isAnotherWay(RuleText rule, RuleText other) {
         return !rule.name().equals(other.name()) && rule.file().equals(other.file()) && rule.line() == other.line();
@@ -213,7 +219,7 @@ public final class RuleSet {
 
     private void remove(RuleText rule) {
         rules.remove(rule.name());
-        titles.remove(Conclusion.voice(rule.name()));
+        titles.remove(title(rule));
     }
 
     /** Takes a rule out that another one replaces, by its name or its id. */

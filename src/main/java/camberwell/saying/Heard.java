@@ -54,6 +54,13 @@ public record Heard(String said, List<Told> told, Optional<Surface> surface, boo
         notUnderstood = List.copyOf(notUnderstood);
     }
 
+    /** The same with these words said besides, of no complaint. */
+    public Heard with(List<Word> more) {
+        List<Word> all = new ArrayList<>(loose);
+        more.stream().filter(word -> !all.contains(word)).forEach(all::add);
+        return new Heard(said, told, surface, fine, all, unclear, notUnderstood);
+    }
+
     /** Whether these words were said, and not only sound as if they were meant. */
     public boolean quotes(Unclear words) {
         return plain(said).contains(plain(words.words()));
@@ -65,7 +72,7 @@ public record Heard(String said, List<Told> told, Optional<Surface> surface, boo
     }
 
     /** Whether the grammar has a reading of every word. */
-    boolean exact() {
+    public boolean exact() {
         return unclear.isEmpty() && notUnderstood.isEmpty();
     }
 

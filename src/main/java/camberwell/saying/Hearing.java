@@ -1,12 +1,9 @@
 package camberwell.saying;
 
-import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Severity;
-import camberwell.vocabulary.Since;
 import camberwell.vocabulary.Symptom;
-import camberwell.vocabulary.Turn;
 import camberwell.vocabulary.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,16 +32,12 @@ final class Hearing {
     private final Sayings sayings;
     private final Account account = new Account();
 
-    /** Where the told complaints of this sentence begin. */
-    private int sentenceStart;
-    /** Where those of the last clause with a complaint begin. */
-    private int lastHead;
     private final Lead lead = new Lead();
+    private final Placing placing = new Placing(account, lead);
     private Meaning.Thing lastThing;
     private boolean spoiled;
     private boolean unclearBefore;
     private boolean othersBefore;
-    private List<Meaning.Complaint> lastDenied = List.of();
 
     private Hearing(Sayings sayings) {
         this.sayings = sayings;
@@ -58,7 +51,7 @@ final class Hearing {
             hearing.sentence(sentence);
             if (hearing.account.weight() == before) {
                 // Nothing is swallowed, not even what has not one word that is strange.
-                hearing.account.notUnderstood.add(typed(sentence, 0, sentence.size()));
+                hearing.account.notUnderstood.add(Placing.typed(sentence, 0, sentence.size()));
             }
         }
         return hearing.account.heard(said);
@@ -67,16 +60,16 @@ final class Hearing {
     private void sentence(List<Token> whole) {
         List<Token> tokens = Question.told(whole);
         if (tokens.isEmpty()) {
-            account.notUnderstood.add(typed(whole, 0, whole.size()));
+            account.notUnderstood.add(Placing.typed(whole, 0, whole.size()));
             return;
         }
         account.troubled |= Trouble.isIn(tokens);
-        sentenceStart = account.told.size();
+        placing.sentenceStart = account.told.size();
         lead.clear();
         spoiled = false;
         unclearBefore = false;
         othersBefore = false;
-        lastDenied = List.of();
+        placing.lastDenied = List.of();
         List<Clause> clauses = Clause.of(sayings, tokens);
         for (int i = 0; i < clauses.size(); i++) {
             boolean more = false;
@@ -94,9 +87,9 @@ final class Hearing {
         Clause clause = said.has(Meaning.Sign.OTHERS) && AFTER.contains(tokens.get(said.from()).stem())
                 ? said.afterOthers() : said;
         if (clause.from() > said.from()) {
-            account.notUnderstood.add(typed(tokens, said.from(), clause.from()));
+            account.notUnderstood.add(Placing.typed(tokens, said.from(), clause.from()));
         }
-        boolean likened = account.told.size() > sentenceStart && clause.join() == Meaning.Sign.PLAIN
+        boolean likened = account.told.size() > placing.sentenceStart && clause.join() == Meaning.Sign.PLAIN
                 && tokens.get(clause.from()).stem().equals("like");
         boolean carried = likened || spoiled && clause.join() != Meaning.Sign.BUT && !clause.has(Meaning.Sign.NOW)
                 && clause.atoms().stream().noneMatch(atom -> atom.as(Meaning.Thing.class).isPresent());
@@ -110,13 +103,13 @@ final class Hearing {
         othersBefore = clause.has(Meaning.Sign.OTHERS) || othersBefore && carried;
         spoiled = clause.unreal() || clause.has(Meaning.Sign.OTHERS) || carried;
         if (spoiled) {
-            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(Placing.typed(tokens, clause.from(), clause.to()));
             return;
         }
         Reading reading = Reading.of(sayings, clause, tokens, new Doer.Before(lastThing, lead.phase(), lastPhase(clause),
-                account.told.size() > sentenceStart ? Optional.of(last().told().symptom()) : Optional.empty()));
+                account.told.size() > placing.sentenceStart ? Optional.of(placing.last().told().symptom()) : Optional.empty()));
         if (reading.weak() || reading.better() || reading.breaksOff()) {
-            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(Placing.typed(tokens, clause.from(), clause.to()));
         } else {
             name(reading, clause, tokens);
         }
@@ -128,7 +121,7 @@ final class Hearing {
         if (clause.join() == Meaning.Sign.EXCEPT && reading.heads().isEmpty()
                 && (reading.fine() || account.fine && reading.words().isEmpty() && reading.thing() == null)) {
             // "Everything but the rear is fine": what it is there nobody said.
-            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(Placing.typed(tokens, clause.from(), clause.to()));
             return;
         }
         account.surfaces.addAll(reading.surfaces());
@@ -144,48 +137,48 @@ final class Hearing {
             withdraw();
         }
         if (!reading.deniedOf().isEmpty()) {
-            lastDenied = reading.deniedOf();
+            placing.lastDenied = reading.deniedOf();
         }
         if (consequence(reading, clause)) {
             account.details++;
         } else if (!reading.heads().isEmpty()) {
             tell(reading, clause, tokens);
-        } else if (reading.over() && account.told.size() > sentenceStart) {
+        } else if (reading.over() && account.told.size() > placing.sentenceStart) {
             // "There was some push, but I dialled it out": it is over.
             withdraw();
         } else if (clause.join() == Meaning.Sign.EXCEPT && !reading.words().isEmpty()) {
-            if (account.fine && more && account.told.size() == sentenceStart) {
+            if (account.fine && more && account.told.size() == placing.sentenceStart) {
                 // "Planted, except under braking, where the tail wags": that is where it is.
                 lead.add(reading.words());
                 return;
             }
-            if (account.told.size() == sentenceStart && !lastDenied.isEmpty()) {
+            if (account.told.size() == placing.sentenceStart && !placing.lastDenied.isEmpty()) {
                 // "No oversteer unless I lift": there it is.
-                deniedBefore(reading.words(), clause, tokens);
+                placing.deniedBefore(reading.words(), clause, tokens);
                 return;
             }
             if (account.told.isEmpty()) {
-                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+                account.notUnderstood.add(Placing.typed(tokens, clause.from(), clause.to()));
             }
-            exclude(reading.words(), true);
+            placing.exclude(reading.words(), true);
         } else if (reading.fine() && reading.until()) {
             // "Fine until lap ten": from there on it is not.
             if (more) {
                 lead.until(reading.words());
             } else {
-                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+                account.notUnderstood.add(Placing.typed(tokens, clause.from(), clause.to()));
             }
         } else if (reading.fine() || reading.denied()) {
             List<Word> where = new ArrayList<>(reading.words());
             where.removeIf(word -> word instanceof Severity || word instanceof Occurrence);
-            exclude(where, clause.join() != Meaning.Sign.PLAIN || account.told.size() > sentenceStart);
-        } else if (reading.sudden() && account.told.size() > sentenceStart) {
+            placing.exclude(where, clause.join() != Meaning.Sign.PLAIN || account.told.size() > placing.sentenceStart);
+        } else if (reading.sudden() && account.told.size() > placing.sentenceStart) {
             account.details++;
-            account.told.subList(lastHead, account.told.size()).replaceAll(Telling::sudden);
-        } else if (more && account.told.size() == sentenceStart || !reading.aboutSomethingElse()) {
-            detail(reading, clause, tokens, more, next);
+            account.told.subList(placing.lastHead, account.told.size()).replaceAll(Telling::sudden);
+        } else if (more && account.told.size() == placing.sentenceStart || !reading.aboutSomethingElse()) {
+            placing.detail(reading, clause, tokens, more, next);
         } else if (reading.unclear().isEmpty() && reading.unknown().isEmpty()) {
-            account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
+            account.notUnderstood.add(Placing.typed(tokens, clause.from(), clause.to()));
         }
         if (reading.thing() != null) {
             lastThing = reading.thing();
@@ -202,23 +195,24 @@ final class Hearing {
 
     /** "The front locks and we miss the apex": what came of it for the driver is no second complaint. */
     private boolean consequence(Reading reading, Clause clause) {
-        return account.told.size() > sentenceStart && (clause.join() == Meaning.Sign.AND || clause.join() == Meaning.Sign.THEN)
+        return account.told.size() > placing.sentenceStart
+                && (clause.join() == Meaning.Sign.AND || clause.join() == Meaning.Sign.THEN)
                 && !reading.heads().isEmpty() && reading.onlyTheDriver()
                 && reading.heads().stream().allMatch(head -> head.phases().isEmpty() && head.words().isEmpty());
     }
 
     private void withdraw() {
-        while (account.told.size() > sentenceStart) {
+        while (account.told.size() > placing.sentenceStart) {
             account.notUnderstood.add("before: " + account.told.remove(account.told.size() - 1).told().text());
         }
-        lastHead = account.told.size();
+        placing.lastHead = account.told.size();
     }
 
     private void name(Reading reading, Clause clause, List<Token> tokens) {
         reading.unclear().forEach(atom -> {
             List<Symptom> mayBe = sayings.mayBe(atom.doings());
-            account.unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? typed(tokens, clause.from(), clause.to())
-                    : typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of()
+            account.unclear.add(new Heard.Unclear(reading.heads().isEmpty() ? Placing.typed(tokens, clause.from(), clause.to())
+                    : Placing.typed(tokens, atom.from(), atom.to()), mayBe.size() > 4 ? List.of()
                             : mayBe.stream().map(symptom -> mayBe.size() == 1 ? narrowed(symptom, reading) : Told.of(symptom))
                             .toList()));
         });
@@ -227,14 +221,14 @@ final class Hearing {
             int to = -1;
             for (Atom atom : reading.unknown()) {
                 if (from >= 0 && atom.from() != to) {
-                    account.notUnderstood.add(typed(tokens, from, to));
+                    account.notUnderstood.add(Placing.typed(tokens, from, to));
                     from = -1;
                 }
                 from = from < 0 ? atom.from() : from;
                 to = atom.to();
             }
             if (from >= 0) {
-                account.notUnderstood.add(typed(tokens, from, to));
+                account.notUnderstood.add(Placing.typed(tokens, from, to));
             }
         }
     }
@@ -247,19 +241,14 @@ final class Hearing {
         return telling.told();
     }
 
-    /** The complaint that was told last. */
-    private Telling last() {
-        return account.told.get(account.told.size() - 1);
-    }
-
     /** The phase of the complaint before, where this clause goes on about the same thing. */
     private Optional<Phase> lastPhase(Clause clause) {
-        return account.told.size() > sentenceStart && clause.join() != Meaning.Sign.BUT
-                ? last().told().word(Phase.class) : Optional.empty();
+        return account.told.size() > placing.sentenceStart && clause.join() != Meaning.Sign.BUT
+                ? placing.last().told().word(Phase.class) : Optional.empty();
     }
 
     private void tell(Reading reading, Clause clause, List<Token> tokens) {
-        lastHead = account.told.size();
+        placing.lastHead = account.told.size();
         boolean listed = clause.join() == Meaning.Sign.PLAIN && clause.to() - clause.from() <= LISTED;
         lead.before(clause, listed);
         for (Narrowing.Head head : reading.heads()) {
@@ -274,7 +263,7 @@ final class Hearing {
                     }
                 });
                 head.notIn().forEach(telling::not);
-                in(telling, clause, tokens);
+                Placing.in(telling, clause, tokens);
                 if (Thin.is(head, reading, clause, tokens)) {
                     telling.doubt(telling.typed());
                 }
@@ -299,11 +288,6 @@ final class Hearing {
         lead.told(reading.before());
     }
 
-    private static void in(Telling telling, Clause clause, List<Token> tokens) {
-        telling.in(clause, typed(tokens, clause.from(), clause.to()),
-                tokens.subList(clause.from(), clause.to()).stream().anyMatch(token -> token.stem().equals("#")));
-    }
-
     /** The phases that were said before the complaint. */
     private List<Telling> led(List<Telling> tellings) {
         List<Phase> meant = Phases.meant(lead.phases(), ON_THE_BRAKES.contains(tellings.get(0).told().symptom()));
@@ -319,135 +303,5 @@ final class Hearing {
             }
         }
         return led;
-    }
-
-    private void exclude(List<Word> words, boolean before) {
-        if (before && !account.told.isEmpty()) {
-            account.details++;
-            for (Telling telling : account.told.subList(Math.min(lastHead, account.told.size()), account.told.size())) {
-                words.forEach(telling::not);
-            }
-        }
-        lead.not(words);
-    }
-
-    /** A clause that only says where, when, how bad or how often. */
-    private void detail(Reading reading, Clause clause, List<Token> tokens, boolean more, boolean next) {
-        List<Word> words = new ArrayList<>(reading.words());
-        boolean here = account.told.size() > sentenceStart;
-        if (!here && lastDenied.isEmpty() || reading.driven()) {
-            // "Bad at first", "I could really push": how bad is said of what was told, not of what may follow.
-            clause.atoms().stream().filter(atom -> Degrees.is(atom) && !reading.driven())
-                    .forEach(atom -> account.notUnderstood.add(typed(tokens, atom.from(), atom.to())));
-            words.removeIf(Severity.class::isInstance);
-        }
-        if (!reading.notIn().isEmpty()) {
-            exclude(reading.notIn(), true);
-            if (account.told.isEmpty() && !more) {
-                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
-            }
-        }
-        if (words.isEmpty()) {
-            if (reading.thing() != null && here) {
-                placed(reading.thing(), clause, tokens);
-            } else if (reading.thing() != null && !more) {
-                // "The rear is fine, it is the front": what it does nobody said.
-                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
-            }
-            return;
-        }
-        if (!here && !lastDenied.isEmpty() && reading.thing() != null) {
-            // "Never the fronts, always the rears": it is the other end that does it.
-            lastHead = account.told.size();
-            Symptom other = otherEnd(lastDenied.get(0).symptom(), reading.thing());
-            if (other == null) {
-                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
-            } else {
-                Telling telling = new Telling(other);
-                words.forEach(telling::put);
-                in(telling, clause, tokens);
-                account.told.add(telling);
-            }
-            return;
-        }
-        if (!here && !more && !lastDenied.isEmpty() && words.stream().anyMatch(word -> !(word instanceof CornerSpeed))) {
-            // "No understeer on entry, but on exit": there it is.
-            deniedBefore(words, clause, tokens);
-            return;
-        }
-        boolean conflict = here && words.stream().anyMatch(last()::knows);
-        if (account.told.isEmpty() || !here && more || here && next && (conflict || reading.act())) {
-            lead.add(words, reading);
-            return;
-        }
-        account.details++;
-        int from = Math.min(lastHead, account.told.size() - 1);
-        List<Telling> last = new ArrayList<>(account.told.subList(from, account.told.size()));
-        boolean again = conflict && words.stream().anyMatch(word -> known(last, word)
-                && (word instanceof Phase || word instanceof CornerSpeed) && last.stream().noneMatch(it -> it.says(word)));
-        if (again) {
-            List<Phase> phases = Phases.meant(words.stream().filter(Phase.class::isInstance).map(Phase.class::cast).toList());
-            Telling once = last().copy();
-            words.stream().filter(word -> !(word instanceof Phase)).forEach(once::put);
-            if (phases.isEmpty()) {
-                account.told.add(once);
-            }
-            for (Phase phase : phases) {
-                Telling copy = once.copy();
-                copy.put(phase);
-                account.told.add(copy);
-            }
-            return;
-        }
-        for (Word word : words) {
-            if (word instanceof Turn && known(last, word) && last.stream().noneMatch(it -> it.says(word))) {
-                last.forEach(it -> it.put(Turn.BOTH));
-            } else if (word instanceof Occurrence || word instanceof Since) {
-                List<Telling> all = account.told.subList(here ? sentenceStart : lastHead, account.told.size());
-                (clause.join() == Meaning.Sign.PLAIN ? all : last).forEach(it -> it.add(word));
-            } else {
-                last.forEach(it -> it.add(word));
-            }
-        }
-    }
-
-    /** Tells what was denied before, now that it is said where it is. */
-    private void deniedBefore(List<Word> words, Clause clause, List<Token> tokens) {
-        lastHead = account.told.size();
-        for (Meaning.Complaint complaint : lastDenied) {
-            Telling telling = new Telling(complaint.symptom());
-            words.forEach(telling::put);
-            in(telling, clause, tokens);
-            account.told.add(telling);
-        }
-    }
-
-    /** What a thing at one end of the car does where a complaint about the other end is denied; null where nobody can say. */
-    private static Symptom otherEnd(Symptom denied, Meaning.Thing thing) {
-        boolean rear = thing.place().startsWith("rear");
-        return denied == Symptom.FRONT_LOCKING && rear ? Symptom.REAR_LOCKING
-                : denied == Symptom.REAR_LOCKING && !rear ? Symptom.FRONT_LOCKING
-                : denied == Symptom.UNDERSTEER && rear ? Symptom.OVERSTEER
-                : denied == Symptom.OVERSTEER && !rear ? Symptom.UNDERSTEER : null;
-    }
-
-    /** "Graining, mostly the front left": where the complaint before it is. */
-    private void placed(Meaning.Thing thing, Clause clause, List<Token> tokens) {
-        for (Telling telling : account.told.subList(Math.min(lastHead, account.told.size() - 1), account.told.size())) {
-            if (telling.at(thing)) {
-                account.details++;
-            } else {
-                account.notUnderstood.add(typed(tokens, clause.from(), clause.to()));
-                return;
-            }
-        }
-    }
-
-    private static boolean known(List<Telling> tellings, Word word) {
-        return tellings.stream().anyMatch(it -> it.knows(word));
-    }
-
-    private static String typed(List<Token> tokens, int from, int to) {
-        return Tokens.typed(tokens.subList(from, to));
     }
 }

@@ -1,5 +1,7 @@
 package camberwell.saying;
 
+import camberwell.vocabulary.Word;
+import java.util.List;
 import java.util.Optional;
 
 /** Understands what drivers say: by a grammar, and by ear. Safe for use by several threads. */
@@ -37,8 +39,20 @@ public final class Listener {
         return Faults.of(sayings, said).map(faults -> faults.with(this::hearBalance)).orElseGet(() -> hearBalance(said));
     }
 
+    /**
+     * The words of where, when and how bad that are all of what was said, for whoever asked that: "mid-corner, a tight left" may
+     * sound like a complaint, and is none to somebody who was asked where. None where it tells anything else, or has a word that
+     * the grammar does not know.
+     */
+    public List<Word> narrowing(String said) {
+        Heard read = said.isBlank() ? Heard.of() : Hearing.of(sayings, said);
+        return read.told().isEmpty() && read.surface().isEmpty() && read.exact() && !read.fine()
+                ? Fuller.of(sayings, said, read, read).loose() : List.of();
+    }
+
     private Heard hearBalance(String said) {
-        Heard heard = Hearing.of(sayings, said);
-        return ear.isEmpty() || said.isBlank() ? heard : Agreement.of(sayings, ear.get(), said, heard);
+        Heard read = Hearing.of(sayings, said);
+        return said.isBlank() ? read : Fuller.of(sayings, said, read,
+                ear.isEmpty() ? read : Agreement.of(sayings, ear.get(), said, read));
     }
 }

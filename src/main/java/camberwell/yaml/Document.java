@@ -1,14 +1,11 @@
 package camberwell.yaml;
 
 import camberwell.problem.Problem;
+import camberwell.problem.Utf8;
 import camberwell.problem.Siblings;
 import camberwell.problem.Text;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -94,16 +91,9 @@ public final class Document {
             problems.add(Problem.of(name, "larger than 1 MiB, so this is no file written by hand", Optional.empty()));
             return Optional.empty();
         }
-        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-        ByteBuffer undecoded = ByteBuffer.wrap(bytes);
-        CharBuffer decoded = CharBuffer.allocate(bytes.length + 1);
-        boolean broken = decoder.decode(undecoded, decoded, true).isError();
-        String text = decoded.flip().toString();
-        if (broken) {
-            new Document(name, List.of(), problems).notText(text, "is not UTF-8 text; save the file as UTF-8");
-            return Optional.empty();
-        }
-        return parse(name, text, problems);
+        Utf8 decoded = Utf8.of(name, bytes);
+        decoded.problem().ifPresent(problems::add);
+        return decoded.problem().isPresent() ? Optional.empty() : parse(name, decoded.text(), problems);
     }
 
     /** Reads a text that came from somewhere else, as with a rule folder that was packed. */
@@ -116,8 +106,8 @@ public final class Document {
             strange += Character.charCount(text.codePointAt(strange));
         }
         if (strange < text.length()) {
-            document.notText(text.substring(0, strange), String.format(
-                    "the character U+%04X has no place in a text file", text.codePointAt(strange)));
+            problems.add(Utf8.after(name, text.substring(0, strange), String.format(
+                    "the character U+%04X has no place in a text file", text.codePointAt(strange))));
             return Optional.empty();
         }
         for (int line = 1; line <= document.lines.size(); line++) {
@@ -128,12 +118,6 @@ public final class Document {
             }
         }
         return document.compose(text) ? Optional.of(document) : Optional.empty();
-    }
-
-    private void notText(String before, String message) {
-        int line = (int) before.chars().filter(character -> character == '\n').count() + 1;
-        int column = before.length() - before.lastIndexOf('\n');
-        problems.add(new Problem(name, line, column, message, Optional.empty(), false, ""));
     }
 
     private boolean compose(String text) {

@@ -162,6 +162,10 @@ class HostileFoldersTest {
             bench.file(DSLR, "");
             Files.write(bench.directory.resolve(DSLR), new byte[] {(byte) 0xca, (byte) 0xfe, (byte) 0xba, (byte) 0xbe});
         }, DSLR + ":1:1: is not UTF-8 text; save the file as UTF-8"));
+        all.add(new Hostile("a byte that is no text", bench -> {
+            bench.file(DSLR, SOUND);
+            Files.write(bench.directory.resolve(DSLR), "// one\n// caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1));
+        }, DSLR + ":2:7: is not UTF-8 text; save the file as UTF-8"));
         all.add(new Hostile("a link out of the folder", bench -> {
             bench.file("secret.dslr", SOUND).file(DSLR, SOUND);
             Files.createSymbolicLink(bench.directory.resolve("mine/3-changes/link.dslr"),

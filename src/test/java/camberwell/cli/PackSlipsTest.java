@@ -147,6 +147,8 @@ class PackSlipsTest {
         says(RULES + ":" + line + ":1: the rule \"Kerbs: softer\" stands already at line 1");
         bench.file(RULES, SOUND).file("mine/3-changes/other.dslr", ways);
         says("mine/3-changes/other.dslr:1:1: the rule \"Kerbs: softer\" stands already in " + RULES + ":1");
+        bench.file("mine/3-changes/other.dslr", SOUND.replace("Kerbs: softer", "KERBS: softer"));
+        says("mine/3-changes/other.dslr:1:1: the rule \"KERBS: softer\" stands already in " + RULES + ":1");
         bench.file(RULES, ways).file("mine/3-changes/other.dslr", SOUND);
         says("mine/3-changes/other.dslr:1:1: the rule \"Kerbs: softer\" stands already in " + RULES + ":1");
     }

@@ -14,6 +14,7 @@ import camberwell.saying.Listener;
 import camberwell.saying.Sayings;
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Audience;
+import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Occurrence;
 import camberwell.vocabulary.Phase;
 import camberwell.vocabulary.Since;
@@ -71,6 +72,76 @@ class TalkTest {
     private String say(String line) {
         talk.reply(line);
         return talk.take();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"damp in the morning but dry when I went out | DRY",
+        "rained overnight but the track was dry | DRY", "it had been raining but it dried out | DRY",
+        "it was dry this morning, wet by the time I went out | WET", "mostly dry, a few damp patches | DRY"})
+    @DisplayName("what the track was on the driver's own run counts")
+    void ownTrack(String line, Surface expected) {
+        say("understeer on entry in slow corners");
+        say(line);
+        assertEquals(List.of("understeer at entry in slow corners"), told());
+        assertEquals(Optional.of(expected), debrief.run().conditions().said());
+    }
+
+    @Test
+    @DisplayName("a track that changed in the course of the run is asked about")
+    void trackThatChanged() {
+        say("understeer on entry in slow corners");
+        assertTrue(say("dry at first, then it rained").contains("Dry or wet for most of the run?"));
+        say("wet");
+        assertEquals(Optional.of(Surface.WET), debrief.run().conditions().said());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"mid-corner, tight right-hander | slow", "mid-corner in a fast left | fast",
+        "mid-corner, a tight left | slow"})
+    @DisplayName("a corner that is tight is slow, and where it was is no complaint to who asked where")
+    void tight(String where, String speed) {
+        say("it pushes");
+        say(where);
+        assertTrue(told().get(0).startsWith("understeer at mid-corner in " + speed + " corners"), told().toString());
+        assertEquals(1, told().size());
+    }
+
+    @Test
+    @DisplayName("where it was is kept while it is asked what it was, and both is told of both")
+    void placeOfBoth() {
+        say("it slides");
+        assertTrue(say("mid-corner").contains("understeer or oversteer"));
+        say("both");
+        assertEquals(List.of("understeer at mid-corner", "oversteer at mid-corner"), told());
+    }
+
+    @Test
+    @DisplayName("of three, both is asked back about, and the whole corner is asked once how fast it is")
+    void both() {
+        say("it pushes");
+        assertTrue(say("both").contains("Which two?"));
+        say("the whole corner");
+        assertEquals("understeer in all of the corner", debrief.complaint(new Topic(Field.SPEED, 1)));
+        debrief.answer(new Topic(Field.SPEED, 0), Answer.Said.of(CornerSpeed.SLOW));
+        assertEquals(List.of("understeer at entry in slow corners", "understeer at mid-corner in slow corners",
+                "understeer at exit in slow corners"), told());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"none of that", "none of these", "nothing of the list"})
+    @DisplayName("nothing of a list of complaints is not that nothing was wrong")
+    void noneOfThem(String line) {
+        assertTrue(say(line).contains("in your own words"));
+        assertEquals(Field.DOING, asked());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"the rear bottoms over the crest | rear", "the front bottoms out in the dip | front",
+        "it bottoms at the rear over the crest | rear"})
+    @DisplayName("the end that is named as what does it belongs to it")
+    void endOfIt(String line, String end) {
+        say(line);
+        assertTrue(told().get(0).startsWith("bottoming at the " + end), told().toString());
     }
 
     private List<String> told() {

@@ -57,6 +57,42 @@ class TyreLineTest {
         assertEquals(expected, read(typed));
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "1.50 cold all round | 1.5 bar cold", "cold pressures 1.50 | 1.5 bar cold", "cold was 1.5 everywhere | 1.5 bar cold",
+        "all four 1.8 | 1.8 bar hot", "1,8 all round | 1.8 bar hot", "28 psi all round | 28 psi hot",
+        "each tyre 1.9 | 1.9 bar hot", "hot pressures 1.85 | 1.85 bar hot", "185 kpa on the lot | 185 kPa hot", "85/80/75 on the lot | 85 / 80 / 75 °C",
+        "1.50 cold, 1.85 hot all round | 1.5 bar cold, 1.85 bar hot",
+        "cold pressures 1.5 1.5 1.5 1.5, hot 1.8 1.8 1.8 1.8 | 1.5 bar cold, 1.8 bar hot"})
+    @DisplayName("a figure that is said of all counts for each of them, cold or hot")
+    void allRound(String typed, String each) throws Reply.NoAnswer {
+        assertEquals(WHEELS.stream().map(wheel -> wheel.id() + " " + each).collect(Collectors.joining("; ")),
+                read(typed).replaceAll(" as .*", ""));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "1.9 front, 1.8 rear | 1.9 bar hot | 1.9 bar hot | 1.8 bar hot", "fronts 1,9, rears 1,8 | 1.9 bar hot | 1.9 bar hot "
+                + "| 1.8 bar hot", "1.9 at the front and 1.8 at the back | 1.9 bar hot | 1.9 bar hot | 1.8 bar hot",
+        "1.9f 1.8r | 1.9 bar hot | 1.9 bar hot | 1.8 bar hot", "front 1.9/1.7 rear 1.8/1.8 | 1.9 bar hot | 1.7 bar hot "
+                + "| 1.8 bar hot", "27 psi cold front, 26 rear | 27 psi cold | 27 psi cold | 26 psi cold",
+        "85 80 75 fronts and 78 76 74 rears | 85 / 80 / 75 °C | 85 / 80 / 75 °C | 78 / 76 / 74 °C",
+        "85, 80, 75 on the fronts; 80 78 76 on the rears | 85 / 80 / 75 °C | 85 / 80 / 75 °C | 80 / 78 / 76 °C"})
+    @DisplayName("an axle may stand before its figures or behind them")
+    void behind(String typed, String left, String right, String rear) throws Reply.NoAnswer {
+        assertEquals("front-left " + left + "; front-right " + right + "; rear-left " + rear + "; rear-right " + rear,
+                read(typed).replaceAll(" as .*", ""));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"1,8 | 1.8 bar hot", "92,5 84,1 78,2 1,95 | 92.5 / 84.1 / 78.2 °C, 1.95 bar hot",
+        "92,84,78 | 92 / 84 / 78 °C", "fl 92 84 78 hot 1.9 cold 1.5 | 92 / 84 / 78 °C, 1.5 bar cold, 1.9 bar hot",
+        "we started at 1.50 and came back at 1.85 | 1.5 bar cold, 1.85 bar hot", "only cold: 1.5 | 1.5 bar cold"})
+    @DisplayName("a decimal comma stands in one figure, and what was read before and after the run is told apart")
+    void oneTyre(String typed, String expected) throws Reply.NoAnswer {
+        assertEquals("front-left " + expected, read(typed));
+    }
+
     @Test
     @DisplayName("four wheels stand on one line: sixteen figures, or twelve")
     void wholeCar() throws Reply.NoAnswer {

@@ -69,6 +69,46 @@ class FaultyLogsTest {
         doubts(observed, "the " + channel + " is nothing but noise from", " to 6, while", "left out there");
     }
 
+    private static LogText withTreads(LogText text) {
+        text.dampers();
+        for (String wheel : List.of("FL", "FR", "RL", "RR")) {
+            for (String place : List.of("Inner", "Middle", "Outer")) {
+                // Half a degree of scatter on a tread that warms and swings with the corners.
+                text.put("Tyre Temp " + wheel + " " + place + " [C]", it -> 60 + 25 * (1 - Math.exp(-it.t / 120))
+                        + 6 * Math.abs(it.felt) / 9.81 + 3 * Math.sin(it.lapDistance / 150), 0.5);
+            }
+        }
+        return text;
+    }
+
+    @Test
+    @DisplayName("dampers and treads that are as they should be are not doubted")
+    void soundDampersAndTreads() {
+        Observed observed = clean(FaultyLogsTest::withTreads);
+
+        assertTrue(observed.doubts().stream().noneMatch(it -> it.contains("damper") || it.contains("tread")),
+                () -> String.join("\n", observed.doubts()));
+    }
+
+    @ParameterizedTest(name = "{0} at {1}")
+    @CsvSource({"Damper RL, 31.5, rear left damper", "Damper FR, 0, front right damper",
+        "Tyre Temp FL Inner, 0, front left tread inner", "Tyre Temp RR Middle, 71, rear right tread middle"})
+    @DisplayName("a damper or a tread sensor that dies is left out there, and named")
+    void deadDampersAndTreads(String column, double value, String channel) {
+        Observed observed = clean(text -> withTreads(text).deadFrom(4, column, value));
+
+        doubts(observed, channel, "stands still at", "left out there");
+    }
+
+    @ParameterizedTest(name = "{0} from {1} to {2}")
+    @CsvSource({"Damper RL, 0, 120, rear left damper", "Tyre Temp FL Inner, 0, 150, front left tread inner"})
+    @DisplayName("a damper or a tread sensor that dies into noise is left out there, and named")
+    void noisyDampersAndTreads(String column, double least, double most, String channel) {
+        Observed observed = clean(text -> withTreads(text).noiseFrom(4, column, least, most));
+
+        doubts(observed, channel, "is nothing but noise", "left out there");
+    }
+
     @Test
     @DisplayName("a speed that is noise is left out, and its laps with it")
     void noisySpeed() {
