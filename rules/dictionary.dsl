@@ -184,6 +184,8 @@
 #: the car's file says kind: hatch, and so on
 [when]the car is not a {kind:hatch|saloon|coupe|roadster|tourer|single-seater|prototype|stock-car}=Setup(isNot("kind", "{kind}"))
 #: the car's file names another kind; one that names none does not pass
+[when]the car has {aid:anti-lock|traction-control}=Setup(is("aid {aid}", "yes"))
+#: the car's file names it: aids: [anti-lock]; nothing holds of one that it does not name
 [when]the car has wings=Setup(is("wings", "yes"))
 #: a wing can be set, or the car's file gives downforce
 [when]the car has no wings=Setup(is("wings", "no"))

@@ -6,6 +6,7 @@ import camberwell.run.Case;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
 import camberwell.vocabulary.Change;
+import camberwell.vocabulary.Outcome;
 import camberwell.vocabulary.Surface;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -100,7 +101,8 @@ final class AfterRuns {
     private void otherMechanism() {
         List<Change> advised = ranking.advised();
         Optional<Change> other = advised.stream().filter(change -> !Leverage.ofRollStiffness(change))
-                .filter(worth::helpsReported).findFirst();
+                .filter(change -> worth.score(change).helps().stream().map(Score.Help::complaint)
+                .anyMatch(it -> it.reported() && !last.came(Outcome.BETTER, it))).findFirst();
         if (other.isPresent() && advised.stream().filter(Leverage::ofRollStiffness)
                 .noneMatch(bar -> leverage.muchStronger(bar, last.change()))) {
             ranking.first(other.get(), "a bar or spring did nothing for this, and the others do the same work: something that "
@@ -141,7 +143,8 @@ final class AfterRuns {
 
     /** After what is to be put back: what helped goes on, what went too far goes half way back, or to finer levers. */
     private void goOn() {
-        if (last.call() == LastChange.Call.GO_ON) {
+        if (last.call() == LastChange.Call.GO_ON && !last.barInVain()) {
+            onForARest();
             ranking.first(last.change(), "it helped in the last run and something of what it helps is left: on with it");
         } else if (last.call() == LastChange.Call.BACK) {
             last.sizeBack().ifPresent(size -> {
@@ -152,6 +155,16 @@ final class AfterRuns {
         } else if (last.call() == LastChange.Call.FINER && !ranking.isEmpty() && !last.fine(ranking.first().change())) {
             finer();
         }
+    }
+
+    /** What helped and would cost more than it brings for the little that is left: one step of it, if that harms nothing told. */
+    private void onForARest() {
+        if (ranking.advised().contains(last.change()) || !worth.holding(last.change()).isEmpty()) {
+            return;
+        }
+        candidates.stream().filter(it -> it.change().equals(last.change()) && !it.score().worthIt()
+                && it.score().harmToComplaints() == 0).findFirst()
+                .ifPresent(it -> take(it.change(), it.score().certainty(), "no more than a rest is left"));
     }
 
     /** A step the other way of what has just been put back. */

@@ -29,7 +29,7 @@ import java.util.function.Function;
 public final class Experience {
 
     /** The experience of a case on which nothing was tried. */
-    public static final Experience NONE = new Experience(Map.of(), Map.of());
+    public static final Experience NONE = new Experience(Map.of(), Map.of(), Map.of());
     /** A change that did nothing for this share of what it is for is let go. */
     private static final double MOST_OF_IT = 0.5;
     /** So many times what is moved by little at a time may have done nothing before it is let go. */
@@ -39,10 +39,12 @@ public final class Experience {
 
     private final Map<Change, Learned> learned;
     private final Map<Change, String> objections;
+    private final Map<Change, String> leftOn;
 
-    private Experience(Map<Change, Learned> learned, Map<Change, String> objections) {
+    private Experience(Map<Change, Learned> learned, Map<Change, String> objections, Map<Change, String> leftOn) {
         this.learned = learned;
         this.objections = objections;
+        this.leftOn = leftOn;
     }
 
     /** What trials say of {@code change}, if it was tried. */
@@ -62,6 +64,11 @@ public final class Experience {
         return Optional.ofNullable(objections.get(change));
     }
 
+    /** What no rule is for, did nothing when it was tried, and is still on the car, each with a word on that. */
+    Map<Change, String> leftOn() {
+        return leftOn;
+    }
+
     /** The same with what is said of the ways back. */
     Experience with(List<Learned> undos) {
         if (undos.isEmpty()) {
@@ -69,7 +76,7 @@ public final class Experience {
         }
         Map<Change, Learned> all = new TreeMap<>(learned);
         undos.forEach(undo -> all.put(undo.change(), undo));
-        return new Experience(all, objections);
+        return new Experience(all, objections, leftOn);
     }
 
     /**
@@ -119,7 +126,24 @@ public final class Experience {
             }
             touched.forEach(this::learn);
             dampers();
-            return new Experience(learned, objections);
+            return new Experience(learned, objections, leftOn());
+        }
+
+        /** What no rule is for any more, or never was, is still to be told of as long as it is on the car in vain. */
+        private Map<Change, String> leftOn() {
+            Map<Change, String> leftOn = new TreeMap<>();
+            for (int i = 0; i < trials.count(); i++) {
+                Change change = trials.get(i).change();
+                List<Tried> trial = trials.trial(i);
+                double before = learned.containsKey(change) ? learned.get(change).before()
+                        : Certainty.ofRules(proposals.getOrDefault(change, List.of()));
+                boolean on = trials.binding(i) && trials.stillOn(i) && !trials.isUndo(i);
+                if (on && before < weights.leastCertainty() && !objections.containsKey(change)
+                        && trial.stream().allMatch(entry -> entry.outcome() == Outcome.SAME)) {
+                    leftOn.put(change, "tried " + Tried.text(trial) + wayBack(change, trial));
+                }
+            }
+            return leftOn;
         }
 
         /** One damper that did nothing for a complaint speaks for all: it is steady, and dampers act while something moves. */

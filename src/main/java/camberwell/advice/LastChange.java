@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * What the last change calls for, by what came of it and what is complained of now. One that helped goes on while there is
@@ -298,10 +299,32 @@ final class LastChange {
         return left() >= WORSE;
     }
 
-    /** Whether it was a bar or spring that did nothing at all for what is not strong. */
+    /**
+     * Whether it was a bar or spring that did nothing for what is worst now. How far off a balance is that is strongly complained
+     * of nobody has said, so one step may be too little for it; a wheel that spins or locks is no matter of so many steps.
+     */
     boolean barInVain() {
-        return last >= 0 && trials.binding(last) && !strong() && Leverage.ofRollStiffness(change())
-                && trials.trial(last).stream().allMatch(entry -> entry.outcome() == Outcome.SAME);
+        return last >= 0 && trials.binding(last) && Leverage.ofRollStiffness(change())
+                && complaints.stream().flatMap(complaint -> complaint.report().stream())
+                .noneMatch(report -> report.severity() == Severity.STRONG && report.symptom().ofBalance())
+                && (trial().stream().allMatch(entry -> entry.outcome() == Outcome.SAME)
+                || leftTheWorst());
+    }
+
+    /** Whether something helped, harmed nothing, and did nothing for what is worst now, which is no matter of balance. */
+    boolean leftTheWorst() {
+        return last >= 0 && !trials.any(last, Outcome.WORSE) && worst(complaint -> came(Outcome.SAME, complaint)
+                && !complaint.symptom().ofBalance()) > worst(complaint -> came(Outcome.BETTER, complaint));
+    }
+
+    /** The weight of the worst of such complaints that are told now; 0 for none. */
+    private double worst(Predicate<Complaint> such) {
+        return complaints.stream().filter(Complaint::reported).filter(such).mapToDouble(Complaint::weight).max().orElse(0);
+    }
+
+    /** Whether that came of it for a complaint. */
+    boolean came(Outcome outcome, Complaint complaint) {
+        return trial().stream().anyMatch(entry -> entry.outcome() == outcome && complaint.is(entry.on()));
     }
 
     /** Whether nothing of it was felt on something strong: the lever was too weak for that. */

@@ -101,6 +101,7 @@ final class Weighing {
                 scored.add(worth.candidate(change, certainty));
             }
         }
+        experience.leftOn().forEach((change, why) -> ranking.withhold(change, why, List.of()));
         scored.sort(Comparator.comparing((RankedChange change) -> change.firstBy().isEmpty())
                 .thenComparingDouble(change -> -StandsOut.worth(run.car(), change))
                 .thenComparing(RankedChange::change));

@@ -2,6 +2,7 @@ package camberwell.car;
 
 import camberwell.units.Quantity;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Drive;
@@ -11,6 +12,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A car as it stands for one run.
@@ -25,15 +27,17 @@ import java.util.Optional;
  *         nobody said
  * @param biasOf what its brake bias counts
  * @param kind what sort of car it is, where somebody said
+ * @param aids those that its file names; of others nobody knows
  */
 public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
         Map<Dimension, Quantity> dimensions, boolean generic, Optional<Boolean> simulated, BiasOf biasOf,
-        Optional<CarKind> kind) {
+        Optional<CarKind> kind, Set<Aid> aids) {
 
     /** One of which nobody said whether it can be touched, with its brake bias as a share of the braking force. */
     public Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adjusters, Map<Axle, TyreSpec> tyres,
             Map<Dimension, Quantity> dimensions, boolean generic) {
-        this(name, drive, adjusters, tyres, dimensions, generic, Optional.empty(), BiasOf.FORCE, Optional.empty());
+        this(name, drive, adjusters, tyres, dimensions, generic, Optional.empty(), BiasOf.FORCE, Optional.empty(),
+                Set.of());
     }
 
     /** Copies the maps in the order of the vocabulary. */
@@ -44,6 +48,7 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         adjusters = ordered(Adjuster.class, adjusters);
         tyres = ordered(Axle.class, tyres);
         dimensions = ordered(Dimension.class, dimensions);
+        aids = Set.copyOf(aids);
     }
 
     private static <K extends Enum<K>, V> Map<K, V> ordered(Class<K> type, Map<K, V> map) {
@@ -111,7 +116,7 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         adjusters.forEach((adjuster, setting) -> changed.put(adjuster,
                 setup.containsKey(adjuster) ? setting.withNow(setup.get(adjuster)) : setting));
         return new Car(name, drive, changed, tyres, MovedDimensions.of(dimensions, adjusters, changed), generic, simulated,
-                biasOf, kind);
+                biasOf, kind, aids);
     }
 
     /** The same car with that adjuster standing so, whether it had it before or not. */
@@ -119,22 +124,28 @@ public record Car(String name, Optional<Drive> drive, Map<Adjuster, Setting> adj
         Map<Adjuster, Setting> changed = new EnumMap<>(Adjuster.class);
         changed.putAll(adjusters);
         changed.put(adjuster, setting);
-        return new Car(name, drive, changed, tyres, dimensions, generic, simulated, biasOf, kind);
+        return new Car(name, drive, changed, tyres, dimensions, generic, simulated, biasOf, kind, aids);
     }
 
     /** The same car with other dimensions. */
     public Car withDimensions(Map<Dimension, Quantity> others) {
-        return new Car(name, drive, adjusters, tyres, others, generic, simulated, biasOf, kind);
+        return new Car(name, drive, adjusters, tyres, others, generic, simulated, biasOf, kind, aids);
     }
 
     /** The same car, in a simulator or on a road. */
     public Car withSimulator(boolean simulator) {
-        return new Car(name, drive, adjusters, tyres, dimensions, generic, Optional.of(simulator), biasOf, kind);
+        return new Car(name, drive, adjusters, tyres, dimensions, generic, Optional.of(simulator), biasOf, kind, aids);
     }
 
     /** The same car, known to be of that kind. */
     public Car withKind(CarKind other) {
-        return new Car(name, drive, adjusters, tyres, dimensions, generic, simulated, biasOf, Optional.of(other));
+        return new Car(name, drive, adjusters, tyres, dimensions, generic, simulated, biasOf, Optional.of(other),
+                aids);
+    }
+
+    /** The same car with those aids. */
+    public Car withAids(Set<Aid> others) {
+        return new Car(name, drive, adjusters, tyres, dimensions, generic, simulated, biasOf, kind, others);
     }
 
     /** Whether it carries wings: one can be set, or the file gives downforce. */

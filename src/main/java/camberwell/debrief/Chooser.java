@@ -173,7 +173,7 @@ final class Chooser {
         if (!state.knows(Topic.of(Field.SIMULATOR))) {
             return Optional.of(weighed(Topic.of(Field.SIMULATOR), state));
         }
-        if (state.run().reports().stream().anyMatch(report -> report.symptom() == Symptom.MECHANICAL_FAULT)) {
+        if (outcome(state).settled()) {
             // Nobody is asked what the tyres read of a car that has to be looked at.
             return Optional.empty();
         }

@@ -19,12 +19,13 @@ import java.util.stream.Collectors;
  * @param shares each change's share of the sum of all scores; the whole of it for no change where there is none
  * @param driving the note for the driver that comes before every change, if one does
  * @param cautions the notes of the cautions that this very case calls for
+ * @param settled whether one of them halts everything and nothing that could be asked changes that
  */
 public record Outcome(List<Change> ranking, Map<Optional<Change>, Double> shares, Optional<String> driving,
-        Set<String> cautions) {
+        Set<String> cautions, boolean settled) {
 
     /** Of what was not tried. */
-    static final Outcome NONE = new Outcome(List.of(), Map.of(), Optional.empty(), Set.of());
+    static final Outcome NONE = new Outcome(List.of(), Map.of(), Optional.empty(), Set.of(), false);
 
     /** What is told first: what to try in the driving, or else what to change; and the cautions that go with it. */
     public record First(Optional<String> driving, Optional<Change> change, Set<String> cautions) {
@@ -40,7 +41,8 @@ public record Outcome(List<Change> ranking, Map<Optional<Change>, Double> shares
         }
         return new Outcome(advice.changes().stream().map(RankedChange::change).toList(), shares,
                 advice.drivingFirst() ? Optional.of(advice.driving().get(0).note().name()) : Optional.empty(),
-                advice.cautions().stream().map(Note::name).collect(Collectors.toCollection(TreeSet::new)));
+                advice.cautions().stream().map(Note::name).collect(Collectors.toCollection(TreeSet::new)),
+                advice.halt().filter(Note::asksNoMore).isPresent());
     }
 
     /** What is told first. */

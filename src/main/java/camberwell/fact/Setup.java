@@ -8,6 +8,7 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
+import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.Drive;
@@ -29,6 +30,7 @@ public record Setup(Car car) implements Premise {
     /** 18 inches, in m. */
     private static final double USUAL_RIM = 0.4572;
     private static final String ADJUSTABLE = "adjustable ";
+    private static final String AID = "aid ";
     private static final String IN = " in ";
     private static final String POSITION = "position";
     private static final String SIDES = "sides";
@@ -43,6 +45,9 @@ public record Setup(Car car) implements Premise {
         attributes.add(Attribute.of("kind", CarKind.class));
         attributes.add(Attribute.of("wings", "yes", "no"));
         attributes.add(Attribute.of("simulator", "yes", "no"));
+        for (Aid aid : Aid.values()) {
+            attributes.add(Attribute.of(AID + aid.id(), "yes"));
+        }
         attributes.add(Attribute.of(SIDES, "alike", "unlike"));
         for (Adjuster adjuster : Adjuster.values()) {
             attributes.add(Attribute.of(adjustable(adjuster), "yes", "no"));
@@ -122,6 +127,9 @@ public record Setup(Car car) implements Premise {
         if (attribute.equals(SIDES)) {
             return car.sidesUnlike() ? "unlike" : "alike";
         }
+        if (attribute.startsWith(AID)) {
+            return car.aids().contains(aid(attribute)) ? "yes" : null;
+        }
         Adjuster adjuster = attribute.startsWith(ADJUSTABLE) ? adjuster(attribute.substring(ADJUSTABLE.length()))
                 : null;
         if (adjuster == null) {
@@ -196,6 +204,10 @@ public record Setup(Car car) implements Premise {
         return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, now.si() / rim(adjuster)))));
     }
 
+    private static Aid aid(String attribute) {
+        return Word.of(Aid.class, attribute.substring(AID.length()));
+    }
+
     private static Adjuster adjuster(String id) {
         return Word.find(Adjuster.class, id).orElse(null);
     }
@@ -219,6 +231,10 @@ public record Setup(Car car) implements Premise {
         }
         if (attribute.equals(SIDES)) {
             return car.sidesUnlike() ? "the left and the right wheels lean unlike" : "no left wheel leans unlike its right one";
+        }
+        if (attribute.startsWith(AID)) {
+            return car.aids().contains(aid(attribute)) ? "the car has " + aid(attribute).spoken()
+                    : "the car's file names no " + aid(attribute).spoken();
         }
         if (attribute.equals(MASS)) {
             return car.dimension(Dimension.MASS).map(mass -> "the car weighs " + mass)

@@ -9,11 +9,13 @@ import camberwell.units.Measure;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Drive;
 import camberwell.vocabulary.Wheel;
+import camberwell.vocabulary.Word;
 import camberwell.yaml.Document;
 import camberwell.yaml.Fields;
 import camberwell.yaml.Quantities;
@@ -22,6 +24,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.SequenceNode;
@@ -48,6 +52,8 @@ final class CarReader {
         boolean generic = fields.choice("generic", List.of("true", "false")).filter("true"::equals).isPresent();
         Optional<Boolean> simulator = simulator(fields);
         Optional<CarKind> kind = fields.word("kind", CarKind.class);
+        Set<Aid> aids = fields.choices("aids", Word.ids(Aid.class)).stream().map(aid -> Word.of(Aid.class, aid))
+                .collect(Collectors.toSet());
         BiasOf biasOf = fields.word("brake-bias-of", BiasOf.class).orElse(BiasOf.FORCE);
         // Of a class of car nobody may know even that: the debrief saves such a case.
         boolean unknown = generic && fields.has("drive", UNKNOWN);
@@ -60,7 +66,7 @@ final class CarReader {
         fields.done();
         return name.isEmpty() || drive.isEmpty() && !unknown ? Optional.empty()
                 : Optional.of(new Car(name.get(), drive, adjusters, tyres, dimensions, generic, simulator, biasOf,
-                        kind));
+                        kind, aids));
     }
 
     /** Whether it is driven in a simulator, if it says so. */

@@ -136,7 +136,9 @@ public final class CaseWriter {
         if (car.biasOf() != BiasOf.FORCE) {
             map.put("brake-bias-of", text(car.biasOf().id()));
         }
-        return map.putWord("kind", car.kind()).put("adjusters", adjusters.node()).put("tyres", tyres.node())
+        return map.putWord("kind", car.kind())
+                .putList("aids", car.aids().stream().sorted().toList(), aid -> text(aid.id()), FlowStyle.FLOW)
+                .put("adjusters", adjusters.node()).put("tyres", tyres.node())
                 .put("dimensions", dimensions.node()).node();
     }
 

@@ -30,6 +30,8 @@ import org.yaml.snakeyaml.nodes.Tag;
  */
 public record Substitution(String place, List<String> steps, String value) {
 
+    private static final String REPORTS = "reports";
+    private static final String SAY = "say";
     private static final Pattern STEP = Pattern.compile("([^.\\[\\]]+)((?:\\[[0-9]{1,4}])*)");
 
     /** Copies the list. */
@@ -73,7 +75,17 @@ public record Substitution(String place, List<String> steps, String value) {
 
     /** Writes the value into the tree; what does not fit is noted. */
     void apply(MappingNode root, Document in) {
-        replace(root, 0, in);
+        if (steps.get(0).equals(REPORTS) && child(root, REPORTS) == null && child(root, SAY) != null) {
+            in.error(scalar(value), "the complaints of this case are the driver's own words: say them otherwise, with "
+                    + "\"say=it pushes on the way in\", or write them under " + REPORTS);
+        } else {
+            replace(root, 0, in);
+        }
+    }
+
+    private static Node child(MappingNode map, String key) {
+        return map.getValue().stream().filter(it -> it.getKeyNode() instanceof ScalarNode name && name.getValue().equals(key))
+                .map(NodeTuple::getValueNode).findFirst().orElse(null);
     }
 
     /** The node that stands in place of {@code node} ({@code null} where there is none) once the rest is applied. */

@@ -30,6 +30,7 @@ import java.util.Set;
  * @param when a caution or a habit applies; a caution that names what is being changed needs no rule to be shown
  * @param order of a caution or a habit among those shown, the smallest number first
  * @param halts whether a caution stands before everything else: nothing is changed and nobody drives until it is settled
+ * @param asksNoMore of a caution that halts: that nothing a driver could be asked, or read, changes anything before it is done
  * @param variants other wordings of its texts, for cases of a kind, in the order in which they are tried
  * @param sources at least one; {@code common practice, no source} where there is none to name
  * @param prose the rest of the page
@@ -37,8 +38,7 @@ import java.util.Set;
 public record Note(String name, Kind kind, String title, String statement, String plain, Map<Direction, Way> ways,
         int effort, int risk, Optional<String> model, List<Difference> differences, Optional<Trouble> showsAs,
         Optional<String> contested, Optional<Practice> practice, When when, int order, boolean halts,
-        List<Variant> variants,
-        List<String> sources, String prose) {
+        boolean asksNoMore, List<Variant> variants, List<String> sources, String prose) {
 
     /** Whether it is a caution that goes with certain changes, whatever the rules say. */
     public boolean goesWithChanges() {
@@ -54,7 +54,7 @@ public record Note(String name, Kind kind, String title, String statement, Strin
             told.put(direction, new Way(List.copyOf(effects), way.rationale, way.plain, way.watch, way.putBack));
         });
         return new Note(name, kind, title, statement, plain, told, effort, risk, model, differences, showsAs, contested,
-                practice, when, order, halts, variants, sources, prose);
+                practice, when, order, halts, asksNoMore, variants, sources, prose);
     }
 
     /** This note with each text in the first of its wordings that fits. */
@@ -67,7 +67,7 @@ public record Note(String name, Kind kind, String title, String statement, Strin
         ways.forEach((direction, way) -> fitted.put(direction, fitting.way(direction, way)));
         return new Note(name, kind, title, fitting.text(kind == Kind.ADJUSTMENT ? "summary" : "statement", statement),
                 fitting.text("plain", plain), fitted, effort, risk, model, differences, showsAs, contested,
-                practice.map(fitting::practice), when, order, halts, variants, sources,
+                practice.map(fitting::practice), when, order, halts, asksNoMore, variants, sources,
                 prose);
     }
 

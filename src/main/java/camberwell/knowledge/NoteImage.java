@@ -147,6 +147,7 @@ public final class NoteImage {
         when(out, note.when());
         out.writeInt(note.order());
         out.writeBoolean(note.halts());
+        out.writeBoolean(note.asksNoMore());
         out.writeInt(note.variants().size());
         for (Variant variant : note.variants()) {
             out.writeUTF(variant.key());
@@ -196,6 +197,7 @@ public final class NoteImage {
         When when = when(in);
         int order = in.readInt();
         boolean halts = in.readBoolean();
+        boolean asksNoMore = in.readBoolean();
         List<Variant> variants = new ArrayList<>();
         int wordings = in.readInt();
         for (int i = 0; i < wordings; i++) {
@@ -207,7 +209,7 @@ public final class NoteImage {
             sources.add(text(in));
         }
         return new Note(name, kind, title, statement, plain, ways, effort, risk, model,
-                List.copyOf(differences), showsAs, contested, practice, when, order, halts,
+                List.copyOf(differences), showsAs, contested, practice, when, order, halts, asksNoMore,
                 List.copyOf(variants), List.copyOf(sources), text(in));
     }
 

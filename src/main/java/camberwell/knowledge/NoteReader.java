@@ -78,12 +78,16 @@ final class NoteReader {
         When when = caution || kind == Note.Kind.DRIVING ? EffectReader.when(head) : When.ALWAYS;
         boolean ordered = (caution || kind == Note.Kind.DRIVING) && head.has("order");
         int order = ordered ? number(head, "order", 1, LAST_ORDER) : LAST_ORDER;
-        boolean halts = caution && head.choice("halts", List.of(Matter.YES, Matter.NO)).filter(Matter.YES::equals)
-                .isPresent();
+        boolean halts = caution && yes(head, "halts");
+        boolean asksNoMore = halts && yes(head, "asks-no-more");
         Note note = new Note(name, kind, title, statement, plain, ways, effort, risk, model, differences, trouble,
-                contested, practice, when, order, halts, List.copyOf(variants), sources(head), prose);
+                contested, practice, when, order, halts, asksNoMore, List.copyOf(variants), sources(head), prose);
         head.done();
         return note;
+    }
+
+    private static boolean yes(Fields head, String key) {
+        return head.choice(key, List.of(Matter.YES, Matter.NO)).filter(Matter.YES::equals).isPresent();
     }
 
     private void kind(Fields head) {

@@ -120,8 +120,11 @@ public final class NewcomerText {
     /** What comes before everything else, and nothing after it that would send the driver out. */
     private static void halt(Note caution, Page page) {
         page.heading("Stop: look at the car first");
-        page.paragraph(0, LOOK);
-        page.blank().paragraph(0, caution.plain().isBlank() ? caution.statement() : caution.plain());
+        if (caution.name().equals(DAMAGE)) {
+            page.paragraph(0, LOOK);
+            page.blank();
+        }
+        page.paragraph(0, caution.plain().isBlank() ? caution.statement() : caution.plain());
         page.blank().paragraph(0, "Leave the settings as they are until that is done. If you do not find it, ask someone "
                 + "who knows the car.");
     }

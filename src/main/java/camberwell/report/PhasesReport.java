@@ -53,6 +53,8 @@ public final class PhasesReport {
     /** Writes it for a screen of that width. */
     public void write(Page page, int width) {
         page.heading(String.format(Locale.ROOT, "Driven through a corner at %.0f km/h, phase by phase", 3.6 * speed));
+        page.paragraph(0, "Not settled: the mean of each part of the corner, while speed and load change; of the lift the first "
+                + "second.");
         boolean narrow = width < TABLE_WIDTH;
         if (!narrow) {
             page.verbatim("             steer beyond    slip, of that at the tyre's peak");

@@ -5,6 +5,7 @@ import camberwell.model.Behaviour;
 import camberwell.model.Characteristic;
 import camberwell.model.Prediction;
 import camberwell.physics.AxleEnd;
+import camberwell.physics.CornerPhase;
 import camberwell.physics.Equilibrium;
 import camberwell.physics.NoEquilibrium;
 import camberwell.physics.VehicleModel;
@@ -91,6 +92,9 @@ public final class PredictionReport {
                 + "%.2f g along the car.", Predicted.phase(prediction.phase()), 3.6 * near.point().speed(),
                 near.point().lateral() / VehicleModel.GRAVITY, near.point().radius(),
                 near.point().longitudinal() / VehicleModel.GRAVITY));
+        page.paragraph(0, "Settled: this is how the car stays as long as nothing changes"
+                + (prediction.phase() == CornerPhase.LIFT_OFF ? ", the throttle closed for good. What it does in the moment of "
+                + "the lift stands in the next table." : "."));
         prediction.lent().ifPresent(lent -> page.paragraph(0, "With dimensions of a class, " + lent.by()
                 + ", where the car's file gives none: " + lent.list() + "."));
         page.blank();

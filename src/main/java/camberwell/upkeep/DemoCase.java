@@ -14,6 +14,7 @@ import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Adjustment;
+import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.Direction;
 import camberwell.vocabulary.Symptom;
 import camberwell.vocabulary.Typical;
@@ -56,6 +57,8 @@ public final class DemoCase {
     private final Map<String, String> readings = new TreeMap<>();
     private final DemoFigures figures = new DemoFigures();
     private final DemoBackground background = new DemoBackground();
+    /** Complaints that must not be there. */
+    private final Set<String> unreported = new HashSet<>();
 
     private DemoCase(Collection<RuleText> rules) {
         this.rules = rules;
@@ -74,6 +77,8 @@ public final class DemoCase {
             Asked asked = Asked.of(condition);
             if (asked.ofReport() && !asked.negative()) {
                 report(asked);
+            } else if (asked.ofReport() && asked.passes().size() == 1) {
+                unreported.addAll(symptoms(asked));
             } else if (asked.ofCar()) {
                 asked.passes().forEach((key, passing) -> car.merge(key, passing, Passing::and));
             } else if (asked.ofDay()) {
@@ -106,7 +111,13 @@ public final class DemoCase {
 
     private boolean possible(RuleText rule) {
         return rule.conditions().stream().map(Asked::of).allMatch(asked -> !asked.ofCar() && !asked.ofDay()
-                || goesWith(asked, asked.ofCar() ? car : day));
+                || goesWith(asked, asked.ofCar() ? car : day))
+                && rule.conditions().stream().map(Asked::of).filter(asked -> asked.ofReport() && !asked.negative())
+                .allMatch(asked -> symptoms(asked).isEmpty() || !unreported.containsAll(symptoms(asked)));
+    }
+
+    private static Set<String> symptoms(Asked asked) {
+        return asked.passes().containsKey("symptom") ? Set.copyOf(asked.passes().get("symptom").words()) : Set.of();
     }
 
     private static boolean goesWith(Asked asked, Map<String, Passing> so) {
@@ -169,7 +180,7 @@ public final class DemoCase {
         return text.toString();
     }
 
-    /** The kind of car, whether it is one of a simulator, and its mass, where they are asked. */
+    /** The kind of car, whether it is one of a simulator, its aids and its mass, where they are asked. */
     private String carWords() {
         StringBuilder words = new StringBuilder();
         if (car.containsKey("kind")) {
@@ -177,6 +188,10 @@ public final class DemoCase {
         }
         if (car.containsKey("simulator")) {
             words.append("\n  simulator: ").append(chosen(car.get("simulator")));
+        }
+        List<String> aids = Word.ids(Aid.class).stream().filter(aid -> car.containsKey("aid " + aid)).toList();
+        if (!aids.isEmpty()) {
+            words.append("\n  aids: ").append(aids);
         }
         String mass = car.containsKey("mass in kg") ? "mass: " + two(beyond(car.get("mass in kg"), 1200, 50)) + " kg" : "";
         String air = car.containsKey("wings") && car.get("wings").lets("yes") ? "rear-downforce: 400 N" : "";

@@ -24,7 +24,7 @@ final class DemoFigures {
         String attribute = asked.replace(':', ' ');
         int space = attribute.indexOf(' ');
         int in = attribute.lastIndexOf(" in ");
-        if (space < 0 || in < space || !passing.isRange()) {
+        if (space < 0 || in <= space || !passing.isRange()) {
             return;
         }
         String place = attribute.substring(0, space);

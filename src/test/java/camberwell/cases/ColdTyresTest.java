@@ -51,6 +51,29 @@ class ColdTyresTest {
         assertTrue(PanelCase.habits(advice).contains("warm-the-tyres"), PanelCase.habits(advice).toString());
     }
 
+    /** A damp road keeps a tread below the window of the dry for as long as it is damp: nothing would ever be judged. */
+    @ParameterizedTest
+    @CsvSource({"dry, true", "damp, false", "wet, false"})
+    @DisplayName("on a dry track the balance waits for them; on a damp or wet one it is judged as it is")
+    void damp(String surface, boolean waits) {
+        Advice advice = PanelCase.advise("corvane-coupe", "conditions: {surface: " + surface + ", air: 10 °C, track: 12 °C}\n"
+                + "stint: {laps: 6}\n" + (COLD_FRONT + WARM_REAR).replaceAll("\\{.*}", "{inner: 52 °C, middle: 50 °C, outer: 48 °C}")
+                + PanelCase.told("understeer, phase: mid-corner, speed: medium, severity: clear"));
+        assertEquals(!waits, PanelCase.changes(advice).contains("front-anti-roll-bar softer"),
+                PanelCase.changes(advice) + " " + advice.withheld());
+        assertTrue(PanelCase.changes(advice).stream().noneMatch(change -> change.endsWith("stiffer")),
+                PanelCase.changes(advice).toString());
+    }
+
+    @Test
+    @DisplayName("on a damp track that has the rears in their window the fronts can get there too: the balance waits")
+    void dampButPossible() {
+        Advice advice = PanelCase.advise("corvane-coupe", "conditions: {surface: damp, air: 10 °C, track: 12 °C}\n"
+                + "stint: {laps: 6}\n" + COLD_FRONT.replace("7", "5") + WARM_REAR
+                + PanelCase.told("understeer, phase: mid-corner, speed: medium, severity: clear"));
+        assertFalse(PanelCase.changes(advice).contains("front-anti-roll-bar softer"), PanelCase.changes(advice).toString());
+    }
+
     // The gas of 20 °C and 1.60 bar stands at 1.78 bar with the tread at 40 °C; at 75 °C it would read 2.12 bar, of 1.85 wanted.
     @ParameterizedTest
     @CsvSource({"40, 1.78, false", "70, 2.05, true"})

@@ -78,6 +78,22 @@ class ExperienceTest {
         assertEquals(new Belief(learned.before(), 0, 1, 4).certainty(), learned.after(), 1e-9);
     }
 
+    /** A wing does little in a slow corner, so no rule is for it there; it was tried all the same. */
+    @Test
+    @DisplayName("what no rule is for and did nothing is told to be put back too, as long as it is on; once it is off, nothing")
+    void leftOn() {
+        String push = PanelCase.told("understeer, phase: mid-corner, speed: slow") + "tried:\n"
+                + "  - {change: front-wing more, from: %s, to: %s, outcome: same}\n";
+        Change wing = Change.parse("front-wing more").orElseThrow();
+        Advice on = PanelCase.advise("tessel-single-seater", "setup: {front-wing: 14 deg}\n" + push.formatted("13 deg",
+                "14 deg"));
+        assertEquals("tried before: no effect; put it back, unless something else needs it",
+                withheld(on, wing).orElseThrow().reason());
+        assertTrue(withheld(PanelCase.advise("tessel-single-seater", "setup: {front-wing: 13 deg}\n" + push.formatted(
+                "13 deg", "14 deg")), wing)
+                .isEmpty());
+    }
+
     @Test
     @DisplayName("what helped goes on, more certain than before")
     void better() {

@@ -145,6 +145,36 @@ class LastChangeTest {
         assertTrue(changes(advise("4", told("oversteer", "exit", "strong"), tried)).stream().anyMatch(springs::contains));
     }
 
+    private static final String TRACTION = "title: a\ncar: {name: a, drive: rear, adjusters: {rear-anti-roll-bar: {now: 3, "
+            + "min: 1, max: 9, step: 1}, front-anti-roll-bar: {now: 4, min: 1, max: 9, step: 1}, rear-springs: {now: 90 N/mm, "
+            + "min: 60 N/mm, max: 120 N/mm, step: 5 N/mm}, differential-preload: {now: 60 Nm, min: 20 Nm, max: 120 Nm, step: "
+            + "10 Nm}}}\nreports:\n";
+    private static final String BAR = "  - {change: rear-anti-roll-bar softer, steps: 1, from: 4, to: 3, outcome: %s, on: %s, "
+            + "phase: exit}\n";
+
+    /** Bars and springs share out one load transfer; which of the driven wheels gets the torque is another matter. */
+    @Test
+    @DisplayName("a bar that did nothing for wheelspin gives way to the differential, strong or not, whatever else it helped")
+    void otherMechanism() {
+        for (String severity : List.of("clear", "strong")) {
+            String spins = TRACTION + told("wheelspin", "exit", severity);
+            assertEquals("differential-preload more", changes(Paddock.advise(Trackside.yaml(spins + "tried:\n"
+                    + BAR.formatted("same", "wheelspin")))).get(0));
+            String pulls = (spins + told("understeer", "exit", "slight") + "tried:\n" + BAR.formatted("better", "understeer")
+                    + BAR.formatted("same", "wheelspin")).replace("drive: rear", "drive: front")
+                    .replace("rear-anti-roll-bar softer", "front-anti-roll-bar softer").replace("from: 4, to: 3", "from: 5, to: 4");
+            assertEquals("differential-preload more", changes(Paddock.advise(Trackside.yaml(pulls))).get(0));
+        }
+    }
+
+    @Test
+    @DisplayName("toe that helped goes on by a step for a slight rest, though by its note that costs as much as it brings")
+    void onForARest() {
+        String tried = "  - {change: rear-toe toe-in, steps: 1, from: 0.15 deg, to: 0.20 deg, outcome: better}\n";
+        assertEquals("rear-toe toe-in 0.2 deg -> 0.25 deg", first(advise("4", told("oversteer", "lift-off", "slight"), tried)));
+        assertEquals("rear-toe toe-in 0.2 deg -> 0.25 deg", first(advise("4", told("oversteer", "exit", "slight"), tried)));
+    }
+
     /** A step of a bar moves the balance several times as far as a twentieth of a degree of toe: too far for a rest. */
     @Test
     @DisplayName("once something has helped, a slight rest is trimmed with a fine lever, not with the next bar; a clear one not")

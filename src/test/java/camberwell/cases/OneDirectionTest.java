@@ -45,6 +45,8 @@ class OneDirectionTest {
             assertTrue(changes(advice).contains(change), changes(advice).toString());
             assertFalse(likely(advice, "car-not-symmetrical"));
             assertTrue(compares(advice));
+            assertTrue(advice.findings().stream().filter(it -> it.id().equals("one-sided-behaviour"))
+                    .allMatch(it -> it.certainty() <= 0.5), "one corner of a circuit is a weak sign of a car's two sides");
             assertEquals(changes(on("", told(symptom + ", phase: " + phase + ", speed: medium"))), changes(advice));
         }
     }
@@ -66,6 +68,14 @@ class OneDirectionTest {
         assertEquals("check-for-damage", on("", told(complaint, "pulling, phase: straight")).halt().orElseThrow().name());
         assertEquals("check-for-damage", on("", tyres("100 98 96 1.85", "80 78 76 1.85", FINE, FINE) + told(complaint)).halt()
                 .orElseThrow().name());
+    }
+
+    @Test
+    @DisplayName("and one tyre that is fuller than its partner: the air is set right before any bar")
+    void oneTyre() {
+        Advice advice = on("", tyres("92 90 88 2.10", FINE, FINE, FINE) + told("understeer, phase: mid-corner, turn: right"));
+        assertEquals("front-left-pressure lower", changes(advice).get(0));
+        assertFalse(changes(advice).contains("front-anti-roll-bar softer"), changes(advice).toString());
     }
 
     @Test

@@ -139,4 +139,26 @@ class DebriefOfPackTest {
         assertTrue(ran.out().contains("\"field\":\"own\",\"name\":\"kerb-height\",\"ask\":\"How tall are the kerbs?\","
                 + "\"choices\":[\"low\",\"tall\"]"), ran.out());
     }
+
+    @Test
+    @DisplayName("a caution of the pack that halts and asks no more ends the questions; one that only halts does not")
+    void asksNoMore() throws IOException {
+        write("4-cautions/kerbs.dslr", """
+                rule "Hops on every kerb: look at the dampers first"
+                    @because("A damper that has lost its oil hops on every kerb.")
+                    @note("look-at-the-dampers")
+                when
+                    the driver reports kerb-hop
+                then
+                    caution look-at-the-dampers
+                end
+                """);
+        String note = "---\ntitle: Look at the dampers\nkind: caution\nstatement: Look for oil on the dampers before anything else.\n"
+                + "halts: yes\n%ssources:\n  - common practice, no source\n---\nOil on a damper ends the day.\n";
+        String typed = "it hops like a hare\nreal car\n";
+        write("knowledge-notes/cautions/look-at-the-dampers.md", note.formatted(""));
+        assertTrue(debrief(typed).out().contains("Were the tyres read"), debrief(typed).out());
+        write("knowledge-notes/cautions/look-at-the-dampers.md", note.formatted("asks-no-more: yes\n"));
+        assertFalse(debrief(typed).out().contains("Were the tyres read"), debrief(typed).out());
+    }
 }

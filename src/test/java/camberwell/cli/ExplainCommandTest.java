@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -124,5 +125,20 @@ class ExplainCommandTest {
         InProcess run = InProcess.run(width, "", arguments);
         assertEquals(ExitCode.DONE, run.code(), run.err());
         return run.out();
+    }
+
+    @Test
+    @DisplayName("what if of a complaint that the driver's words make says how to ask")
+    void ownWords(@TempDir Path folder) throws IOException {
+        Path words = folder.resolve("words.yaml");
+        Files.writeString(words, "title: a\ncar: " + Path.of(System.getProperty("camberwell.home"),
+                "demo-cases/cars/corvane-coupe.yaml") + "\nsay: it pushes on the way in\n");
+        Ran asked = Ran.in(folder, 80, "", InProcess.ENGINE, "explain", words.toString(), "--if", "reports[0].phase=exit");
+        assertEquals(2, asked.code());
+        assertEquals("--if \"reports[0].phase=exit\": the complaints of this case are the driver's own words: say them "
+                + "otherwise, with \"say=it pushes on the way in\", or write them under reports\n", asked.err());
+        Ran said = Ran.in(folder, 80, "", InProcess.ENGINE, "explain", words.toString(), "--if", "say=it pushes on the way out");
+        assertEquals(0, said.code(), said.err());
+        assertTrue(said.out().contains("If say=it pushes on the way out"), said.out());
     }
 }

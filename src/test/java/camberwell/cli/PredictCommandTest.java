@@ -49,6 +49,9 @@ class PredictCommandTest {
         assertTrue(apart.out().lines().anyMatch(line -> line.startsWith("lift-off") && line.endsWith("towards oversteer")),
                 apart.out());
         assertTrue(apart.out().contains("The two tables differ at lift-off."), apart.out());
+        // Each says of itself what it shows.
+        assertTrue(apart.out().indexOf("Settled: ") < apart.out().indexOf("Driven through a corner"), apart.out());
+        assertTrue(apart.out().indexOf("Not settled: ") > apart.out().indexOf("Driven through a corner"), apart.out());
         lift[lift.length - 1] = "mid-corner";
         assertFalse(run(80, lift).out().contains("The two tables differ"));
     }

@@ -31,6 +31,7 @@ import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CarKind;
 import camberwell.vocabulary.Change;
@@ -273,6 +274,7 @@ class OneMeaningTest {
                 : Map.of(Dimension.MASS, new Quantity(random.nextInt(5), Unit.KILOGRAM));
         Car car = new Car("a car", drive, adjusters, tyres, dimensions, generic);
         car = random.nextBoolean() ? car.withKind(one(CarKind.class, random)) : car;
+        car = random.nextBoolean() ? car.withAids(Set.of(one(Aid.class, random))) : car;
         return random.nextBoolean() ? car.withSimulator(random.nextBoolean()) : car;
     }
 

@@ -22,6 +22,7 @@ import camberwell.units.Quantity;
 import camberwell.units.Range;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.Change;
 import camberwell.vocabulary.CornerSpeed;
@@ -51,6 +52,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -235,7 +237,7 @@ class RoundTripTest {
                 maybe(() -> dimensions.put(dimension, between(dimension.least(), dimension.most(), dimension.unit())));
             }
             return new Car("Car: " + random.nextInt(), Optional.of(one(Drive.values())), adjusters, tyres, dimensions,
-                    false);
+                    false).withAids(random.nextBoolean() ? Set.of() : Set.of(one(Aid.values())));
         }
 
         private Setting setting(Adjuster adjuster) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.fact.Reading;
 import camberwell.vocabulary.Adjuster;
+import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.Axle;
 import camberwell.vocabulary.CornerSpeed;
 import camberwell.vocabulary.Direction;
@@ -47,6 +48,7 @@ class DictionaryTest {
                 "direction", Word.ids(Direction.class), "drive", Word.ids(Drive.class),
                 "surface", Word.ids(Surface.class)));
         vocabulary.put("group", Word.ids(Group.class));
+        vocabulary.put("aid", Word.ids(Aid.class));
         vocabulary.forEach((gap, words) -> dictionary.sentences().stream().flatMap(it -> it.gaps().stream())
                 .filter(it -> it.name().equals(gap)).forEach(it -> assertEquals(words, it.words(), gap)));
         assertTrue(dictionary.lists().keySet().containsAll(vocabulary.keySet()));

@@ -189,6 +189,7 @@ class AdviceLawsTest {
             "compare-both-directions", List.of(),
             "wet-track-pressure", List.of(),
             "read-off-a-fast-lap", List.of(),
+            "read-the-hot-tyres", List.of(),
             "come-in-and-look", List.of("repeat-the-lap-before-changing", "warm-the-tyres"));
 
     /** A run long enough that its tyres had time to come in; of most runs nobody says how long they were. */

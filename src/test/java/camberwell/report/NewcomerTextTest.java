@@ -1,6 +1,7 @@
 package camberwell.report;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -47,6 +48,8 @@ class NewcomerTextTest {
             int look = text.indexOf("Stop: look at the car first");
             assertTrue(look > 0 && look < text.indexOf("What the car did"), it.run().title());
             assertFalse(text.contains(NEXT_RUN), it.run().title());
+            boolean air = text.contains("why a tyre loses air");
+            assertEquals(it.advice().halt().orElseThrow().name().equals("check-for-damage"), air, it.run().title());
         }));
     }
 
