@@ -64,18 +64,25 @@ final class NarrowLines extends Writer {
         out.println(left);
     }
 
-    /** The last blank that fits, has something before it and, in a command, is in no quotes; below 0 where there is none. */
+    /**
+     * The last blank that fits, or else the first, of those that have something before them and, in a command, are in no quotes;
+     * below 0 where there is none.
+     */
     private static int cut(String text, int width, boolean command) {
+        int first = -1;
         for (int cut = text.lastIndexOf(' '); cut > 0; cut = text.lastIndexOf(' ', cut - 1)) {
             String before = text.substring(0, cut);
             if (before.isBlank()) {
-                return -1;
+                break;
             }
-            if (shown(before) <= width && !(command && before.chars().filter(letter -> letter == '"').count() % 2 == 1)) {
-                return cut;
+            if (!command || before.chars().filter(letter -> letter == '"').count() % 2 == 0) {
+                first = cut;
+                if (shown(before) <= width) {
+                    break;
+                }
             }
         }
-        return -1;
+        return first;
     }
 
     private static int shown(String text) {

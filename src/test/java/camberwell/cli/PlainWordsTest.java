@@ -60,8 +60,6 @@ class PlainWordsTest {
         says("emty: there is no such folder; did you mean \"empty\"?", "rules", "watch", "emty");
         says("empty: there are no rules and no notes in it; rules lie in its folders 1-readings, 2-causes, 3-changes, "
                 + "4-cautions, 5-driving, notes in knowledge-notes", "rules", "compare", "built-in", "empty");
-        says("file/book: cannot be written: a file is in the way", "runs", "add", "--car", Bench.home()
-                .resolve("demo-cases/cars/corvane-coupe.yaml").toString(), "--book", "file/book", "--complaint", "understeer");
     }
 
     @Test
@@ -78,8 +76,8 @@ class PlainWordsTest {
         new Bench(directory).file("first.yaml", Bench.kerbCase())
                 .file("twice.yaml", Bench.kerbCase() + "earlier-runs: [first.yaml, ./first.yaml]\n")
                 .file("many.yaml", Bench.kerbCase() + "earlier-runs:\n" + "  - first.yaml\n".repeat(60_000));
-        says("twice.yaml:10:28: this run stands here a second time; leave it out", "advise", "twice.yaml");
-        says("many.yaml:111:5: at most 100 earlier runs are read, and these are 60000; leave the oldest out", "advise",
+        says("twice.yaml:11:28: this run stands here a second time; leave it out", "advise", "twice.yaml");
+        says("many.yaml:112:5: at most 100 earlier runs are read, and these are 60000; leave the oldest out", "advise",
                 "many.yaml");
     }
 }
