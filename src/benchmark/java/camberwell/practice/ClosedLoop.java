@@ -25,7 +25,7 @@ import java.util.function.Function;
  * <p>The environment variable {@code CAMBERWELL_LOOP} takes any of {@code best} (also the row that tries everything, which
  * takes an hour), {@code noise} (a driver who errs), {@code learn} (without the faults set aside), {@code advised} (the
  * program alone), {@code alone} (the program with its memory alone), {@code others} and {@code more}
- * (four other cars each with faults of their own), {@code strangers} (three cars whose trails nobody has read),
+ * (four other cars each with faults of their own), {@code strangers} (three cars more),
  * {@code unseen} (three by somebody who has seen neither the program's rules nor its sources), {@code fresh} (other faults of
  * the same cars; of all these nothing is set aside) and {@code unlike} (cars that are driven are not quite what their files say).
  */

@@ -64,6 +64,7 @@ final class AfterRuns {
         } else if (last.unfelt()) {
             leverage.strongest(ranking.changes()).ifPresent(choice -> ranking.first(choice.change(), choice.why()));
         }
+        noMoreAir();
         keepBetween();
         undoFirst();
         if (!putsBack()) {
@@ -110,6 +111,21 @@ final class AfterRuns {
         }
     }
 
+    /** A wing or the rake brought nothing for this, and harm: what else moves the balance of the air would do the same. */
+    private void noMoreAir() {
+        for (Change change : ranking.advised()) {
+            if (sharesHarm(change)) {
+                ranking.withhold(change, "another wing or ride height did nothing for this and made something else worse, and "
+                        + "they all shift the balance of the air: look for what works otherwise", List.of());
+            }
+        }
+    }
+
+    private boolean sharesHarm(Change change) {
+        return LastChange.ofAir(change) && worth.score(change).helps().stream().map(Score.Help::complaint)
+                .filter(Complaint::reported).anyMatch(last::airHarmed);
+    }
+
     /** No change goes as far as a setting from which one has come away for the better. */
     private void keepBetween() {
         for (RankedChange change : ranking.changes()) {
@@ -118,9 +134,7 @@ final class AfterRuns {
                 ranking.withhold(change.change(), "a step of it leads back to a setting that was tried, and the car has "
                         + "none between: live with what is left, or choose between the two", List.of());
             } else if (room < change.size().steps()) {
-                RankedChange shorter = change.sized(run.car().setting(change.change().adjuster()).get()
-                        .moved(change.change().direction(), room), room, "no further: beyond lies a setting that was tried");
-                ranking.replace(each -> each == change ? shorter : each);
+                shorten(change, room, "no further: beyond lies a setting that was tried");
             }
         }
     }
@@ -215,13 +229,25 @@ final class AfterRuns {
         if (last.overshot().isEmpty()) {
             return;
         }
-        for (Change coarse : ranking.advised()) {
-            boolean tooMuch = last.strong() ? last.asCoarse(coarse) : Leverage.ofRollStiffness(coarse) && !last.fine(coarse);
-            if (tooMuch && !isUndo(coarse)) {
-                ranking.withhold(coarse, "a whole step of such a lever turned the car round before: live with what is left, or "
-                        + "look for a finer step", List.of());
+        for (RankedChange coarse : ranking.changes()) {
+            int most = last.strong() ? last.stepsWithin(coarse.change())
+                    : Leverage.ofRollStiffness(coarse.change()) && !last.fine(coarse.change()) ? 0 : Integer.MAX_VALUE;
+            if (isUndo(coarse.change()) || most >= coarse.size().steps()) {
+                continue;
+            }
+            if (most == 0) {
+                ranking.withhold(coarse.change(), "a whole step of such a lever turned the car round before: live with what is "
+                        + "left, or look for a finer step", List.of());
+            } else {
+                shorten(coarse, most, "no further: one step of another lever turned the car round, and more of this would too");
             }
         }
+    }
+
+    private void shorten(RankedChange change, int steps, String why) {
+        RankedChange shorter = change.sized(run.car().setting(change.change().adjuster()).orElseThrow()
+                .moved(change.change().direction(), steps), steps, why);
+        ranking.replace(each -> each == change ? shorter : each);
     }
 
     /** Where a bar or spring has put the balance right, another one that is for something else would only upset it. */
@@ -299,7 +325,7 @@ final class AfterRuns {
     private Optional<RankedChange> lastResort(LastResort.Asked asked) {
         Predicate<Change> open = change -> !ranking.advised().contains(worth.named(change)) && last.open(worth.named(change))
                 && worth.holding(change).isEmpty() && last.room(change) > 0 && worth.certainty(worth.named(change)) >= 0
-                && worth.score(change).harmToComplaints() == 0;
+                && worth.score(change).harmToComplaints() == 0 && !sharesHarm(worth.named(change));
         Optional<Forecast> forecast = leverage.forecast(run, complaints).filter(Forecast::shows);
         return leverage.toDrive().map(car -> new LastResort(car, forecast, complaints, this::lastSize, open))
                 .flatMap(model -> last.helped().flatMap(model::again).or(() -> model.choice(asked)))

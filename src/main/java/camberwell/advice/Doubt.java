@@ -80,6 +80,11 @@ final class Doubt {
                 && agree(effect.phase(), on.phase()) && agree(effect.speed(), on.speed())).toList();
     }
 
+    /** Whether the change is for what this entry tells of, by its note; an entry without a symptom tells of all it is for. */
+    boolean madeFor(Tried trial) {
+        return trial.on().symptom().isEmpty() || effects(trial).stream().anyMatch(effect -> effect.effect() > 0);
+    }
+
     /** Told before, not told in between, back by a change that is for it: it was forgotten. */
     private boolean toldAgain(int index) {
         Tried trial = trials.get(index);

@@ -169,7 +169,7 @@ public final class Experience {
             List<Score.Help> helps = worth.apply(change).helps();
             Tally tally = tally(change, helps);
             List<Proposal> ofRules = proposals.getOrDefault(change, List.of());
-            if (tally.told() < 0 || ofRules.isEmpty() && !goesOn(tally.last, helps)) {
+            if (tally.told() < 0 || ofRules.isEmpty() && !goesOn(tally.last, helps) && !turnedBack(tally, helps)) {
                 return;
             }
             double before = Certainty.ofRules(ofRules);
@@ -195,6 +195,16 @@ public final class Experience {
         private boolean goesOn(int last, List<Score.Help> helps) {
             return last >= 0 && outcome(last, helps) == Outcome.BETTER && share(last, helps) > 0
                     && trials.stillOn(last) && !complaints.isEmpty();
+        }
+
+        /**
+         * Whether the way there, put back since, made worse what this way helps by its note, and this way was not tried yet: the
+         * car answers to it, whoever thought of it. Common practice, no source.
+         */
+        private boolean turnedBack(Tally tally, List<Score.Help> helps) {
+            return tally.last < 0 && tally.wayThere >= 0 && trials.binding(tally.wayThere) && !trials.stillOn(tally.wayThere)
+                    && trials.trial(tally.wayThere).stream().anyMatch(entry -> entry.outcome() == Outcome.WORSE
+                    && helps.stream().anyMatch(help -> help.complaint().reported() && help.complaint().is(entry.on())));
         }
 
         private Tally tally(Change change, List<Score.Help> helps) {

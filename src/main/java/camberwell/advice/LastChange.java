@@ -13,6 +13,7 @@ import camberwell.vocabulary.Severity;
 import camberwell.vocabulary.Symptom;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -39,6 +40,8 @@ final class LastChange {
     private static final double WORSE = 1.5;
     /** What is left by more than this is as much as it was. */
     private static final double AS_MUCH = 0.9;
+    /** What lies between two settings is looked for about half way. */
+    private static final double ABOUT_HALF = 0.6;
 
     private final Case run;
     private final List<Complaint> complaints;
@@ -266,16 +269,21 @@ final class LastChange {
         return Optional.empty();
     }
 
-    /** Whether a change moves the car as much as the one that has just turned it round, put back or not. */
-    boolean asCoarse(Change change) {
-        for (int i = last; i >= 0; i--) {
-            if (!trials.isUndo(i)) {
-                Tried trial = trials.get(i);
-                return trials.binding(i) && trial.moved().steps().filter(steps -> steps > 1).isEmpty() && turned(trials.trial(i))
-                        && trial.change().adjuster() != change.adjuster() && leverage.asStrong(change, trial.change());
-            }
+    /**
+     * How many steps of a bar or spring move the car less than the one step of another that has just turned it round, put back
+     * or not: what is right lies between, so about half as far. 0 where a single one moves it as much; all where none turned it
+     * round, or nobody knows how much it moves.
+     */
+    int stepsWithin(Change change) {
+        int i = lastProper();
+        if (i < 0 || !Leverage.ofRollStiffness(change) || !trials.binding(i) || !turned(trials.trial(i))
+                || trials.get(i).moved().steps().filter(steps -> steps > 1).isPresent()
+                || trials.get(i).change().adjuster() == change.adjuster()) {
+            return Integer.MAX_VALUE;
         }
-        return false;
+        OptionalDouble times = leverage.times(change, trials.get(i).change());
+        return times.isEmpty() ? Integer.MAX_VALUE : times.getAsDouble() >= 1 ? 0
+                : Math.max(1, (int) (ABOUT_HALF / times.getAsDouble()));
     }
 
     /** All that is told now over all that was told before it, in words; 1 where that run is not known. */
@@ -297,6 +305,30 @@ final class LastChange {
     /** Whether on the whole the car is clearly worse than before it, whatever has gone. */
     boolean worse() {
         return left() >= WORSE;
+    }
+
+    /**
+     * Whether the last trial, put back or not, moved the balance of the air, brought nothing for such a complaint, and made
+     * something worse; other levers of it do the same work.
+     */
+    boolean airHarmed(Complaint complaint) {
+        int i = lastProper();
+        return i >= 0 && trials.binding(i) && ofAir(trials.get(i).change()) && !trials.any(i, Outcome.BETTER)
+                && trials.any(i, Outcome.WORSE) && trials.trial(i).stream().anyMatch(entry -> complaint.is(entry.on()));
+    }
+
+    /** Wings and, on a car that has some, the rake that ride heights set. */
+    static boolean ofAir(Change change) {
+        return change.adjuster().kind() == Adjuster.Kind.WING || change.adjuster().kind() == Adjuster.Kind.HEIGHT;
+    }
+
+    /** The last trial that did not only put back what was tried before; -1 where there is none. */
+    private int lastProper() {
+        int i = last;
+        while (i >= 0 && trials.isUndo(i)) {
+            i--;
+        }
+        return i;
     }
 
     /**

@@ -22,6 +22,8 @@ final class Leverage {
 
     /** A lever of which another one is so many times the stronger hardly acts. */
     private static final double MUCH = 3;
+    /** What is stronger by less than a half is no stronger: the model is not that sure, and a spring is more work than a bar. */
+    private static final double MORE = 1.5;
     /** What is so much weaker is finer. */
     private static final double FINER = 0.5;
     private static final double LEAST = 0.0005;
@@ -83,8 +85,9 @@ final class Leverage {
         Situation situation = Situation.of(first.change().adjuster(),
                 first.score().helps().stream().map(Score.Help::complaint).findFirst());
         RankedChange most = extreme(ranked, situation, whole(first, situation), 1);
-        return most == first ? Optional.empty() : Optional.of(new Choice(most.change(), "what was tried before it was not "
-                + "felt, and by the model this is the bar or spring that moves the balance of this car most"));
+        return Math.abs(whole(most, situation)) < MORE * Math.abs(whole(first, situation)) ? Optional.empty()
+                : Optional.of(new Choice(most.change(), "what was tried before it was not felt, and by the model this is the "
+                        + "bar or spring that moves the balance of this car most"));
     }
 
     private Optional<Choice> stronger(List<RankedChange> ranked, Situation situation, double own) {
@@ -145,28 +148,25 @@ final class Leverage {
         return shift.isPresent() && beyondNeutral(situation, -Math.abs(shift.getAsDouble()));
     }
 
-    /** Whether one step of a change moves the car much less than one of another, which turned it round. */
+    /** Whether one step of a bar or spring moves the car much less than one of another change, which turned it round. */
     boolean finer(Change change, Change other) {
-        Situation situation = Situation.of(change.adjuster(), Optional.empty());
-        OptionalDouble one = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();
-        OptionalDouble two = shift(other, situation);
-        return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) < FINER * Math.abs(two.getAsDouble());
+        OptionalDouble times = ofRollStiffness(change) ? times(change, other) : OptionalDouble.empty();
+        return times.isPresent() && times.getAsDouble() < FINER;
     }
 
     /** Whether one step of a change moves the car much more than one of another. */
     boolean muchStronger(Change change, Change other) {
+        OptionalDouble times = times(change, other);
+        return times.isPresent() && times.getAsDouble() > MUCH;
+    }
+
+    /** How many times as much as one step of another change one step of a change moves the car; empty where nobody knows. */
+    OptionalDouble times(Change change, Change other) {
         Situation situation = Situation.of(change.adjuster(), Optional.empty());
         OptionalDouble one = shift(change, situation);
         OptionalDouble two = shift(other, situation);
-        return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) > MUCH * Math.abs(two.getAsDouble());
-    }
-
-    /** Whether a bar or spring moves the car by a step at least as much as a step of another change does. */
-    boolean asStrong(Change change, Change other) {
-        Situation situation = Situation.of(change.adjuster(), Optional.empty());
-        OptionalDouble one = ofRollStiffness(change) ? shift(change, situation) : OptionalDouble.empty();
-        OptionalDouble two = shift(other, situation);
-        return one.isPresent() && two.isPresent() && Math.abs(one.getAsDouble()) >= Math.abs(two.getAsDouble());
+        return one.isPresent() && two.isPresent() ? OptionalDouble.of(Math.abs(one.getAsDouble() / two.getAsDouble()))
+                : OptionalDouble.empty();
     }
 
     private double whole(RankedChange change, Situation situation) {

@@ -34,8 +34,8 @@ final class StandsOut {
             return Optional.empty();
         }
         Setting setting = car.setting(change.change().adjuster()).orElseThrow();
-        return Optional.of("it stands at " + setting.now().text(setting.decimals()) + ", far from what is ordinary: what "
-                + "stands out is looked at first");
+        return Optional.of("it stands at " + setting.now().text(setting.decimals()) + ", far from what is ordinary: "
+                + "that comes before what would do a little more");
     }
 
     /** Pressures and brake balance follow what gauge and brakes ask for; what is done on a bench is not done first. */

@@ -1,5 +1,6 @@
 package camberwell.advice;
 
+import camberwell.car.Ordinary;
 import camberwell.car.Setting;
 import camberwell.fact.Day;
 import camberwell.physics.Toe;
@@ -23,7 +24,7 @@ import java.util.Optional;
  */
 final class ToeSizer {
 
-    /** A shift that a driver can feel, degrees a wheel, and the one for a strong complaint. */
+    /** A shift that a driver can feel, degrees a wheel, and the one for a strong complaint or where toe is far off. */
     private static final double AIM_DEGREES = 0.05;
     private static final double STRONG_AIM_DEGREES = 0.1;
     private static final double SPEED_KMH = 150;
@@ -51,12 +52,12 @@ final class ToeSizer {
         Axle axle = change.adjuster().axle().orElseThrow();
         Optional<Quantity> given = run.car().tyres(axle).rim();
         double rim = given.map(Quantity::si).orElse(DEFAULT_RIM_METRES);
-        boolean strong = Complaint.strong(helped);
-        double aim = strong ? STRONG_AIM_DEGREES : AIM_DEGREES;
-        int steps = (int) Math.max(1, Math.round(aim / degrees(setting.step(), rim)));
         boolean rear = change.adjuster() == Adjuster.REAR_TOE;
         boolean driven = run.car().drive().filter(drive -> drive.drives(Axle.REAR)).isPresent();
         int outOfToeOut = rear && driven && change.direction() == Direction.TOE_IN ? stepsOutOfToeOut(setting) : 0;
+        boolean far = Complaint.strong(helped) || outOfToeOut == 0 && Ordinary.leadsBack(run.car(), change);
+        double aim = far ? STRONG_AIM_DEGREES : AIM_DEGREES;
+        int steps = (int) Math.max(1, Math.round(aim / degrees(setting.step(), rim)));
         steps = Math.min(steps, Math.max(1, Bounds.steps(change.adjuster(), setting)));
         steps += outOfToeOut;
         steps = Math.min(steps, setting.stepsLeft(change.direction()));

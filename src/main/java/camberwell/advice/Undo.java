@@ -76,9 +76,14 @@ final class Undo {
                 && its.change().adjuster().kind() == Adjuster.Kind.WING && its.change().equals(other.change().opposite())));
     }
 
-    /** Whether it helped as well: then one would only trade the complaints back. */
+    /**
+     * Whether it helped as well: then one would only trade the complaints back. What it was not made for may have got better by
+     * luck, or by the driver's caution; where what it was made for got worse, that is no reason to leave it.
+     */
     private boolean mixed(int index) {
-        return trials.trial(index).stream().anyMatch(entry -> entry.outcome() == Outcome.BETTER);
+        List<Tried> better = trials.trial(index).stream().filter(entry -> entry.outcome() == Outcome.BETTER).toList();
+        boolean missed = doubt.madeFor(trials.get(index)) && better.stream().noneMatch(doubt::madeFor);
+        return !better.isEmpty() && !missed;
     }
 
     /** What the way back rests on. */

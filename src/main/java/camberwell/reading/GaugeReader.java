@@ -5,6 +5,7 @@ import static camberwell.reading.AxlePressures.text;
 
 import camberwell.fact.Reading.State;
 import camberwell.run.Case;
+import camberwell.run.TyreReading;
 import camberwell.units.Quantity;
 import camberwell.units.Unit;
 import camberwell.vocabulary.Axle;
@@ -40,6 +41,22 @@ final class GaugeReader {
         target(axle, AxlePressures.of(wheels));
         minimum(axle, wheels);
         lost(axle, wheels);
+        filledUnlike(axle, wheels);
+    }
+
+    /** Two tyres of one axle that were filled unlike and not read hot: on a circuit that turns both ways nobody means that. */
+    private void filledUnlike(Axle axle, List<WheelFigures> wheels) {
+        List<WheelFigures> cold = wheels.stream().filter(tyre -> tyre.hot().isEmpty()
+                && Optional.ofNullable(run.tyres().get(tyre.wheel())).flatMap(TyreReading::coldPressure).isPresent()).toList();
+        if (cold.size() < 2 || run.conditions().turns().oneSided()) {
+            return;
+        }
+        double apart = Math.abs(cold.get(0).cold().orElseThrow().si() - cold.get(1).cold().orElseThrow().si()) / 1e5;
+        if (apart >= ALONE_STARTS) {
+            notes.doubt("the " + axle.id() + " tyres were filled unlike, " + cold.get(0).wheel().id() + " "
+                    + text(cold.get(0).cold().orElseThrow()) + " and " + cold.get(1).wheel().id() + " "
+                    + text(cold.get(1).cold().orElseThrow()) + ": set them alike before the car is judged, unless that is meant");
+        }
     }
 
     private void target(Axle axle, AxlePressures pressures) {

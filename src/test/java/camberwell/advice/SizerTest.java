@@ -292,6 +292,17 @@ class SizerTest {
             assertEquals("0.15 deg", rearToeIn("0.10 deg").to().orElseThrow().text(2));
         }
 
+        @Test
+        @DisplayName("toe that stands far from what is ordinary moves by a tenth of a degree: half of that would not be felt")
+        void farOff() {
+            assertEquals("-0.20 deg", frontToeIn("-0.30 deg").to().orElseThrow().text(2));
+            assertEquals("-0.05 deg", frontToeIn("-0.10 deg").to().orElseThrow().text(2));
+        }
+
+        private static Size frontToeIn(String now) {
+            return size("front-toe toe-in", yaml(text("setup: {front-toe: " + now + "}\n")));
+        }
+
         private static Size rearToeIn(String now) {
             return size("rear-toe toe-in", yaml(text("setup: {rear-toe: " + now + "}\n")
                     .replace("min: 0.00 deg", "min: -0.30 deg")));

@@ -184,4 +184,66 @@ class LastChangeTest {
         String clear = first(advise("4", told("oversteer", "exit", "clear"), brakes));
         assertEquals("rear-anti-roll-bar softer 4 -> 3", clear);
     }
+
+    /** Wings and rake are one lever to the car: how its downforce is shared between front and rear. */
+    @Test
+    @DisplayName("a wing that cured nothing and upset the tail is not followed by rake, which does the same work")
+    void noMoreAir() {
+        String winged = CAR.formatted("4").replace("brake-bias: {", "front-wing: {now: 5, min: 1, max: 9, step: 1}, "
+                + "front-ride-height: {now: 50 mm, min: 40 mm, max: 60 mm, step: 2 mm}, "
+                + "rear-ride-height: {now: 60 mm, min: 50 mm, max: 70 mm, step: 2 mm}, brake-bias: {");
+        String push = "reports:\n  - {symptom: understeer, phase: exit, speed: fast, severity: clear, occurrence: every-lap}\n";
+        String tried = "tried:\n  - {change: front-wing more, steps: 1, run: 1, outcome: %s, on: understeer, phase: exit, "
+                + "speed: fast}\n  - {change: front-wing more, steps: 1, run: 1, outcome: worse, on: oversteer, phase: mid-corner}\n"
+                + "  - {change: front-wing less, steps: 1, run: 2, outcome: better, on: oversteer, phase: mid-corner}\n";
+        String rake = "rear-ride-height higher";
+        assertTrue(changes(Paddock.advise(Trackside.yaml("title: a\n" + winged + push))).contains(rake));
+        Advice inVain = Paddock.advise(Trackside.yaml("title: a\n" + winged + push + tried.formatted("same")));
+        assertTrue(!changes(inVain).contains(rake) && !inVain.changes().isEmpty(), changes(inVain).toString());
+        assertTrue(inVain.withheld().stream().anyMatch(it -> it.change().id().equals(rake)
+                && it.reason().contains("balance of the air")));
+        // What did cure it, at a price, leaves a finer lever of the same kind its place.
+        Advice price = Paddock.advise(Trackside.yaml("title: a\n" + winged + push + tried.formatted("better")));
+        assertTrue(changes(price).contains(rake), changes(price).toString());
+    }
+
+    @Test
+    @DisplayName("what made worse what it was made for goes back, though something else got better; for a mixed result it stays")
+    void missedItsAim() {
+        String worse = "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: worse, on: %s}\n";
+        String better = "  - {change: front-anti-roll-bar softer, steps: 1, from: 5, to: 4, outcome: better, on: %s}\n";
+        // Less of the load transfer at the front is for a push, and costs a tail that is loose already.
+        assertEquals("front-anti-roll-bar stiffer 4 -> 5", first(advise("4", told("understeer", "mid-corner", "clear"),
+                worse.formatted("understeer") + better.formatted("oversteer"))));
+        assertNotEquals("front-anti-roll-bar stiffer 4 -> 5", first(advise("4", told("oversteer", "mid-corner", "slight"),
+                worse.formatted("oversteer") + better.formatted("understeer"))));
+    }
+
+    /** On a car with toe and pressures alone; that rear pressure acts on the grip under power is what its note says. */
+    @Test
+    @DisplayName("what was put back because it made the complaint worse may be tried the other way, where its note is for that")
+    void theOtherWay() {
+        String car = "title: a\ncar: {name: a, drive: rear, adjusters: {rear-toe: {now: 0.1 deg, min: 0 deg, max: 0.4 deg, step: "
+                + "0.05 deg}, rear-pressure: {now: 1.9 bar, min: 1.6 bar, max: 2.5 bar, step: 0.05 bar}}}\nreports:\n"
+                + told("oversteer", "exit", "clear");
+        String tried = "tried:\n  - {change: rear-pressure higher, steps: 2, from: 1.9 bar, to: 2.0 bar, outcome: %s, "
+                + "put-back: yes}\n";
+        assertTrue(changes(Paddock.advise(Trackside.yaml(car))).stream().noneMatch("rear-pressure lower"::equals));
+        assertTrue(changes(Paddock.advise(Trackside.yaml(car + tried.formatted("worse")))).contains("rear-pressure lower"));
+        assertTrue(changes(Paddock.advise(Trackside.yaml(car + tried.formatted("same")))).stream()
+                .noneMatch("rear-pressure lower"::equals));
+    }
+
+    @Test
+    @DisplayName("where the front bar is used up, a rear-drive car that pushes on the way in gets a stiffer rear bar")
+    void rearBarOnTheWayIn() {
+        String tried = "  - {change: front-anti-roll-bar softer, steps: 1, from: 2, to: 1, outcome: same}\n"
+                + "  - {change: front-camber more-negative, from: -2.3 deg, to: -2.5 deg, outcome: same}\n"
+                + "  - {change: front-springs softer, from: 95 N/mm, to: 90 N/mm, outcome: same}\n";
+        String push = told("understeer", "entry", "clear");
+        assertTrue(changes(advise("1", push, tried)).contains("rear-anti-roll-bar stiffer"));
+        // A tail that is light off the throttle would be lighter still.
+        assertTrue(changes(advise("1", push + told("oversteer", "lift-off", "clear"), tried)).stream()
+                .noneMatch("rear-anti-roll-bar stiffer"::equals));
+    }
 }

@@ -78,6 +78,17 @@ class OneDirectionTest {
         assertFalse(changes(advice).contains("front-anti-roll-bar softer"), changes(advice).toString());
     }
 
+    @ParameterizedTest
+    @CsvSource({"1.50, 1.70, '', true", "1.50, 1.52, '', false", "1.50, 1.70, ', turns: right', false"})
+    @DisplayName("and fronts that were filled unlike, of which nothing else was read: set alike first, and no search for damage")
+    void filledUnlike(String left, String right, String turns, boolean told) {
+        Advice advice = on(turns, "tyres:\n  front-left: {cold-pressure: " + left + " bar}\n  front-right: "
+                + "{cold-pressure: " + right + " bar}\n" + told("understeer, phase: mid-corner, turn: right"));
+        assertEquals(told, advice.doubts().stream().anyMatch(doubt -> doubt.contains("filled unlike")),
+                advice.doubts().toString());
+        assertTrue(advice.halt().isEmpty());
+    }
+
     @Test
     @DisplayName("a push one way and a loose rear the other way: the corner weights are crossed")
     void crossed() {
