@@ -60,7 +60,7 @@ public final class LogSource implements Closeable {
                 throw e;
             }
         } catch (NoSuchFileException e) {
-            throw problem(name, "there is no such file", Siblings.nearestFile(file));
+            throw new ProblemsException(Problem.missing(name, Siblings.nearestFile(file)));
         } catch (AccessDeniedException e) {
             throw problem(name, "the file may not be read", Optional.empty());
         } catch (IOException e) {
@@ -85,8 +85,8 @@ public final class LogSource implements Closeable {
     /** A problem with the bytes themselves. */
     static ProblemsException broken(String name, IOException e) {
         boolean packing = e instanceof java.util.zip.ZipException || e instanceof java.io.EOFException;
-        return problem(name, packing ? "the gzip file is damaged or cut off: " + e.getMessage() + "; pack the log anew, or "
-                + "give it unpacked" : "cannot be read: " + e.getMessage(), Optional.empty());
+        return packing ? problem(name, "the gzip file is damaged or cut off; pack the log anew, or give it unpacked",
+                Optional.empty()) : new ProblemsException(Problem.unreadable(name, e));
     }
 
     private static ProblemsException problem(String name, String message, Optional<String> suggestion) {

@@ -152,7 +152,8 @@ final class AdviseCommand implements Callable<Integer>, TakesRules {
             return new Outcome(Optional.of(format.value() == Format.TEXT ? text(advice) : json(advice)),
                     file.warnings().stream().map(Problem::text).toList());
         } catch (ProblemsException e) {
-            return new Outcome(Optional.empty(), e.problems().stream().map(Problem::withExcerpt).toList());
+            return new Outcome(Optional.empty(), e.problems().stream()
+                    .map(problem -> engine.home().placed(problem, console).withExcerpt()).toList());
         }
     }
 

@@ -37,6 +37,11 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
                 + (warnings.isEmpty() ? "" : ", " + Counted.of(warnings.size(), "warning"));
     }
 
+    /** The same, with what is wrong with the program's own files by names that lead there. */
+    Checked placed(Home home, Console console) {
+        return new Checked(problems.stream().map(problem -> home.placed(problem, console)).toList(), rules, notes, warnings);
+    }
+
     /**
      * Checks folders, or the built-in rules when there are none; what may not be in a folder is a problem like others.
      */
@@ -109,14 +114,21 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
 
     /** Checks the built-in rules and notes, touched or not. */
     static Checked builtIn(Engine engine) {
+        // The other files take as long as the rules do, and so do the notes; none waits for the other.
+        CompletableFuture<List<Problem>> ofOthers = CompletableFuture.supplyAsync(() -> ProgramFiles.problems(engine.home()));
         Notes notes = engine.notes();
-        // The notes take as long as the rules do, and neither waits for the other.
         CompletableFuture<List<Problem>> ofNotes = CompletableFuture.supplyAsync(notes::problems);
         RuleSet set = engine.ruleSet();
-        List<Problem> problems = new ArrayList<>(
-                new RuleCheck(set, Home.names(notes), always(notes), notes::file, engine.weights()).builtIn());
+        List<Problem> problems = new ArrayList<>(ofOthers.join());
         problems.addAll(ofNotes.join());
-        return new Checked(problems.stream().sorted().toList(), set.rules().size(), notes.names().size());
+        try {
+            problems.addAll(new RuleCheck(set, Home.names(notes), always(notes), notes::file, engine.weights()).builtIn());
+        } catch (ProblemsException e) {
+            // Weights that cannot be read, as was found above.
+            problems.addAll(e.problems());
+        }
+        return new Checked(problems.stream().distinct().sorted().toList(), set.rules().size(),
+                notes.names().size());
     }
 
     /** A problem of a case by the name that the folder was given, rather than by the whole path. */
@@ -125,9 +137,7 @@ record Checked(List<Problem> problems, int rules, int notes, List<Problem> warni
             String place = console.path(pack.name()).toString();
             if (problem.file().startsWith(place)) {
                 String file = pack.name() + problem.file().substring(place.length()).replace('\\', '/');
-                return new Problem(file, problem.line(), problem.column(), problem.message(), problem.suggestion(),
-                        problem.warning(),
-                        problem.excerpt());
+                return problem.inFile(file);
             }
         }
         return problem;

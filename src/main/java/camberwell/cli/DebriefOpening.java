@@ -13,12 +13,10 @@ import camberwell.run.Conditions;
 import camberwell.run.Driven;
 import camberwell.run.Made;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Where a talk begins: with a case that was saved, with the next run of a book, with a car, or with the kinds of cars. */
 final class DebriefOpening {
@@ -73,7 +71,7 @@ final class DebriefOpening {
         if (fresh.isPresent()) {
             return Debrief.of(source, fresh.get());
         }
-        return Debrief.of(source, "Debrief", kinds());
+        return Debrief.of(source, "Debrief", engine.home().carClasses());
     }
 
     private Debrief.Source source() {
@@ -92,13 +90,6 @@ final class DebriefOpening {
         }
         return new Earlier(next.last(), next.number(), begun, next::inform,
                 (run, typed) -> MadeWords.apply(run, typed, next.last().driven().changed()));
-    }
-
-    private List<Car> kinds() throws IOException {
-        try (Stream<Path> files = Files.list(engine.home().folder().resolve("rules").resolve("car-classes"))) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted()
-                    .map(file -> new CaseReader().readCar(file)).toList();
-        }
     }
 
     private static Case untold(Car car, Path file) {

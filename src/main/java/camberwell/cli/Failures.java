@@ -22,9 +22,12 @@ import picocli.CommandLine.ParseResult;
 final class Failures implements IParameterExceptionHandler, IExecutionExceptionHandler, IExecutionStrategy {
 
     private final Console console;
+    private final Home home;
 
-    Failures(Console console) {
+    /** @param home whose files may be what is wrong */
+    Failures(Console console, Home home) {
         this.console = console;
+        this.home = home;
     }
 
     /** Runs the command. Help that cannot be written is a failure as any other, which picocli by itself takes for a bug. */
@@ -44,7 +47,7 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
 
     @Override
     public int handleParseException(ParameterException exception, String[] arguments) {
-        console.err().println(Misunderstood.text(exception));
+        console.err().println(Misunderstood.text(exception, arguments));
         console.err().println("See: " + exception.getCommandLine().getCommandSpec().qualifiedName() + " --help");
         return ExitCode.WRONG_INPUT;
     }
@@ -68,7 +71,11 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
             console.err().println(Text.quoted(path.getInput()) + " cannot be the name of a file in this language setting");
             return ExitCode.WRONG_INPUT;
         }
-        if (exception instanceof RuleProblemException || exception instanceof UncheckedIOException) {
+        if (exception instanceof RuleProblemException rules) {
+            console.err().println(console.shown(home.placed(rules, console)));
+            return ExitCode.WRONG_INPUT;
+        }
+        if (exception instanceof UncheckedIOException) {
             console.err().println(exception.getMessage());
             return ExitCode.WRONG_INPUT;
         }
@@ -76,7 +83,7 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     }
 
     private int told(ProblemsException wrong) {
-        wrong.problems().forEach(problem -> console.err().println(console.shown(problem.withExcerpt())));
+        wrong.problems().forEach(problem -> console.err().println(console.shown(home.placed(problem, console).withExcerpt())));
         return ExitCode.WRONG_INPUT;
     }
 

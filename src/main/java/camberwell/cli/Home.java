@@ -3,12 +3,14 @@ package camberwell.cli;
 import camberwell.advice.Weights;
 import camberwell.car.Car;
 import camberwell.channel.Limits;
+import camberwell.engine.RuleProblemException;
 import camberwell.input.CaseReader;
 import camberwell.knowledge.Note;
 import camberwell.knowledge.Notes;
 import camberwell.knowledge.Terms;
 import camberwell.language.Dictionary;
 import camberwell.language.Names;
+import camberwell.problem.Problem;
 import camberwell.saying.Sayings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -29,11 +31,14 @@ import java.util.stream.Stream;
  */
 record Home(Path folder) {
 
+    private static final List<String> FOLDERS = List.of("rules", "knowledge-notes");
+
     /** Where the launcher says, or where the jar lies. */
     static Path find() {
         String said = System.getProperty("camberwell.home", "");
         if (!said.isEmpty()) {
-            return Path.of(said);
+            // The launcher says it as seen from where it went itself; the person is elsewhere.
+            return Path.of(said).toAbsolutePath().normalize();
         }
         try {
             Path place = Path.of(Home.class.getProtectionDomain().getCodeSource().getLocation().toURI());
@@ -62,6 +67,11 @@ record Home(Path folder) {
 
     Weights weights() {
         return reading(() -> Weights.read(rules("weights.yaml")));
+    }
+
+    /** The file that shows the thresholds. */
+    Path thresholds() {
+        return rules("thresholds.yaml");
     }
 
     Limits limits() {
@@ -94,6 +104,11 @@ record Home(Path folder) {
         return Stream.of(demoCars(), cars("rules/reference-cars")).flatMap(List::stream).toList();
     }
 
+    /** The kinds of cars, for whoever has no car's file. */
+    List<Car> carClasses() {
+        return cars("rules/car-classes");
+    }
+
     private List<Car> cars(String below) {
         return reading(() -> {
             try (Stream<Path> files = Files.list(folder.resolve(below))) {
@@ -101,6 +116,24 @@ record Home(Path folder) {
                         .toList();
             }
         });
+    }
+
+    /** A problem of one of these files by its whole name, where it goes by one that leads there from this folder alone. */
+    Problem placed(Problem problem, Console console) {
+        return problem.inFile(placed(problem.file(), console));
+    }
+
+    private String placed(String file, Console console) {
+        boolean own = FOLDERS.stream().anyMatch(below -> file.startsWith(below + "/"))
+                && !Files.exists(console.path(file)) && Files.exists(folder.resolve(file));
+        return own ? folder.resolve(file).toString() : file;
+    }
+
+    /** The same of a message that begins with the name of a file and a colon. */
+    String placed(RuleProblemException wrong, Console console) {
+        String message = wrong.getMessage();
+        int end = message.indexOf(':');
+        return end < 0 ? message : placed(message.substring(0, end), console) + message.substring(end);
     }
 
     /** The names that rules may use: those of the notes. */

@@ -152,13 +152,15 @@ public final class Main implements Runnable {
                 .add("rules", () -> rules(console, engine, arguments))
                 .addTo(line, arguments);
         Commands.help(line.getCommandSpec());
-        line.setOut(new PrintWriter(console.out(), true));
+        boolean narrow = console.width() < NarrowLines.LEAST;
+        line.setOut(narrow ? new PrintWriter(new NarrowLines(console.out(), console.width()), true)
+                : new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setUsageHelpWidth(Math.max(55, console.width()));
+        line.setUsageHelpWidth(narrow ? NarrowLines.UNBROKEN : console.width());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(
                 console.styled() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
-        Failures failures = new Failures(console);
+        Failures failures = new Failures(console, engine.home());
         line.setParameterExceptionHandler(failures);
         line.setExecutionExceptionHandler(failures);
         line.setExecutionStrategy(failures);
@@ -211,6 +213,6 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        spec.commandLine().usage(console.out());
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 }

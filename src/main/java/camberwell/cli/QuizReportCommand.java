@@ -2,6 +2,7 @@ package camberwell.cli;
 
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.problem.Siblings;
 import camberwell.report.Page;
 import camberwell.vocabulary.Change;
 import java.io.IOException;
@@ -11,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -52,8 +52,8 @@ final class QuizReportCommand implements Callable<Integer> {
         List<AnswerSheet> sheets = new ArrayList<>();
         for (String file : files) {
             Path path = console.path(file);
-            if (!Files.isRegularFile(path)) {
-                throw new ProblemsException(Problem.of(file, "there is no such file", Optional.empty()));
+            if (!Files.exists(path)) {
+                throw new ProblemsException(Problem.missing(file, Siblings.nearestFile(path)));
             }
             sheets.add(AnswerSheet.read(path, file));
         }

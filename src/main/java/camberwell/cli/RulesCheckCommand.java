@@ -51,10 +51,10 @@ final class RulesCheckCommand implements Callable<Integer> {
             list();
             return ExitCode.DONE;
         }
-        Checked checked = Checked.of(folders, trusted, console, engine);
+        Checked checked = Checked.of(folders, trusted, console, engine).placed(engine.home(), console);
         if (format == Format.TEXT) {
-            checked.problems().forEach(problem -> console.out().println(problem.withExcerpt()));
-            checked.warnings().forEach(warning -> console.out().println(warning.text()));
+            checked.problems().forEach(problem -> console.out().println(console.shown(problem.withExcerpt())));
+            checked.warnings().forEach(warning -> console.out().println(console.shown(warning.text())));
             console.out().println(checked.summary());
         } else {
             json(checked);
@@ -94,9 +94,9 @@ final class RulesCheckCommand implements Callable<Integer> {
         });
     }
 
-    private static void write(JsonGenerator json, Problem problem) throws IOException {
+    private void write(JsonGenerator json, Problem problem) throws IOException {
         json.writeStartObject();
-        json.writeStringField("file", problem.file());
+        json.writeStringField("file", console.shown(problem.file()));
         json.writeNumberField("line", problem.line());
         json.writeNumberField("column", problem.column());
         json.writeStringField("message", problem.message());

@@ -102,6 +102,7 @@ final class RulesCompareCommand implements Callable<Integer>, TakesRules {
 
     private Engine with(List<String> folders) {
         RulesOption.Named named = rules.on(engine.builtIn(), console, folders);
+        RulesOption.refuseEmpty(named.packs());
         return named.base().withRules(named.packs());
     }
 

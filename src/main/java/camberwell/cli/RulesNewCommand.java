@@ -62,6 +62,7 @@ final class RulesNewCommand implements Callable<Integer>, TakesRules {
 
     @Override
     public Integer call() {
+        NewFiles.check("--answers", answers, true, console);
         engine = rules.on(engine, console);
         Path into = console.path(folder);
         List<RulePack> before = Files.exists(into) ? RulesOption.read(List.of(folder), List.of(), console) : List.of();

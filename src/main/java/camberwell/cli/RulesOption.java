@@ -34,11 +34,16 @@ final class RulesOption {
     /** {@code engine} with the rules of the folders that were named. */
     Engine on(Engine engine, Console console) {
         List<RulePack> packs = read(folders.value(), trusted.value(), console);
+        refuseEmpty(packs);
+        return engine.withRules(packs);
+    }
+
+    /** @throws ProblemsException if one of {@code packs} has nothing in it: most likely another folder was meant */
+    static void refuseEmpty(List<RulePack> packs) {
         List<Problem> empty = packs.stream().filter(RulesOption::empty).map(RulesOption::nothingIn).toList();
         if (!empty.isEmpty()) {
             throw new ProblemsException(empty);
         }
-        return engine.withRules(packs);
     }
 
     /**

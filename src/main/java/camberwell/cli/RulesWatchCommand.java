@@ -4,6 +4,7 @@ import camberwell.engine.RuleProblemException;
 import camberwell.pack.RulePack;
 import camberwell.problem.Problem;
 import camberwell.problem.ProblemsException;
+import camberwell.problem.Siblings;
 import camberwell.report.Page;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -64,7 +65,10 @@ final class RulesWatchCommand implements Callable<Integer>, TakesRules {
     public Integer call() throws IOException {
         Path watched = console.path(folder);
         if (!Files.isDirectory(watched)) {
-            throw new ProblemsException(Problem.of(folder, "there is no such folder", Optional.empty()));
+            throw new ProblemsException(Problem.of(folder, Files.exists(watched) ? "is a file; what is watched is "
+                    + "a folder" : "there is no such folder", Files.exists(watched) ? Optional.empty()
+                    : Siblings.nearest(watched, Files::isDirectory)
+                    .map(near -> Path.of(folder).resolveSibling(near).toString())));
         }
         try (WatchService service = watched.getFileSystem().newWatchService()) {
             register(watched, service);

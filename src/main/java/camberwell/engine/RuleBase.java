@@ -115,6 +115,20 @@ public final class RuleBase {
         }
     }
 
+    /**
+     * Compiles what is no sentence among the built-in rules, where somebody has touched it since they were built.
+     *
+     * @return how many files that were
+     * @throws RuleProblemException if Drools does not understand it
+     */
+    public static int compileDrools(Path home) throws IOException {
+        RuleFolder folder = RuleFolder.builtIn(home);
+        BuiltInRules known = new BuiltInRules(folder.dictionary());
+        List<Source> touched = folder.sources().stream().filter(source -> !source.sentences() && known.find(source).isEmpty())
+                .toList();
+        return touched.isEmpty() ? 0 : new RuleCompiler(folder.dictionary()).compile(touched).size();
+    }
+
     static RuleBase open(RuleSet set, ModelLoader loader) {
         Map<String, List<Needs>> needs = new HashMap<>();
         set.rules().values().forEach(rule ->

@@ -1,8 +1,8 @@
 package camberwell.fact;
 
 /**
- * From what on the words of rules hold. The built-in ones stand in {@code rules/thresholds.yaml} too, which a test holds
- * against these: a start has no time to read what nobody changed.
+ * From what on the words of rules hold. The built-in ones are shown in {@code rules/thresholds.yaml}, which the check of the
+ * rules holds against these: a start has no time to read what nobody changed.
  *
  * @param coldTrack °C; below it a track warms no tyre
  * @param hotTrack °C; above it a track cools no tyre

@@ -75,8 +75,7 @@ public final class Book {
                 Files.createDirectories(folder);
             }
         } catch (IOException e) {
-            throw new ProblemsException(Problem.of(folder.toString(), "cannot be made: " + e.getMessage(),
-                    Optional.empty()));
+            throw new ProblemsException(Problem.unwritable(folder.toString(), e));
         }
         return in(folder);
     }
@@ -105,9 +104,10 @@ public final class Book {
             for (Path file : (Iterable<Path>) files::iterator) {
                 page(file).ifPresent(pages::add);
             }
-        } catch (IOException | UncheckedIOException e) {
-            throw new ProblemsException(Problem.of(folder.toString(), "cannot be read: " + e.getMessage(),
-                    Optional.empty()));
+        } catch (UncheckedIOException e) {
+            throw new ProblemsException(Problem.unreadable(folder.toString(), e.getCause()));
+        } catch (IOException e) {
+            throw new ProblemsException(Problem.unreadable(folder.toString(), e));
         }
         pages.sort(Comparator.comparingInt(Page::number).thenComparing(page -> page.file().toString()));
         return pages;
@@ -189,8 +189,7 @@ public final class Book {
                 }
                 return move(page.file(), target);
             } catch (IOException e) {
-                throw new ProblemsException(Problem.of(page.file().toString(), "cannot be moved: " + e.getMessage(),
-                        Optional.empty()));
+                throw new ProblemsException(Problem.unwritable(page.file().toString(), e));
             }
         });
     }

@@ -22,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,9 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
  */
 record OneCase(Document in, Path folder, List<Substitution> substitutions, Problems problems, Map<Path, Car> cars,
         Function<String, Heard> ear, Map<String, Set<String>> questions, List<Path> bounds) {
+
+    /** More than anybody looks back on; each is a file to be read. */
+    private static final int MOST_EARLIER = 100;
 
     /**
      * The case; empty, with the problems noted, when it has no car.
@@ -72,12 +76,8 @@ record OneCase(Document in, Path folder, List<Substitution> substitutions, Probl
                 .orElse(Map.of());
         Map<Wheel, TyreReading> tyres = fields.map("tyres", "wheel").map(TyresReader::read).orElse(Map.of());
         List<Report> reports = Report.once(reports(fields.list("reports")));
-        List<Case> earlier = new ArrayList<>();
-        for (Node node : fields.list("earlier-runs")) {
-            if (withEarlier) {
-                earlierRun(node, car).ifPresent(earlier::add);
-            }
-        }
+        List<Node> earlierNodes = fields.list("earlier-runs");
+        List<Case> earlier = withEarlier ? earlierRuns(earlierNodes, car) : List.of();
         List<String> answered = new ArrayList<>();
         for (Node node : fields.list("answered")) {
             if (node instanceof ScalarNode word) {
@@ -190,6 +190,20 @@ record OneCase(Document in, Path folder, List<Substitution> substitutions, Probl
             Fields.map(node, "a report", in, "key").flatMap(ReportReader::read).ifPresent(reports::add);
         }
         return reports;
+    }
+
+    private List<Case> earlierRuns(List<Node> nodes, Optional<Car> car) {
+        if (nodes.size() > MOST_EARLIER) {
+            in.error(nodes.get(MOST_EARLIER), "at most " + MOST_EARLIER + " earlier runs are read, and these are " + nodes.size()
+                    + "; leave the oldest out");
+            return List.of();
+        }
+        Map<String, Case> earlier = new LinkedHashMap<>();
+        for (Node node : nodes) {
+            earlierRun(node, car).filter(run -> earlier.putIfAbsent(run.source(), run) != null).ifPresent(again ->
+                    in.error(node, "this run stands here a second time; leave it out"));
+        }
+        return List.copyOf(earlier.values());
     }
 
     private Optional<Case> earlierRun(Node node, Optional<Car> car) {

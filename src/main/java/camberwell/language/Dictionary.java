@@ -1,5 +1,8 @@
 package camberwell.language;
 
+import camberwell.problem.Problem;
+import camberwell.problem.ProblemsException;
+import camberwell.problem.Text;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +29,8 @@ public final class Dictionary {
     /** A comment that tells what the sentence above it means. */
     private static final String MEANING = "#:";
 
+    /** How problems name it. */
+    private static final String FILE = "rules/dictionary.dsl";
     private static final String END_OF_SYMPTOMS = "|cold-middle}";
 
     private final String text;
@@ -77,16 +82,20 @@ public final class Dictionary {
             }
             Matcher matcher = LINE.matcher(line);
             if (!matcher.matches()) {
-                throw new IllegalArgumentException("dictionary line " + number + " is no sentence: " + line);
+                throw wrong(number, line, "this line is neither a comment nor a sentence with its meaning behind a =");
             }
             try {
                 sentences.add(Sentence.parse(matcher.group(1).equals("when"), matcher.group(2), matcher.group(3), topic,
                         gaps));
             } catch (IllegalArgumentException e) {
-                throw new IllegalArgumentException("dictionary line " + number + ": " + e.getMessage(), e);
+                throw wrong(number, line, e.getMessage());
             }
         }
         return List.copyOf(sentences);
+    }
+
+    private static ProblemsException wrong(int number, String line, String message) {
+        return new ProblemsException(new Problem(FILE, number, 1, message, Optional.empty(), false, Text.line(line)));
     }
 
     /** The file as it stands. */
@@ -102,7 +111,7 @@ public final class Dictionary {
     /**
      * Every sentence, in the file's order.
      *
-     * @throws IllegalArgumentException if a line is neither a comment nor a mapping
+     * @throws ProblemsException if a line is neither a comment nor a mapping
      */
     public synchronized List<Sentence> sentences() {
         if (sentences == null) {

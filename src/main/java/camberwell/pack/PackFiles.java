@@ -177,7 +177,7 @@ final class PackFiles {
                 }
             }
         } catch (IllegalArgumentException e) {
-            problem("", "is no zip file that can be read: " + e.getMessage());
+            problem("", "is no zip file that can be read: it is damaged, or the names in it are not UTF-8 text");
             return;
         }
         names.sort(null);

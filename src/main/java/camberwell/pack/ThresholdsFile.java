@@ -27,8 +27,12 @@ public final class ThresholdsFile {
      * @throws ProblemsException with everything that is wrong with it
      */
     static Thresholds read(String file, String text, Thresholds before, Problems problems) {
-        return Document.parse(file, text, problems).map(document -> read(document.fields("threshold"), before))
-                .orElse(before);
+        return Document.parse(file, text, problems).map(document -> {
+            Fields fields = document.fields("threshold");
+            Thresholds read = read(fields, before);
+            fields.done();
+            return read;
+        }).orElse(before);
     }
 
     private static Thresholds read(Fields fields, Thresholds before) {
@@ -38,10 +42,17 @@ public final class ThresholdsFile {
             fields.error(fields.has("cold-track") ? "cold-track" : "hot-track",
                     "a track that is cold would be hot as well: " + shown(cold) + " and " + shown(hot));
         }
-        Thresholds read = new Thresholds(cold, hot, laps(fields, "long-run").orElse(before.longRun()),
+        return new Thresholds(cold, hot, laps(fields, "long-run").orElse(before.longRun()),
                 laps(fields, "old-tyres").orElse(before.oldTyres()));
-        fields.done();
-        return read;
+    }
+
+    /** Those of {@code fields}, which has to have them all, that are not as they are built in: each with what it is. */
+    public static Map<String, String> notBuiltIn(Fields fields) {
+        Map<String, String> builtIn = shown(Thresholds.BUILT_IN);
+        builtIn.keySet().forEach(fields::require);
+        Map<String, String> read = shown(read(fields, Thresholds.BUILT_IN));
+        builtIn.entrySet().removeIf(entry -> entry.getValue().equals(read.get(entry.getKey())));
+        return builtIn;
     }
 
     private static Optional<Double> celsius(Fields fields, String key) {

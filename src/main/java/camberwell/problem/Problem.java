@@ -2,11 +2,15 @@ package camberwell.problem;
 
 import java.io.EOFException;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.zip.ZipException;
 
 /**
  * One thing that is wrong with an input, for a person to act on.
@@ -43,20 +47,37 @@ public record Problem(String file, int line, int column, String message, Optiona
 
     /** A file that cannot be written, with the operating system's reason. */
     public static Problem unwritable(String file, IOException e) {
-        String reason = e instanceof NoSuchFileException ? "its folder is not there"
-                : e instanceof AccessDeniedException ? "this user may not write there"
-                : e instanceof FileSystemException of && of.getReason() != null ? of.getReason() : e.getMessage();
-        return of(file, "cannot be written: " + reason, Optional.empty());
+        return of(file, "cannot be written: " + (e instanceof NoSuchFileException ? "its folder is not there"
+                : e instanceof AccessDeniedException ? "this user may not write there" : reason(e)), Optional.empty());
     }
 
     /** A file that cannot be read, with the operating system's reason. */
     public static Problem unreadable(String file, IOException e) {
-        String reason = e instanceof NoSuchFileException ? "it is gone"
-                : e instanceof AccessDeniedException ? "this user may not read it"
-                : e instanceof EOFException ? "it is cut off"
-                : e instanceof FileSystemException of && of.getReason() != null ? of.getReason()
-                : e.getMessage() == null ? "it is damaged" : e.getMessage();
-        return of(file, "cannot be read: " + reason, Optional.empty());
+        return of(file, "cannot be read: " + reason(e), Optional.empty());
+    }
+
+    /** A file that is not there, with the name of one that may have been meant. */
+    public static Problem missing(String file, Optional<String> suggestion) {
+        // Java has this in the place of bytes that are no text, and finds no file by it.
+        return file.indexOf('\uFFFD') < 0 ? of(file, "there is no such file", suggestion)
+                : of(file, "the file's name is not UTF-8 text, so that it cannot be found; rename it", Optional.empty());
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof FileSystemException of) {
+            return e instanceof NoSuchFileException ? "it is gone"
+                    : e instanceof AccessDeniedException ? "this user may not read it"
+                    : e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException ? "a file is in the way"
+                    : of.getReason() != null ? of.getReason() : "the system does not say why";
+        }
+        return e instanceof EOFException ? "it is cut off"
+                : e instanceof CharacterCodingException ? "it is not UTF-8 text"
+                : e instanceof ZipException || e.getMessage() == null ? "it is damaged" : e.getMessage();
+    }
+
+    /** The same by another name of the file. */
+    public Problem inFile(String other) {
+        return new Problem(other, line, column, message, suggestion, warning, excerpt);
     }
 
     /** {@code FILE:LINE:COLUMN: what is wrong; did you mean "x"?} */

@@ -21,8 +21,8 @@ import java.util.Optional;
 final class GaugeReader {
 
     /** Bar between the two tyres of an axle from which one of them is told of alone. */
-    private static final double ALONE_STARTS = 0.06;
-    private static final double ALONE_FULL = 0.16;
+    static final double ALONE_STARTS = 0.06;
+    static final double ALONE_FULL = 0.16;
     /** The gas is cooler than the tread; hotter by more than this and a gauge or a thermometer is wrong, K. */
     private static final double GAS_OVER_TREAD = 10;
 

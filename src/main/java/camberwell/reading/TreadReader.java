@@ -24,13 +24,13 @@ final class TreadReader {
     /** How far one tyre of an axle counts whose partner does not show the same. */
     private static final double ONE_OF_TWO = 0.6;
     /** Kelvin outside the window from which it is clear. */
-    private static final double WINDOW_FULL = 10;
+    static final double WINDOW_FULL = 10;
     /** Kelvin outside the window up to which a tyre may still be called inside it. */
     private static final double WINDOW_NEAR = 3;
-    private static final double HOTTER_AXLE_STARTS = 5;
-    private static final double HOTTER_AXLE_FULL = 15;
-    private static final double SIDES_STARTS = 8;
-    private static final double SIDES_FULL = 20;
+    static final double HOTTER_AXLE_STARTS = 5;
+    static final double HOTTER_AXLE_FULL = 15;
+    static final double SIDES_STARTS = 8;
+    static final double SIDES_FULL = 20;
     /** A side that the circuit works less ought not to be the hotter one at all. */
     private static final double WRONG_SIDE_STARTS = 3;
     private static final double WRONG_SIDE_FULL = 12;

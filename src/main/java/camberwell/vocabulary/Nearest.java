@@ -41,29 +41,48 @@ public final class Nearest {
 
     /** The same where it is below {@code limit}; of words that are further apart, some number that is not. */
     private static int distance(String a, String b, int limit) {
-        int[][] cost = new int[a.length() + 1][b.length() + 1];
+        int from = 0;
+        int shorter = Math.min(a.length(), b.length());
+        while (from < shorter && a.charAt(from) == b.charAt(from)) {
+            from++;
+        }
+        int alike = 0;
+        while (alike < shorter - from && a.charAt(a.length() - 1 - alike) == b.charAt(b.length() - 1 - alike)) {
+            alike++;
+        }
+        // How both begin and end alike costs nothing.
+        return between(a.substring(from, a.length() - alike), b.substring(from, b.length() - alike), limit);
+    }
+
+    private static int between(String a, String b, int limit) {
+        int[] beforeLast = new int[b.length() + 1];
+        int[] last = new int[b.length() + 1];
+        int[] cost = new int[b.length() + 1];
         int before = 0;
         for (int i = 0; i <= a.length(); i++) {
             int least = Integer.MAX_VALUE;
             for (int j = 0; j <= b.length(); j++) {
                 if (i == 0 || j == 0) {
-                    cost[i][j] = i + j;
-                    least = Math.min(least, cost[i][j]);
-                    continue;
+                    cost[j] = i + j;
+                } else {
+                    int replaced = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                    cost[j] = Math.min(Math.min(last[j], cost[j - 1]) + 1, last[j - 1] + replaced);
+                    if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                        cost[j] = Math.min(cost[j], beforeLast[j - 2] + 1);
+                    }
                 }
-                int replaced = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                cost[i][j] = Math.min(Math.min(cost[i - 1][j], cost[i][j - 1]) + 1, cost[i - 1][j - 1] + replaced);
-                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
-                    cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
-                }
-                least = Math.min(least, cost[i][j]);
+                least = Math.min(least, cost[j]);
             }
             // A way leads through this row or, where two letters are swapped, over it from the one before.
             if (least >= limit && before >= limit) {
                 return limit;
             }
             before = least;
+            int[] free = beforeLast;
+            beforeLast = last;
+            last = cost;
+            cost = free;
         }
-        return cost[a.length()][b.length()];
+        return last[b.length()];
     }
 }

@@ -72,7 +72,7 @@ public final class Document {
             try (InputStream in = Files.newInputStream(file)) {
                 return load(file.toString(), in, problems);
             } catch (NoSuchFileException e) {
-                problem = Problem.of(file.toString(), "there is no such file", Siblings.nearestFile(file));
+                problem = Problem.missing(file.toString(), Siblings.nearestFile(file));
             } catch (AccessDeniedException e) {
                 problem = Problem.of(file.toString(), "the file may not be read", Optional.empty());
             } catch (IOException e) {

@@ -70,6 +70,14 @@ class HelpTest {
     }
 
     @Test
+    @DisplayName("On a narrow screen an example can still be copied")
+    void narrow() {
+        String help = Typed.on(40, "", "predict", "--help").out().replace(System.lineSeparator(), "\n");
+        assertTrue(help.contains("  camberwell predict --car my-car.yaml \\\n      --change \"rear-wing more 2\" \\\n"
+                + "      --speed \"170 km/h\" --phase exit \\\n      --svg steer.svg\n"), help);
+    }
+
+    @Test
     @DisplayName("The walk meets commands at all three depths")
     void walk() {
         List<String> known = commands().toList();
@@ -116,6 +124,9 @@ class HelpTest {
             }
         }
         Typed.on(55, "", help).out().lines().forEach(line -> assertTrue(line.length() <= 55, line));
+        // A word that is too long by itself stands on a line of its own.
+        Typed.on(40, "", help).out().lines().forEach(line -> assertTrue(line.length() <= 40
+                || line.strip().replaceAll("\"[^\"]*\"", "").replaceAll(" \\\\$", "").indexOf(' ') < 0, line));
         assertTrue(Typed.on(80, "", words(command + " --version")).out().startsWith("camberwell "), command);
     }
 

@@ -109,4 +109,12 @@ class NewRuleTest {
         assertEquals("letter.txt: is there already, and holds no answers\n", run.err());
         assertEquals("Dear Ada\n", Files.readString(directory.resolve("letter.txt")));
     }
+
+    @Test
+    @DisplayName("answers that cannot be kept are told of before the first question")
+    void answersNowhere() {
+        Bench.Run run = bench.run("rules", "new", "A rule", "--into", "mine", "--answers", "nowhere/a.txt");
+        assertEquals("--answers nowhere/a.txt: there is no folder nowhere\n", run.err());
+        assertEquals(ExitCode.WRONG_INPUT, run.code());
+    }
 }

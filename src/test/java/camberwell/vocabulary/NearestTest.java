@@ -75,4 +75,21 @@ class NearestTest {
         }
         assertEquals(Optional.ofNullable(best), Nearest.to(word, known));
     }
+
+    @Property
+    @Label("the distance is that of the whole table, whatever both words begin and end with")
+    void whole(@ForAll @StringLength(max = 9) @Chars({'a', 'b', 'c'}) String a,
+            @ForAll @StringLength(max = 9) @Chars({'a', 'b', 'c'}) String b) {
+        int[][] cost = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                cost[i][j] = i == 0 || j == 0 ? i + j : Math.min(Math.min(cost[i - 1][j], cost[i][j - 1]) + 1,
+                        cost[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1));
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        assertEquals(cost[a.length()][b.length()], Nearest.distance(a, b));
+    }
 }
