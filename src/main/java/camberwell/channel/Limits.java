@@ -17,8 +17,8 @@ public final class Limits {
     private static final String KEYS = """
             clock: rate cut-off gap new-run pause seldom spike
             signs: fits alike moving
-            stuck: least still moved margin
-            noise: window crossings calm moved alike
+            stuck: least still moved margin tread
+            noise: window crossings calm moved alike travel
             laps: slow slow-share short stopped
             corners: grid turn-on turn-off least-heading linked slow-below fast-above speed-open
             phases: brake throttle gaining apex lift lift-within lift-lasts kerb blur
