@@ -105,6 +105,7 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
                     + "marks what is handed in.");
             return ExitCode.DONE;
         }
+        record(List.of());
         TypedLines typed = new TypedLines(console.in());
         List<AnswerSheet.Answer> answers = new ArrayList<>();
         for (Reasoning reasoning : cases) {
@@ -118,10 +119,8 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
                 AnswerSheet.Answer answer = new AnswerSheet.Answer(reasoning.run().title(), reasoning.advice().changes().stream()
                         .map(RankedChange::change).toList(), change.get());
                 answers.add(answer);
-                if (record != null) {
-                    // At once: a quiz that is broken off loses no answer.
-                    AnswerSheet.read(console.path(record), record).with(List.of(answer)).write(console.path(record), record);
-                }
+                // At once: a quiz that is broken off loses no answer.
+                record(List.of(answer));
                 show(page -> text.answer(change.get(), quiz.explainer().whyNot(reasoning, change.get()),
                         advisor.worth(reasoning.advice(), change.get()),
                         engine.notes().get(change.get().adjuster().note()), page));
@@ -141,6 +140,13 @@ final class QuizCommand implements Callable<Integer>, TakesRules {
             return ExitCode.FOUND_WRONG;
         }
         return ExitCode.DONE;
+    }
+
+    /** Adds answers to the pupil's record, which is there from the first question on. */
+    private void record(List<AnswerSheet.Answer> answers) throws IOException {
+        if (record != null) {
+            AnswerSheet.read(console.path(record), record).with(answers).write(console.path(record), record);
+        }
     }
 
     /** The answer, asked again while it is no change; empty at the end of the input. */

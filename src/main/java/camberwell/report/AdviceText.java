@@ -139,7 +139,8 @@ public final class AdviceText {
         return advice.withheld().isEmpty() && advice.driving().isEmpty()
                 ? "Not enough to name a change. " + Unanswered.more(advice)
                 : "No change to the car for now." + (advice.run().tyres().isEmpty() && !advice.run().tried().isEmpty()
-                        ? " Read treads and pressures straight after the next run: they tell where to go on." : "");
+                        ? " Read treads and pressures straight after the next run: they tell where to go on."
+                        : Unanswered.open(advice));
     }
 
     private void findings(Advice advice, Page page) {

@@ -75,6 +75,14 @@ final class Unanswered {
         return "Tell " + String.join(", and ", open) + (read(advice) ? "." : ", and read the tyres.");
     }
 
+    /** What to tell where complaints that leave their part of the corner open have led to no change; blank where all say it. */
+    static String open(Advice advice) {
+        List<Report> open = advice.run().reports().stream()
+                .filter(report -> report.phase().isEmpty() && !report.symptom().ofTyre()).toList();
+        return open.isEmpty() ? "" : open.size() == 1 ? " " + more(advice, open.get(0))
+                : " Tell where in the corner each comes" + (read(advice) ? "." : ", and read the tyres.");
+    }
+
     private static boolean read(Advice advice) {
         return advice.tyres().wheels().values().stream().filter(figures -> figures.tread().isPresent()).count()
                 == Wheel.values().length;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import camberwell.fact.Reading;
+import camberwell.problem.ProblemsException;
 import camberwell.vocabulary.Adjuster;
 import camberwell.vocabulary.Aid;
 import camberwell.vocabulary.Axle;
@@ -85,16 +86,16 @@ class DictionaryTest {
     @DisplayName("is read no further than it makes sense")
     void nonsense() {
         Map<String, String> wrong = Map.of("[when]it rains=Weather(is(\"surface\", \"wet\"))",
-                "dictionary line 1: there is no fact \"Weather\": Reported, Reading, Setup, Day, Outing, Finding",
+                "rules/dictionary.dsl:1:1: there is no fact \"Weather\": Reported, Reading, Setup, Day, Outing, Finding",
                 "[when]it rains=Day(was(\"surface\", \"wet\"))",
-                "dictionary line 1: a fact is asked is, isNot, atLeast, atMost, above or below, not was",
-                "[when]it rains=Day(is(\"surface\"))", "dictionary line 1: is(\"surface\") names no answer",
+                "rules/dictionary.dsl:1:1: a fact is asked is, isNot, atLeast, atMost, above or below, not was",
+                "[when]it rains=Day(is(\"surface\"))", "rules/dictionary.dsl:1:1: is(\"surface\") names no answer",
                 "[when]it rains=Day(is(\"surface\", \"wet\")) and so on",
-                "dictionary line 1: expected nothing more at \" and so on\"",
-                "[then]sing=Conclude.sing(drools);", "dictionary line 1: camberwell.engine.Conclude has no \"sing\"",
-                "[then]caution all=Conclude.caution(drools);", "dictionary line 1: caution takes 1 arguments");
+                "rules/dictionary.dsl:1:1: expected nothing more at \" and so on\"",
+                "[then]sing=Conclude.sing(drools);", "rules/dictionary.dsl:1:1: camberwell.engine.Conclude has no \"sing\"",
+                "[then]caution all=Conclude.caution(drools);", "rules/dictionary.dsl:1:1: caution takes 1 arguments");
         wrong.forEach((line, message) -> assertEquals(message,
-                assertThrows(IllegalArgumentException.class, new Dictionary(line)::sentences).getMessage()));
+                assertThrows(ProblemsException.class, new Dictionary(line)::sentences).getMessage()));
     }
 
     @Test

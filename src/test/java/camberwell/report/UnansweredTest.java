@@ -12,7 +12,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("A complaint of heat that the pyrometer does not bear out")
+@DisplayName("A complaint that nothing answers, and one of heat that the pyrometer does not bear out")
 class UnansweredTest {
 
     private static final Path CAR = Path.of(System.getProperty("camberwell.home"), "demo-cases/cars/corvane-coupe.yaml");
@@ -46,5 +46,20 @@ class UnansweredTest {
     @DisplayName("is none where the treads show it")
     void borneOut(String symptom, int inner) {
         assertEquals(-1, page(symptom, inner).indexOf("on average, which is"));
+    }
+
+    /** A push in slow corners and a slide in fast ones pull all that is here both ways; by phase they may come apart. */
+    @ParameterizedTest
+    @CsvSource({"'', '', 'Tell where in the corner each comes, and read the tyres.'",
+        "'phase: exit, ', '', 'Tell where in the corner it comes'", "'phase: exit, ', 'phase: entry, ', ''"})
+    @DisplayName("that has led to no change and leaves its part of the corner open is asked for it")
+    void whereInTheCorner(String push, String slide, String asked) {
+        Advice advice = Paddock.advise(Trackside.yaml("title: a\ncar: {name: a, drive: rear, adjusters: {front-anti-roll-bar: "
+                + "{now: 4, min: 1, max: 7, step: 1}, rear-anti-roll-bar: {now: 4, min: 1, max: 7, step: 1}}}\nreports:\n"
+                + "  - {symptom: understeer, " + push + "speed: slow}\n  - {symptom: oversteer, " + slide + "speed: fast}\n"));
+        Page page = new Page(200, false);
+        new AdviceText(Paddock.notes(), 3, false).write(advice, page);
+        assertTrue(page.toString().contains(asked), page.toString());
+        assertEquals(!asked.isEmpty(), page.toString().contains("Tell where"), page.toString());
     }
 }
