@@ -147,13 +147,17 @@ final class AfterRuns {
         }
     }
 
-    /** What helped and would cost more than it brings for the little that is left: one step of it, if that harms nothing told. */
+    /**
+     * What helped and would cost more than it brings for the little that is left of what it eased: one step of it, if that harms
+     * nothing told. What acts in another part of the corner is no matter of a step more.
+     */
     private void onForARest() {
         if (ranking.advised().contains(last.change()) || !worth.holding(last.change()).isEmpty()) {
             return;
         }
         candidates.stream().filter(it -> it.change().equals(last.change()) && !it.score().worthIt()
-                && it.score().harmToComplaints() == 0).findFirst()
+                && it.score().harmToComplaints() == 0
+                && it.score().helped().stream().anyMatch(rest -> rest.reported() && last.came(Outcome.BETTER, rest))).findFirst()
                 .ifPresent(it -> take(it.change(), it.score().certainty(), "no more than a rest is left"));
     }
 

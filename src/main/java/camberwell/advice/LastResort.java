@@ -99,10 +99,11 @@ final class LastResort {
     record Choice(Change change, Size size, boolean again) {
     }
 
-    /** A change that helped, once more; empty where it cannot be made, or the model expects harm of it now. */
+    /** A change that helped, once more; empty where it cannot be made, does not act where something is told, or would do harm. */
     Optional<Choice> again(Change helped) {
-        Optional<Size> size = CarModel.representsInMotion(helped.adjuster()) && open.test(helped) ? sizes.apply(helped)
-                : Optional.empty();
+        boolean works = complaints.isEmpty() || complaints.stream().anyMatch(it -> acts(helped, it.phase().get()));
+        Optional<Size> size = works && CarModel.representsInMotion(helped.adjuster()) && open.test(helped)
+                ? sizes.apply(helped) : Optional.empty();
         return size.filter(it -> it.to().isPresent()).filter(it -> forecast.isEmpty()
                 || forecast.get().gain(helped, it.to().get()).orElse(0) >= 0).map(it -> new Choice(helped, it, true));
     }

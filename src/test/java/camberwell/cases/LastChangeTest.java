@@ -246,4 +246,13 @@ class LastChangeTest {
         assertTrue(changes(advise("1", push + told("oversteer", "lift-off", "clear"), tried)).stream()
                 .noneMatch("rear-anti-roll-bar stiffer"::equals));
     }
+
+    @Test
+    @DisplayName("brakes that were moved for locking, and helped, are no lever for what is left in the middle of the corner")
+    void nothingToDoWithTheRest() {
+        String tried = "  - {change: brake-bias forward, steps: 2, outcome: better, on: rear-locking, phase: braking}\n"
+                + "  - {change: brake-bias forward, steps: 2, outcome: same, on: oversteer, phase: mid-corner}\n";
+        Advice advice = advise("4", told("oversteer", "mid-corner", "slight"), tried);
+        assertTrue(changes(advice).stream().noneMatch("brake-bias forward"::equals), changes(advice).toString());
+    }
 }
