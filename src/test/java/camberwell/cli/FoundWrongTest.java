@@ -3,7 +3,6 @@ package camberwell.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import camberwell.explain.DemoCases;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,18 +20,7 @@ class FoundWrongTest {
 
     @BeforeEach
     void copy() throws IOException {
-        for (String folder : new String[] {"rules", "knowledge-notes", "demo-cases"}) {
-            try (Stream<Path> all = Files.walk(DemoCases.HOME.resolve(folder))) {
-                for (Path path : all.toList()) {
-                    Path to = home.resolve(DemoCases.HOME.relativize(path).toString());
-                    if (Files.isDirectory(path)) {
-                        Files.createDirectories(to);
-                    } else {
-                        Files.copy(path, to);
-                    }
-                }
-            }
-        }
+        OwnHome.copyTo(home);
     }
 
     private Ran run(String... arguments) {

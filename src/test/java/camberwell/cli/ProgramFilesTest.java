@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -27,18 +26,7 @@ class ProgramFilesTest {
 
     @BeforeEach
     void copy() throws IOException {
-        for (String folder : new String[] {"rules", "knowledge-notes", "demo-cases"}) {
-            try (Stream<Path> all = Files.walk(DemoCases.HOME.resolve(folder))) {
-                for (Path path : all.toList()) {
-                    Path to = home.resolve(DemoCases.HOME.relativize(path).toString());
-                    if (Files.isDirectory(path)) {
-                        Files.createDirectories(to);
-                    } else {
-                        Files.copy(path, to);
-                    }
-                }
-            }
-        }
+        OwnHome.copyTo(home);
     }
 
     private Ran run(Path directory, String... arguments) {
