@@ -106,7 +106,7 @@ final class AfterRuns {
     private void otherMechanism() {
         List<Change> advised = ranking.advised();
         Optional<Change> other = advised.stream().filter(change -> !Leverage.ofRollStiffness(change))
-                .filter(change -> worth.score(change).helps().stream().map(Score.Help::complaint)
+                .filter(change -> worth.score(change).helped().stream()
                 .anyMatch(it -> it.reported() && !last.came(Outcome.BETTER, it))).findFirst();
         if (other.isPresent() && advised.stream().filter(Leverage::ofRollStiffness)
                 .noneMatch(bar -> leverage.muchStronger(bar, last.change()))) {

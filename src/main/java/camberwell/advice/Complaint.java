@@ -144,8 +144,7 @@ public record Complaint(Symptom symptom, Optional<Axle> where, Optional<Phase> p
      */
     static boolean farOff(List<Complaint> complaints) {
         boolean pushes = complaints.stream().anyMatch(it -> it.reported() && it.symptom() == Symptom.UNDERSTEER);
-        boolean loose = complaints.stream().anyMatch(it -> it.reported() && (it.symptom() == Symptom.OVERSTEER
-                || it.symptom() == Symptom.SNAP_OVERSTEER));
+        boolean loose = complaints.stream().anyMatch(it -> it.reported() && it.symptom().loose());
         return pushes != loose && mostlyStrong(complaints) && !ofOnePhase(complaints);
     }
 

@@ -59,7 +59,7 @@ final class HowFarOff {
         }
 
         private boolean loose(Report report) {
-            return balance() && (report.symptom() == Symptom.OVERSTEER || report.symptom() == Symptom.SNAP_OVERSTEER);
+            return balance() && report.symptom().loose();
         }
     }
 

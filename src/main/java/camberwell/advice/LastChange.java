@@ -31,7 +31,6 @@ final class LastChange {
         GO_ON, BACK, FINER, NOTHING
     }
 
-    private static final Set<Symptom> LOOSE = Set.of(Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER);
     private static final Set<Adjuster.Kind> FINE = Set.of(Adjuster.Kind.TOE, Adjuster.Kind.CAMBER, Adjuster.Kind.PRESSURE);
     /** What is left by less than this is worth keeping, whatever came in its place. */
     private static final double MOST_GONE = 0.5;
@@ -172,9 +171,9 @@ final class LastChange {
     }
 
     private static boolean opposite(Tried.On on, Complaint complaint) {
-        boolean loose = LOOSE.contains(complaint.symptom());
+        boolean loose = complaint.symptom().loose();
         boolean turned = on.symptom().filter(it -> loose ? it == Symptom.UNDERSTEER
-                : complaint.symptom() == Symptom.UNDERSTEER && LOOSE.contains(it)).isPresent();
+                : complaint.symptom() == Symptom.UNDERSTEER && it.loose()).isPresent();
         return turned && complaint.is(new Tried.On(Optional.of(complaint.symptom()), on.where(), on.phase(), on.speed()));
     }
 

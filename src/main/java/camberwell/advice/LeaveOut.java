@@ -53,7 +53,7 @@ final class LeaveOut {
     }
 
     boolean sharesHarm(Change change) {
-        return StillOpen.ofAir(change) && worth.score(change).helps().stream().map(Score.Help::complaint)
+        return StillOpen.ofAir(change) && worth.score(change).helped().stream()
                 .filter(Complaint::reported).anyMatch(open::airHarmed);
     }
 

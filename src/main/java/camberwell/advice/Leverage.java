@@ -64,7 +64,7 @@ final class Leverage {
             return Optional.empty();
         }
         RankedChange first = ranked.get(0);
-        List<Complaint> helped = first.score().helps().stream().map(Score.Help::complaint).toList();
+        List<Complaint> helped = first.score().helped();
         Situation situation = Situation.of(first.change().adjuster(), helped.stream().findFirst());
         OptionalDouble shift = shift(first.change(), situation);
         if (shift.isEmpty()) {
@@ -83,7 +83,7 @@ final class Leverage {
         }
         RankedChange first = ranked.get(0);
         Situation situation = Situation.of(first.change().adjuster(),
-                first.score().helps().stream().map(Score.Help::complaint).findFirst());
+                first.score().helped().stream().findFirst());
         RankedChange most = extreme(ranked, situation, whole(first, situation), 1);
         return Math.abs(whole(most, situation)) < MORE * Math.abs(whole(first, situation)) ? Optional.empty()
                 : Optional.of(new Choice(most.change(), "what was tried before it was not felt, and by the model this is the "

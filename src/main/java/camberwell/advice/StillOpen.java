@@ -11,7 +11,7 @@ import camberwell.vocabulary.Symptom;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What the trials so far leave open: how far a change may go, and which levers have turned out too coarse, or of no use, for
@@ -19,7 +19,6 @@ import java.util.Set;
  */
 final class StillOpen {
 
-    private static final Set<Symptom> LOOSE = Set.of(Symptom.OVERSTEER, Symptom.SNAP_OVERSTEER);
     /** What lies between two settings is looked for about half way. */
     private static final double ABOUT_HALF = 0.6;
 
@@ -75,8 +74,7 @@ final class StillOpen {
     /** The change of which one step has turned the car round before, the last one if there were several. */
     Optional<Change> overshot() {
         for (int i = last; i >= 0; i--) {
-            if (trials.binding(i) && trials.get(i).moved().steps().filter(steps -> steps > 1).isEmpty()
-                    && trials.get(i).change().adjuster().kind() == Adjuster.Kind.STIFFNESS && turned(trials.trial(i))) {
+            if (trials.get(i).change().adjuster().kind() == Adjuster.Kind.STIFFNESS && turnedInOneStep(i)) {
                 return Optional.of(trials.get(i).change());
             }
         }
@@ -90,8 +88,7 @@ final class StillOpen {
      */
     int stepsWithin(Change change) {
         int i = lastProper();
-        if (i < 0 || !Leverage.ofRollStiffness(change) || !trials.binding(i) || !turned(trials.trial(i))
-                || trials.get(i).moved().steps().filter(steps -> steps > 1).isPresent()
+        if (i < 0 || !Leverage.ofRollStiffness(change) || !turnedInOneStep(i)
                 || trials.get(i).change().adjuster() == change.adjuster()) {
             return Integer.MAX_VALUE;
         }
@@ -121,8 +118,7 @@ final class StillOpen {
                 && complaint.symptom().ofBalance());
         for (int i = last; i >= 0 && !complained; i--) {
             if (trials.binding(i) && trials.stillOn(i) && Leverage.ofRollStiffness(trials.get(i).change())
-                    && (told(trials.trial(i), Outcome.BETTER, Set.of(Symptom.UNDERSTEER))
-                    || told(trials.trial(i), Outcome.BETTER, LOOSE))) {
+                    && told(trials.trial(i), Outcome.BETTER, Symptom::ofBalance)) {
                 return true;
             }
         }
@@ -138,13 +134,18 @@ final class StillOpen {
         return i;
     }
 
-    private static boolean turned(List<Tried> entries) {
-        return told(entries, Outcome.BETTER, Set.of(Symptom.UNDERSTEER)) && told(entries, Outcome.WORSE, LOOSE)
-                || told(entries, Outcome.BETTER, LOOSE) && told(entries, Outcome.WORSE, Set.of(Symptom.UNDERSTEER));
+    private boolean turnedInOneStep(int index) {
+        return trials.binding(index) && trials.get(index).moved().steps().filter(steps -> steps > 1).isEmpty()
+                && turned(trials.trial(index));
     }
 
-    private static boolean told(List<Tried> entries, Outcome outcome, Set<Symptom> symptoms) {
+    private static boolean turned(List<Tried> entries) {
+        return told(entries, Outcome.BETTER, Symptom.UNDERSTEER::equals) && told(entries, Outcome.WORSE, Symptom::loose)
+                || told(entries, Outcome.BETTER, Symptom::loose) && told(entries, Outcome.WORSE, Symptom.UNDERSTEER::equals);
+    }
+
+    private static boolean told(List<Tried> entries, Outcome outcome, Predicate<Symptom> such) {
         return entries.stream().anyMatch(entry -> entry.outcome() == outcome
-                && entry.on().symptom().filter(symptoms::contains).isPresent());
+                && entry.on().symptom().filter(such).isPresent());
     }
 }

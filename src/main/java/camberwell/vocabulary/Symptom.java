@@ -206,7 +206,12 @@ public final class Symptom implements Word, Comparable<Symptom> {
 
     /** Whether it is about which end of the car lets go first. */
     public boolean ofBalance() {
-        return this == UNDERSTEER || this == OVERSTEER || this == SNAP_OVERSTEER;
+        return this == UNDERSTEER || loose();
+    }
+
+    /** Whether the rear lets go first, at once or by and by. */
+    public boolean loose() {
+        return this == OVERSTEER || this == SNAP_OVERSTEER;
     }
 
     /** The end of the car that it is about, where that is always the same one. */
